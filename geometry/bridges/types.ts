@@ -1,0 +1,35 @@
+import type { Point, Region, Ring } from '../shapes.ts';
+
+/** A bar of metal left across an opening. */
+export interface Bridge {
+  readonly id: string;
+  readonly elementIds: readonly string[];
+  /** Middle line of the bar; both ends lie in metal that was there before. */
+  readonly from: Point;
+  readonly to: Point;
+  readonly widthMm: number;
+  /** The bar itself. */
+  readonly outline: Ring;
+}
+
+/** Metal that would fall out, or hang by too thin a neck, without bridges. */
+export interface Island {
+  readonly id: string;
+  readonly elementIds: readonly string[];
+  /** A point well inside it. */
+  readonly at: Point;
+  readonly areaMm2: number;
+  /** Bridges that end on it. */
+  readonly bridgeIds: readonly string[];
+  /** Narrower than a bridge: it lies wholly on the bars that cross it. */
+  readonly small: boolean;
+}
+
+/** One hole in the finished plate; the slug that drops out has its form. */
+export interface Opening {
+  readonly id: string;
+  readonly elementIds: readonly string[];
+  /** Word it belongs to, `elementId/word`: a word is cut in one go. */
+  readonly word: string;
+  readonly region: Region;
+}

@@ -1,0 +1,150 @@
+import { z } from 'zod';
+
+/**
+ * The design document, version 1: the one JSON that the browser, a link, a file and the headless command carry.
+ *
+ * Space: the plate's radius is 1, so one design serves every diameter. Angles are degrees as on a clock
+ * (0 at the top, clockwise). What is absolute (bridge width, clearance, thickness) is in millimetres.
+ */
+
+export const DESIGN_FORMAT = 'bridgehead-design';
+export const DESIGN_VERSION = 1;
+
+/** Longest text of one element: a ring of 500 letters is no longer a stencil. */
+export const LONGEST_TEXT = 200;
+
+const id = z.string().min(1).max(60);
+const share = z.number().min(0).max(1);
+const clockDeg = z.number().min(-360).max(360);
+const text = z.string().max(LONGEST_TEXT);
+/** Extra space after each letter, as a share of the cap height. */
+const tracking = z.number().min(-0.2).max(2);
+const face = z.string().min(1).max(80);
+
+export const ringTextSchema = z.strictObject({
+  kind: z.literal('ringText'),
+  id,
+  text,
+  face,
+  /** The capitals stand between these two radii. */
+  inner: share,
+  outer: share,
+  /** Clock angle of the middle of the text. */
+  middleDeg: clockDeg,
+  /** outward: heads of the letters point to the rim (usual at the top); inward: to the centre (usual at the bottom). */
+  reads: z.enum(['outward', 'inward']),
+  tracking,
+  /** natural: as wide as the face sets it; otherwise spread or squeezed by its spacing to fill so many degrees. */
+  fit: z.union([z.literal('natural'), z.strictObject({ spanDeg: z.number().min(1).max(360) })]),
+});
+
+export const lineTextSchema = z.strictObject({
+  kind: z.literal('lineText'),
+  id,
+  text,
+  face,
+  /** Middle of the text's line, at half the height of its capitals. */
+  x: z.number().min(-1).max(1),
+  y: z.number().min(-1).max(1),
+  capHeight: z.number().min(0.005).max(2),
+  turnDeg: clockDeg,
+  tracking,
+  /** natural, or spread to fill a width (share of the radius). */
+  fit: z.union([z.literal('natural'), z.strictObject({ width: z.number().min(0.01).max(2) })]),
+});
+
+export const borderSchema = z.strictObject({
+  kind: z.literal('border'),
+  id,
+  style: z.enum(['ring', 'dashes', 'beads', 'rope']),
+  inner: share,
+  outer: share,
+  /** How many dashes, beads or strands; auto makes them well shaped for the band. A ring takes no notice. */
+  count: z.union([z.literal('auto'), z.number().int().min(2).max(720)]),
+});
+
+export const elementSchema = z.discriminatedUnion('kind', [ringTextSchema, lineTextSchema, borderSchema]);
+
+/** Diameters are finite here; whether they make sense is said by a finding, so that nothing typed is lost. */
+const diameterMm = z.number().min(-100_000).max(100_000);
+
+export const headSchema = z.strictObject({
+  source: z.discriminatedUnion('kind', [
+    /** Inside the chime, on the outside of the head, along the grain of its boards and across it. */
+    z.strictObject({ kind: z.literal('measured'), alongMm: diameterMm, acrossMm: diameterMm }),
+    z.strictObject({ kind: z.literal('barrel'), barrel: id }),
+  ]),
+  /** Left free on each side between plate and chime. */
+  clearanceMm: z.number().min(0).max(200),
+  /** How far the middle of the head stands above its edge. */
+  crownMm: z.number().min(-100).max(200),
+});
+
+export const plateSchema = z.strictObject({
+  id,
+  name: z.string().min(1).max(60),
+  /** fit: as large as the head takes; share: that part of the fitting plate; mm: said outright. */
+  diameter: z.union([
+    z.literal('fit'),
+    z.strictObject({ share: z.number().min(0.01).max(1) }),
+    z.strictObject({ mm: diameterMm }),
+  ]),
+  quantity: z.number().int().min(1).max(100_000),
+});
+
+export const stockSchema = z.strictObject({
+  material: id,
+  thicknessMm: z.number().min(0.05).max(60),
+  process: id,
+  use: z.enum(['paint', 'torch']),
+});
+
+export const bridgesSchema = z.strictObject({
+  /** auto: the rule for the stock; a width below the rule is raised to it and said. */
+  width: z.union([z.literal('auto'), z.strictObject({ mm: z.number().min(0.1).max(100) })]),
+  /** hidden: across the thinnest strokes; upright: up and down through the letter. */
+  manner: z.enum(['hidden', 'upright']),
+});
+
+/** A person's own face travels in the design, or the plate could not be made elsewhere. */
+export const ownFaceSchema = z.strictObject({
+  id: z.string().regex(/^own:[a-f0-9]{8}$/),
+  name: z.string().min(1).max(120),
+  /** The font file as it was given, base64. */
+  data: z.string().max(8_000_000),
+});
+
+export const orderSchema = z.strictObject({
+  who: z.string().max(200),
+  reference: z.string().max(200),
+  neededBy: z.string().max(40),
+  notes: z.string().max(4000),
+});
+
+export const designSchema = z.strictObject({
+  format: z.literal(DESIGN_FORMAT),
+  version: z.literal(DESIGN_VERSION),
+  title: z.string().max(120),
+  head: headSchema,
+  surface: z.literal('head'),
+  plates: z.array(plateSchema).min(1).max(12),
+  stock: stockSchema,
+  elements: z.array(elementSchema).max(200),
+  bridges: bridgesSchema,
+  ownFaces: z.array(ownFaceSchema).max(8),
+  order: orderSchema,
+  approval: z
+    .strictObject({ name: z.string().max(200), date: z.string().max(40), fingerprint: z.string().max(64) })
+    .optional(),
+});
+
+export type Design = z.infer<typeof designSchema>;
+export type DesignElement = z.infer<typeof elementSchema>;
+export type RingText = z.infer<typeof ringTextSchema>;
+export type LineText = z.infer<typeof lineTextSchema>;
+export type Border = z.infer<typeof borderSchema>;
+export type Head = z.infer<typeof headSchema>;
+export type PlateSpec = z.infer<typeof plateSchema>;
+export type Stock = z.infer<typeof stockSchema>;
+export type BridgeWishes = z.infer<typeof bridgesSchema>;
+export type OwnFace = z.infer<typeof ownFaceSchema>;

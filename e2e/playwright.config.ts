@@ -1,0 +1,54 @@
+import { defineConfig } from '@playwright/test';
+import { fileURLToPath } from 'node:url';
+
+const PORT = 4473;
+const root = fileURLToPath(new URL('..', import.meta.url));
+const report = process.env.PLAYWRIGHT_JSON_OUTPUT_NAME;
+
+export default defineConfig({
+  testDir: '.',
+  testMatch: '**/*.journey.ts',
+  outputDir: '../test-results',
+  fullyParallel: true,
+  workers: 2,
+  forbidOnly: !!process.env.CI,
+  retries: 0,
+  timeout: 60_000,
+  expect: { timeout: 10_000 },
+  reporter: report ? [['list'], ['json', { outputFile: report }]] : [['list']],
+  use: {
+    baseURL: `http://127.0.0.1:${PORT}`,
+    browserName: 'chromium',
+    headless: true,
+    viewport: { width: 1280, height: 800 },
+    acceptDownloads: true,
+    launchOptions: {
+      executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+      // Software drawing, whatever Chromium and machine this is, and no talk with the world outside.
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+        '--use-angle=swiftshader',
+        '--enable-unsafe-swiftshader',
+        '--font-render-hinting=none',
+        '--force-color-profile=srgb',
+        '--hide-scrollbars',
+      ],
+    },
+    trace: 'retain-on-failure',
+    screenshot: 'only-on-failure',
+  },
+  // The same server that `npm start` gives a user.
+  webServer: {
+    command: `node web/serve/start.mjs --port ${PORT}`,
+    cwd: root,
+    url: `http://127.0.0.1:${PORT}/`,
+    reuseExistingServer: false,
+    timeout: 120_000,
+  },
+});

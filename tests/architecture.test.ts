@@ -1,0 +1,114 @@
+import { execFileSync } from 'node:child_process';
+import { readdirSync } from 'node:fs';
+import { basename } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { IMPURE, LINE_BUDGET, TOP_LEVEL } from './architecture/house-rules.ts';
+import { forbiddenImports, impurities, reexports } from './architecture/judge.ts';
+import { importCycles, importsOf, readSources, toSource } from './architecture/read-imports.ts';
+
+const ROOT = fileURLToPath(new URL('..', import.meta.url));
+const house = readSources(ROOT, ['geometry', 'fonts', 'web']);
+const kernel = house.filter((file) => file.path.startsWith('geometry/'));
+const everything = [...house, ...readSources(ROOT, ['tests', 'e2e'])];
+
+describe('the house', () => {
+  it('has arrows only where the map allows them', () => {
+    expect(house.length).toBeGreaterThan(10);
+    expect(forbiddenImports(house.flatMap(importsOf))).toEqual([]);
+  });
+
+  it('has no circle of imports, types included', () => {
+    expect(importCycles(everything.flatMap(importsOf))).toEqual([]);
+  });
+
+  it('passes nothing on: every reader imports the file itself', () => {
+    expect(everything.flatMap(reexports)).toEqual([]);
+    expect(everything.filter(({ path }) => /(^|\/)index\.tsx?$/.test(path)).map(({ path }) => path)).toEqual([]);
+  });
+
+  it('names files for what they do', () => {
+    const vague = everything.filter(({ path }) => /^(utils?|helpers?|misc|common)\.tsx?$/.test(basename(path)));
+    expect(vague.map(({ path }) => path)).toEqual([]);
+  });
+
+  it(`keeps every file within ${LINE_BUDGET} lines`, () => {
+    const long = house.filter(({ lines }) => lines > LINE_BUDGET);
+    expect(long.map(({ path, lines }) => `${path} has ${lines} lines: cut it where its second job begins`)).toEqual([]);
+  });
+
+  it('keeps page, clock, chance and network out of the kernel', () => {
+    expect(kernel.flatMap(impurities)).toEqual([]);
+  });
+
+  it('holds at its top only what belongs there', () => {
+    const kept = execFileSync('git', ['ls-files'], { cwd: ROOT, encoding: 'utf8' })
+      .split('\n')
+      .filter(Boolean)
+      .map((path) => path.split('/')[0] ?? '');
+    const names = new Set(kept.length > 0 ? kept : readdirSync(ROOT));
+    expect([...names].filter((name) => !name.startsWith('.') && !TOP_LEVEL.includes(name))).toEqual([]);
+  });
+});
+
+describe('the fence itself', () => {
+  const judged = (path: string, text: string) => forbiddenImports(importsOf(toSource(path, text)));
+
+  it('sees every kind of import', () => {
+    const text = `
+      import type { A } from './a.ts';
+      import { type B } from './b.ts';
+      import { c } from './c.ts';
+      type D = import('./d.ts').D;
+      const e = await import('./e.ts');
+      const f = new Worker(new URL('./f.ts', import.meta.url));
+      export { g } from './g.ts';
+      import './h.css';
+      import woff from '@fontsource/cinzel/files/cinzel-latin-700-normal.woff?url';
+    `;
+    const seen = importsOf(toSource('web/app/x.ts', text)).map(
+      ({ to, typeOnly }) => `${to}${typeOnly ? ' types' : ''}`,
+    );
+    expect(seen).toEqual([
+      'web/app/a.ts types',
+      'web/app/b.ts types',
+      'web/app/c.ts',
+      'web/app/d.ts types',
+      'web/app/e.ts',
+      'web/app/f.ts',
+      'web/app/g.ts',
+      'web/app/h.css',
+      '@fontsource/cinzel',
+    ]);
+  });
+
+  it('forbids what is not listed, types included, and lets through what is', () => {
+    expect(judged('geometry/measure/x.ts', `import type { Opening } from '../bridges/types.ts';`)).toHaveLength(1);
+    expect(judged('geometry/units.ts', `import { x } from './shapes.ts';`)).toHaveLength(1);
+    expect(judged('geometry/layout/x.ts', `import { designSchema } from '../design/schema.ts';`)).toHaveLength(1);
+    expect(judged('geometry/layout/x.ts', `import type { Design } from '../design/schema.ts';`)).toEqual([]);
+    expect(judged('geometry/checks/x.ts', `const p = await import('../../web/app/page.tsx');`)).toHaveLength(1);
+    expect(judged('geometry/openings/x.ts', `import ClipperLib from 'clipper-lib';`)).toHaveLength(1);
+    expect(judged('geometry/adapters/x.ts', `import ClipperLib from 'clipper-lib';`)).toEqual([]);
+    expect(judged('web/panels/x.tsx', `import { Stage } from 'react-konva';`)).toHaveLength(1);
+    expect(judged('web/actions/x.ts', `import { useState } from 'react';`)).toHaveLength(1);
+    expect(judged('geometry/files/x.ts', `import x from 'left-pad';`)).toHaveLength(1);
+  });
+
+  it('finds circles, also those made of types alone', () => {
+    const a = toSource('geometry/a.ts', `import type { B } from './b.ts';`);
+    const b = toSource('geometry/b.ts', `import type { C } from './c.ts';`);
+    const c = toSource('geometry/c.ts', `import { a } from './a.ts';`);
+    expect(importCycles([a, b].flatMap(importsOf))).toEqual([]);
+    expect(importCycles([a, b, c].flatMap(importsOf))).toEqual([['geometry/a.ts', 'geometry/b.ts', 'geometry/c.ts']]);
+  });
+
+  it('finds each impure name, and is not misled by comments or fields of the same name', () => {
+    for (const { call } of IMPURE) {
+      const text = call.startsWith('new') ? `const x = ${call};` : `const x = ${call}();`;
+      expect(impurities(toSource('geometry/x.ts', text)), call).toHaveLength(1);
+    }
+    const innocent = `// window and document\nconst y = design.document; const z = { window: 1 }; new Date(0);`;
+    expect(impurities(toSource('geometry/x.ts', innocent))).toEqual([]);
+  });
+});

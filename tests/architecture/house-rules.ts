@@ -1,0 +1,154 @@
+/**
+ * Which part may import which: the map of the house (DEVELOPERS.md) as data. An arrow not listed is forbidden,
+ * type imports included. `x (types)`: only types may come from there.
+ */
+
+export interface Part {
+  /** A file or a folder (ending in /); the longest match counts. */
+  readonly path: string;
+  readonly may: readonly string[];
+}
+
+/** Words everyone speaks in: layer 0 of the kernel. */
+const WORDS = ['geometry/units.ts', 'geometry/shapes.ts', 'geometry/findings.ts'];
+/** Layer 0 and 1. */
+const BASE = [...WORDS, 'geometry/measure/', 'geometry/adapters/'];
+
+export const PARTS: readonly Part[] = [
+  { path: 'geometry/units.ts', may: [] },
+  { path: 'geometry/shapes.ts', may: ['geometry/units.ts'] },
+  { path: 'geometry/findings.ts', may: ['geometry/shapes.ts'] },
+  { path: 'geometry/measure/', may: WORDS },
+  { path: 'geometry/adapters/', may: [...WORDS, 'geometry/measure/'] },
+  { path: 'geometry/design/', may: WORDS },
+  { path: 'geometry/stock/', may: WORDS },
+  { path: 'geometry/barrel/', may: BASE },
+  { path: 'geometry/layout/', may: [...BASE, 'geometry/design/ (types)'] },
+  { path: 'geometry/openings/', may: [...BASE, 'geometry/layout/ (types)'] },
+  { path: 'geometry/bridges/', may: [...BASE, 'geometry/openings/ (types)', 'geometry/stock/ (types)'] },
+  { path: 'geometry/checks/', may: [...BASE, 'geometry/bridges/ (types)'] },
+  { path: 'geometry/cutplan/', may: [...BASE, 'geometry/bridges/ (types)', 'geometry/stock/ (types)'] },
+  { path: 'geometry/sheet/', may: BASE },
+  // The record of a finished plate: types of every stage that adds to it.
+  {
+    path: 'geometry/plate.ts',
+    may: [
+      ...WORDS,
+      'geometry/layout/ (types)',
+      'geometry/bridges/ (types)',
+      'geometry/stock/ (types)',
+      'geometry/cutplan/ (types)',
+    ],
+  },
+  {
+    path: 'geometry/files/',
+    may: [
+      ...BASE,
+      'geometry/plate.ts (types)',
+      'geometry/cutplan/ (types)',
+      'geometry/sheet/ (types)',
+      'geometry/design/ (types)',
+    ],
+  },
+  { path: 'geometry/make-plate.ts', may: ['geometry/'] },
+  { path: 'geometry/command.ts', may: ['geometry/', 'fonts/'] },
+  { path: 'fonts/', may: [...WORDS, 'geometry/adapters/'] },
+  // All words of the interface: they may name what findings and designs hold, and reach nothing else.
+  { path: 'web/words/', may: ['geometry/ (types)'] },
+  // Design in, design out: no store, no screen; only the name of an action's undo policy comes from the history.
+  { path: 'web/actions/', may: ['geometry/', 'fonts/ (types)', 'web/words/', 'web/state/history.ts (types)'] },
+  { path: 'web/worker/', may: ['geometry/', 'fonts/'] },
+  { path: 'web/', may: ['geometry/', 'fonts/', 'web/'] },
+];
+
+/** What each package is for, and the only parts that may import it; the sentence says what to use instead. */
+export interface PackageRule {
+  readonly name: RegExp;
+  readonly only: readonly string[];
+  readonly instead: string;
+}
+
+export const PACKAGES: readonly PackageRule[] = [
+  {
+    name: /^clipper-lib$/,
+    only: ['geometry/adapters/'],
+    instead: 'call geometry/adapters/clipper.ts, which keeps the integer grid and the winding in one place',
+  },
+  {
+    name: /^opentype\.js$/,
+    only: ['geometry/adapters/'],
+    instead: 'call geometry/adapters/opentype.ts, which mends axis, closure and kerning in one place',
+  },
+  {
+    name: /^delaunator$/,
+    only: ['geometry/checks/', 'geometry/adapters/'],
+    instead: 'triangulation is for the proof; measure distances with geometry/measure/',
+  },
+  { name: /^pdfkit$/, only: ['geometry/files/'], instead: 'write PDF through geometry/files/' },
+  { name: /^zod$/, only: ['geometry/design/', 'web/state/'], instead: 'parse unknown input in geometry/design/' },
+  { name: /^@noble\/hashes$/, only: ['geometry/design/'], instead: 'ask geometry/design/ for the fingerprint' },
+  { name: /^fflate$/, only: ['geometry/design/', 'web/'], instead: 'pack links where designs are read and written' },
+  { name: /^@fontsource\//, only: ['fonts/', 'web/'], instead: 'take faces from the catalogue in fonts/' },
+  {
+    name: /^(konva|react-konva)$/,
+    only: ['web/stage/'],
+    instead: 'draw the plate in web/stage/; hand it plain data',
+  },
+  { name: /^(react|react-dom|lucide-react)$/, only: ['web/'], instead: 'geometry/ and fonts/ know no screen' },
+  { name: /^zustand$/, only: ['web/'], instead: 'geometry/ and fonts/ keep no state' },
+  { name: /^idb-keyval$/, only: ['web/state/'], instead: 'save and load through web/state/' },
+  {
+    name: /^comlink$/,
+    only: ['web/worker/', 'web/state/', 'web/app/'],
+    instead: 'call the worker through web/worker/',
+  },
+  // vite itself only in its own settings.
+  {
+    name: /^(vite|@vitejs\/plugin-react)$/,
+    only: ['web/vite.config.ts'],
+    instead: 'settings belong in web/vite.config.ts',
+  },
+  {
+    name: /^node:/,
+    only: ['geometry/command.ts', 'fonts/', 'web/vite.config.ts'],
+    instead: 'the kernel runs in the browser too: take bytes or text as an argument',
+  },
+];
+
+/** No screen parts in the pure parts of web/. */
+export const NO_REACT = ['web/actions/', 'web/words/', 'web/worker/'];
+
+/** What the project's folder may hold at its top; the rest belongs in one of the folders. */
+export const TOP_LEVEL: readonly string[] = [
+  'README.md',
+  'DEVELOPERS.md',
+  'LICENSE',
+  'package.json',
+  'package-lock.json',
+  'tsconfig.json',
+  'web',
+  'geometry',
+  'fonts',
+  'tests',
+  'e2e',
+];
+
+/** Lines a file may have; a longer one has two jobs. */
+export const LINE_BUDGET = 400;
+
+/** Names that make a result depend on when, where or how often it is worked out. */
+export const IMPURE: readonly { readonly call: string; readonly instead: string }[] = [
+  { call: 'window', instead: 'the kernel knows no page' },
+  { call: 'document', instead: 'the kernel knows no page' },
+  { call: 'navigator', instead: 'the kernel knows no page' },
+  { call: 'localStorage', instead: 'saving belongs in web/state/' },
+  { call: 'fetch', instead: 'take the bytes as an argument' },
+  { call: 'XMLHttpRequest', instead: 'take the bytes as an argument' },
+  { call: 'Date.now', instead: 'take the date as an argument' },
+  { call: 'new Date()', instead: 'take the date as an argument' },
+  { call: 'performance.now', instead: 'time in tests/figures/' },
+  { call: 'Math.random', instead: 'the same design must give the same plate; take a seed as an argument' },
+  { call: 'crypto.getRandomValues', instead: 'the same design must give the same plate' },
+  { call: 'crypto.randomUUID', instead: 'the same design must give the same plate' },
+  { call: 'setTimeout', instead: 'waiting belongs in web/' },
+];

@@ -1,0 +1,15 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  root: fileURLToPath(new URL('..', import.meta.url)),
+  test: {
+    include: ['tests/**/*.test.ts'],
+    environment: 'node',
+    pool: 'threads',
+    maxWorkers: 2,
+    passWithNoTests: false,
+    // Whole plates are worked out in some tests, on whatever machine this is.
+    testTimeout: 60_000,
+  },
+});

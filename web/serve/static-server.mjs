@@ -1,0 +1,80 @@
+import { createReadStream, statSync } from 'node:fs';
+import { createServer } from 'node:http';
+import { extname, join, normalize, sep } from 'node:path';
+
+const TYPES = {
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.mjs': 'text/javascript; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.json': 'application/json; charset=utf-8',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+  '.ico': 'image/x-icon',
+  '.woff': 'font/woff',
+  '.woff2': 'font/woff2',
+  '.txt': 'text/plain; charset=utf-8',
+  '.map': 'application/json; charset=utf-8',
+  '.wasm': 'application/wasm',
+};
+
+/** A server of the files in one folder, for this machine only: reads, never writes. */
+export function createStaticServer(folder) {
+  return createServer((request, response) => {
+    if (request.method !== 'GET' && request.method !== 'HEAD') return fail(response, 405);
+    const file = fileFor(folder, request.url ?? '/');
+    if (!file) return fail(response, 404);
+    response.writeHead(200, {
+      'Content-Type': TYPES[extname(file.path)] ?? 'application/octet-stream',
+      'Content-Length': file.size,
+      // Built files carry their content's mark in the name; the page itself must always be the newest.
+      'Cache-Control': file.path.includes(`${sep}assets${sep}`) ? 'public, max-age=31536000, immutable' : 'no-cache',
+      'X-Content-Type-Options': 'nosniff',
+    });
+    if (request.method === 'HEAD') return response.end();
+    createReadStream(file.path)
+      .on('error', () => response.destroy())
+      .pipe(response);
+  });
+}
+
+/** The first of the given port and the 20 after it that is free; with strict, the given one or an error. */
+export async function listenOnFreePort(server, port, strict) {
+  for (let candidate = port; ; candidate++) {
+    try {
+      await listen(server, candidate);
+      return candidate;
+    } catch (error) {
+      if (error.code !== 'EADDRINUSE' || strict || candidate >= port + 20) throw error;
+    }
+  }
+}
+
+function listen(server, port) {
+  return new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(port, '127.0.0.1', () => {
+      server.off('error', reject);
+      resolve();
+    });
+  });
+}
+
+function fileFor(folder, url) {
+  let path;
+  try {
+    path = decodeURIComponent(new URL(url, 'http://localhost').pathname);
+  } catch {
+    return undefined;
+  }
+  const full = normalize(join(folder, path.endsWith('/') ? `${path}index.html` : path));
+  // Nothing outside the folder, whatever dots the address holds.
+  if (full.includes('\0') || !full.startsWith(folder + sep)) return undefined;
+  const stat = statSync(full, { throwIfNoEntry: false });
+  return stat?.isFile() ? { path: full, size: stat.size } : undefined;
+}
+
+function fail(response, status) {
+  response.writeHead(status, { 'Content-Type': 'text/plain; charset=utf-8' });
+  response.end(status === 404 ? 'There is no such file.\n' : 'This server only reads.\n');
+}

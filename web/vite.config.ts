@@ -1,0 +1,26 @@
+import react from '@vitejs/plugin-react';
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vite';
+
+const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+export default defineConfig({
+  root: at('.'),
+  // Relative addresses: the built folder works under any path of a shop's own server.
+  base: './',
+  plugins: [react()],
+  build: {
+    outDir: at('../dist'),
+    emptyOutDir: true,
+    target: 'es2023',
+    // The PDF writer is large and loaded only when a spec sheet is asked for.
+    chunkSizeWarningLimit: 1200,
+  },
+  worker: { format: 'es' },
+  server: {
+    host: '127.0.0.1',
+    // geometry/, fonts/ and the packages' fonts lie beside web/, not in it.
+    fs: { allow: [at('..')] },
+  },
+  preview: { host: '127.0.0.1' },
+});

@@ -1,0 +1,113 @@
+import type { Face, FaceSource, KerningTable } from '../geometry/adapters/face.ts';
+import { readFace } from '../geometry/adapters/opentype.ts';
+import { faceEntry } from './catalogue.ts';
+import type { FaceEntry } from './catalogue.ts';
+
+/** What of a design the loader looks at; a whole Design fits. */
+export interface FacesWanted {
+  readonly elements: readonly { readonly face?: string; readonly kind: string }[];
+  readonly ownFaces: readonly { readonly id: string; readonly name: string; readonly data: string }[];
+}
+
+export interface FaceProblem {
+  readonly faceId: string;
+  /** Plain English; says what to do. */
+  readonly problem: string;
+}
+
+export interface LoadedFaces {
+  readonly faces: FaceSource;
+  readonly problems: readonly FaceProblem[];
+}
+
+/** How the files of a catalogue face are got: from disk or over the wire. Rejections are turned into problems. */
+export interface FaceFetcher {
+  font(entry: FaceEntry): Promise<Uint8Array>;
+  kerning(entry: FaceEntry): Promise<KerningTable>;
+}
+
+export type FaceOutcome = { readonly face: Face } | { readonly problem: string };
+
+/** All faces a design uses, each read once for each store; what could not be had is said, the rest is there. */
+export async function loadFacesWith(fetcher: FaceFetcher, store: FaceStore, design: FacesWanted): Promise<LoadedFaces> {
+  const loaded = new Map<string, Face>();
+  const problems: FaceProblem[] = [];
+  const outcomes = await Promise.all(
+    faceIdsOf(design).map(async (faceId) => ({ faceId, outcome: await outcomeOf(fetcher, store, design, faceId) })),
+  );
+  for (const { faceId, outcome } of outcomes) {
+    if ('face' in outcome) loaded.set(faceId, outcome.face);
+    else problems.push({ faceId, problem: outcome.problem });
+  }
+  return { faces: { get: (faceId) => loaded.get(faceId) }, problems };
+}
+
+/** Faces already read, so that a second design, or the next keystroke, does not read them again. */
+export type FaceStore = Map<string, Promise<FaceOutcome>>;
+
+/** One face of the catalogue. A failed fetch is not kept: the next call tries again. */
+export function catalogueFace(fetcher: FaceFetcher, store: FaceStore, entry: FaceEntry): Promise<FaceOutcome> {
+  const known = store.get(entry.id);
+  if (known) return known;
+  const outcome = fetchFace(fetcher, entry);
+  store.set(entry.id, outcome);
+  void outcome.then((result) => {
+    if ('problem' in result) store.delete(entry.id);
+  });
+  return outcome;
+}
+
+/** Ids of the faces that the texts of a design are set in, each once, in order of use. */
+export function faceIdsOf(design: FacesWanted): string[] {
+  return [...new Set(design.elements.flatMap((element) => (element.face === undefined ? [] : [element.face])))];
+}
+
+/** Bytes of a base64 text; undefined when it is none. */
+export function bytesOfBase64(text: string): Uint8Array | undefined {
+  try {
+    return Uint8Array.from(atob(text), (char) => char.charCodeAt(0));
+  } catch {
+    return undefined;
+  }
+}
+
+async function outcomeOf(
+  fetcher: FaceFetcher,
+  store: FaceStore,
+  design: FacesWanted,
+  faceId: string,
+): Promise<FaceOutcome> {
+  const own = design.ownFaces.find((face) => face.id === faceId);
+  if (own) {
+    // The id is made from the bytes, but a hand-edited design may lie: the length tells most such cases apart.
+    const key = `${own.id}/${own.data.length}`;
+    const known = store.get(key) ?? Promise.resolve(ownFaceOf(own));
+    store.set(key, known);
+    return known;
+  }
+  const entry = faceEntry(faceId);
+  if (entry) return catalogueFace(fetcher, store, entry);
+  return {
+    problem: faceId.startsWith('own:')
+      ? 'The design uses a font file of its own that is not in it any more. Add the file again or choose another face.'
+      : `There is no face called ${faceId}. Choose another face.`,
+  };
+}
+
+function ownFaceOf(own: { readonly id: string; readonly name: string; readonly data: string }): FaceOutcome {
+  const bytes = bytesOfBase64(own.data);
+  const outcome = bytes
+    ? readFace(own.id, bytes)
+    : { problem: 'Its data in the design is damaged. Add the font file again.' };
+  return 'face' in outcome ? outcome : { problem: `${own.name}: ${outcome.problem}` };
+}
+
+async function fetchFace(fetcher: FaceFetcher, entry: FaceEntry): Promise<FaceOutcome> {
+  try {
+    const [bytes, kerning] = await Promise.all([fetcher.font(entry), fetcher.kerning(entry)]);
+    const outcome = readFace(entry.id, bytes, kerning, entry.joins);
+    return 'face' in outcome ? outcome : { problem: `${entry.name}: ${outcome.problem}` };
+  } catch {
+    return { problem: `The face ${entry.name} could not be fetched. Check the connection and try again.` };
+  }
+}

@@ -1,0 +1,32 @@
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
+import type { KerningTable } from '../geometry/adapters/face.ts';
+import { FACES } from './catalogue.ts';
+import { catalogueFace, loadFacesWith } from './load-faces.ts';
+import type { FaceFetcher, FaceOutcome, FaceStore, FacesWanted, LoadedFaces } from './load-faces.ts';
+
+/** Faces in Node (headless command, tests): read from the installed packages. */
+export function loadFaces(design: FacesWanted): Promise<LoadedFaces> {
+  return loadFacesWith(fetcher, store, design);
+}
+
+/** One face of the catalogue by its id. */
+export async function loadFace(faceId: string): Promise<FaceOutcome> {
+  const entry = FACES.find((face) => face.id === faceId);
+  return entry ? catalogueFace(fetcher, store, entry) : { problem: `There is no face called ${faceId}.` };
+}
+
+/** Where a file of an installed package lies. */
+export function packageFile(packageName: string, file: string): string {
+  return join(dirname(require.resolve(`${packageName}/package.json`)), file);
+}
+
+const require = createRequire(import.meta.url);
+const store: FaceStore = new Map();
+
+const fetcher: FaceFetcher = {
+  font: (entry) => readFile(packageFile(entry.packageName, entry.file)),
+  kerning: async (entry) =>
+    JSON.parse(await readFile(new URL(`./kerning/${entry.id}.json`, import.meta.url), 'utf8')) as KerningTable,
+};

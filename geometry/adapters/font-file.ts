@@ -1,0 +1,78 @@
+/**
+ * Looks at the first bytes and the table directory of a font file before the font reader sees it, so that a
+ * broken file gets a sentence instead of an exception from deep inside. Layouts: OpenType 1.9 "Font file" chapter
+ * (sfnt) and W3C WOFF 1.0 section 3-5.
+ */
+
+/** The design keeps a font as base64 of at most 8 million characters. */
+export const GREATEST_FONT_BYTES = 6_000_000;
+/** Unpacked size above which a packed font is refused: ten times what is allowed packed. */
+const GREATEST_UNPACKED_BYTES = 60_000_000;
+const GREATEST_TABLE_COUNT = 200;
+
+/** undefined when the file looks like a whole TTF, OTF or WOFF; otherwise a sentence that says what to do. */
+export function fontFileProblem(bytes: Uint8Array): string | undefined {
+  if (bytes.length === 0) return 'The file is empty. Choose the font file again.';
+  if (bytes.length > GREATEST_FONT_BYTES) {
+    return `The font file is ${mega(bytes.length)} MB; at most ${mega(GREATEST_FONT_BYTES)} MB can be used. Choose a file with fewer languages in it.`;
+  }
+  const strange = strangeKind(bytes);
+  if (strange !== undefined) return strange;
+  if (bytes.length < 12) return CUT_SHORT;
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  return tag(bytes, 0) === 'wOFF' ? woffProblem(view) : sfntProblem(view);
+}
+
+const CUT_SHORT = 'The font file is cut short: part of it is missing. Copy or download it again.';
+const DAMAGED = 'The font file is damaged. Get a fresh copy of it, or choose another face.';
+const NOT_A_FONT = 'This is not a font file. Choose a TTF, OTF or WOFF file.';
+
+function strangeKind(bytes: Uint8Array): string | undefined {
+  const start = tag(bytes, 0);
+  if (start === 'wOFF' || start === 'OTTO' || start === 'true' || start === '\u0000\u0001\u0000\u0000')
+    return undefined;
+  if (start === 'wOF2') return 'WOFF2 files cannot be read here. Convert the font to TTF, OTF or WOFF and choose that.';
+  if (start === 'ttcf')
+    return 'This file holds several faces at once. Take one face out of it as TTF or OTF and choose that.';
+  if (start.startsWith('PK') || start.startsWith('\u001f\u008b')) {
+    return 'This is a packed archive. Unpack it and choose the TTF, OTF or WOFF file inside.';
+  }
+  const text = Array.from(bytes.subarray(0, 200), (b) => String.fromCharCode(b)).join('');
+  if (/^[\s\u00ef\u00bb\u00bf]*<(!doctype|html|head|\?xml)/i.test(text)) {
+    return 'This is a web page, not a font file. Download the font itself (TTF, OTF or WOFF) and choose that.';
+  }
+  return NOT_A_FONT;
+}
+
+function sfntProblem(view: DataView): string | undefined {
+  const count = view.getUint16(4);
+  if (count === 0 || count > GREATEST_TABLE_COUNT) return DAMAGED;
+  if (view.byteLength < 12 + 16 * count) return CUT_SHORT;
+  for (let i = 0; i < count; i++) {
+    const at = 12 + 16 * i;
+    if (view.getUint32(at + 8) + view.getUint32(at + 12) > view.byteLength) return CUT_SHORT;
+  }
+  return undefined;
+}
+
+function woffProblem(view: DataView): string | undefined {
+  if (view.byteLength < 44) return CUT_SHORT;
+  const count = view.getUint16(12);
+  if (count === 0 || count > GREATEST_TABLE_COUNT) return DAMAGED;
+  if (view.getUint32(8) > view.byteLength || view.byteLength < 44 + 20 * count) return CUT_SHORT;
+  let unpacked = 0;
+  for (let i = 0; i < count; i++) {
+    const at = 44 + 20 * i;
+    if (view.getUint32(at + 4) + view.getUint32(at + 8) > view.byteLength) return CUT_SHORT;
+    unpacked += view.getUint32(at + 12);
+  }
+  return unpacked > GREATEST_UNPACKED_BYTES ? DAMAGED : undefined;
+}
+
+function tag(bytes: Uint8Array, at: number): string {
+  return Array.from(bytes.subarray(at, at + 4), (b) => String.fromCharCode(b)).join('');
+}
+
+function mega(bytes: number): string {
+  return (bytes / 1e6).toFixed(1);
+}

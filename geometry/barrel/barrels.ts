@@ -1,0 +1,115 @@
+import { MM_PER_INCH } from '../units.ts';
+
+/** A published figure, mm unless said otherwise, with its source; trade sources contradict each other. */
+export interface Published {
+  readonly least: number;
+  readonly most: number;
+  readonly source: string;
+}
+
+export interface Barrel {
+  readonly id: string;
+  readonly name: string;
+  /** Nominal capacity in litres. */
+  readonly litres: Published;
+  /** Diameter of the head that can be seen inside the chime. */
+  readonly headMm: Published;
+  /** Outside diameter at the bilge. */
+  readonly bilgeMm?: Published;
+  readonly heightMm?: Published;
+}
+
+const BLOGS = 'trade pages, weak; others differ';
+const SMALL = "a maker's table of small barrels: engraveable face, weak";
+/** 1 US gallon is 3.785411784 litres exactly. */
+const GALLON_L = 3.785411784;
+
+/**
+ * Barrels to begin with. No official table of modern casks exists, and heads of one kind differ by centimetres:
+ * a plate is made only for a head that was measured.
+ */
+export const BARRELS: readonly Barrel[] = [
+  {
+    id: 'american-53',
+    name: 'American standard, 53 gal',
+    litres: { least: 53 * GALLON_L, most: 53 * GALLON_L, source: '53 US gallons, exact' },
+    headMm: inches(21, 22, `most of several ${BLOGS}`),
+    bilgeMm: inches(24, 28, BLOGS),
+    heightMm: inches(33, 36, BLOGS),
+  },
+  {
+    id: 'bordeaux-225',
+    name: 'Bordeaux barrique, 225 L',
+    litres: { least: 223, most: 227, source: 'trade lexicon, 225 L within 2 L' },
+    headMm: { least: 560, most: 600, source: "an Australian cooper's table, weak" },
+    bilgeMm: { least: 680, most: 720, source: "an Australian cooper's table, weak" },
+    heightMm: { least: 890, most: 950, source: 'Oxford Companion to Wine (2006): 95 cm; others 89 to 91 cm' },
+  },
+  {
+    id: 'burgundy-228',
+    name: 'Burgundy pièce, 228 L',
+    litres: { least: 228, most: 228, source: 'trade name' },
+    headMm: { least: 570, most: 610, source: 'from memory; one trade page says only: larger head than Bordeaux' },
+    bilgeMm: { least: 720, most: 720, source: 'from memory' },
+    heightMm: { least: 870, most: 900, source: 'from memory' },
+  },
+  {
+    id: 'cognac-300',
+    name: 'Cognac hogshead, 300 L',
+    litres: { least: 300, most: 300, source: 'trade name' },
+    headMm: { least: 630, most: 760, source: BLOGS },
+    bilgeMm: { least: 700, most: 770, source: BLOGS },
+    heightMm: { least: 1000, most: 1050, source: BLOGS },
+  },
+  {
+    id: 'puncheon-500',
+    name: 'Puncheon, 500 L',
+    litres: { least: 500, most: 500, source: 'trade name' },
+    headMm: { least: 790, most: 790, source: BLOGS },
+    bilgeMm: { least: 930, most: 930, source: BLOGS },
+    heightMm: { least: 1070, most: 1150, source: BLOGS },
+  },
+  {
+    id: 'american-30',
+    name: 'Small barrel, 30 gal',
+    litres: { least: 30 * GALLON_L, most: 30 * GALLON_L, source: '30 US gallons, exact' },
+    headMm: inches(18, 18, BLOGS),
+  },
+  {
+    id: 'american-15',
+    name: 'Small barrel, 15 gal',
+    litres: { least: 15 * GALLON_L, most: 15 * GALLON_L, source: '15 US gallons, exact' },
+    headMm: inches(14.75, 14.75, BLOGS),
+    bilgeMm: inches(18, 18, BLOGS),
+    heightMm: inches(24, 24, BLOGS),
+  },
+  {
+    id: 'small-20',
+    name: 'Small barrel, 20 L',
+    litres: { least: 20, most: 20, source: 'trade name' },
+    headMm: inches(9, 9, SMALL),
+    heightMm: inches(15, 15, SMALL),
+  },
+  {
+    id: 'small-10',
+    name: 'Small barrel, 10 L',
+    litres: { least: 10, most: 10, source: 'trade name' },
+    headMm: inches(7, 7, SMALL),
+    heightMm: inches(11.5, 11.5, SMALL),
+  },
+  {
+    id: 'small-5',
+    name: 'Small barrel, 5 L',
+    litres: { least: 5, most: 5, source: 'trade name' },
+    headMm: inches(5.5, 5.5, SMALL),
+    heightMm: inches(9, 9, SMALL),
+  },
+];
+
+export function barrelById(id: string): Barrel | undefined {
+  return BARRELS.find((b) => b.id === id);
+}
+
+function inches(least: number, most: number, source: string): Published {
+  return { least: least * MM_PER_INCH, most: most * MM_PER_INCH, source };
+}

@@ -1,0 +1,129 @@
+import type { Design, Head, PlateSpec } from '../design/schema.ts';
+import type { Finding } from '../findings.ts';
+import { GREATEST_PLATE_MM, LEAST_PLATE_MM } from '../units.ts';
+import { barrelById } from './barrels.ts';
+
+/** A blank's diameter is a whole number of these: what a shop reads off a rule. Common practice, no source. */
+export const DIAMETER_STEP_MM = 0.5;
+
+/** Readings that differ by more are more likely a slip than a shrunken head. Common practice, no source. */
+export const GREATEST_OVAL_SHARE = 0.08;
+
+/** Stands in when a design names a barrel that nobody knows: the commonest head, 21 in. */
+const FALLBACK_HEAD_MM = 533.4;
+
+export interface HeadDiameter {
+  /** The smaller diameter counts: a plate has to drop in whichever way it is turned. 0 when nothing sensible is known. */
+  readonly smallerMm: number;
+  readonly largerMm: number;
+  /** False when the diameters come from the barrel table. */
+  readonly measured: boolean;
+  readonly findings: Finding[];
+}
+
+/** The visible head inside the chime, mm, from what was measured or from the barrel table. */
+export function headDiameter(head: Head): HeadDiameter {
+  const source = head.source;
+  if (source.kind === 'barrel') return tableHead(source.barrel);
+  const [smallerMm, largerMm] = [Math.min(source.alongMm, source.acrossMm), Math.max(source.alongMm, source.acrossMm)];
+  if (!(smallerMm > 0)) {
+    const sentence =
+      `A barrel head cannot measure ${mm(smallerMm)} across. ` +
+      'Measure inside the chime, along the boards and across them, and type both diameters.';
+    return {
+      smallerMm: 0,
+      largerMm: Math.max(0, largerMm),
+      measured: true,
+      findings: [stop('head-diameter-nonsense', sentence)],
+    };
+  }
+  const findings: Finding[] = [];
+  if (largerMm - smallerMm > GREATEST_OVAL_SHARE * largerMm) {
+    findings.push({
+      code: 'head-measures-differ',
+      severity: 'look',
+      place: { kind: 'plate' },
+      elementIds: [],
+      measuredMm: largerMm - smallerMm,
+      limitMm: GREATEST_OVAL_SHARE * largerMm,
+      sentence:
+        `The two diameters differ by ${mm(largerMm - smallerMm)}. Wood shrinks across its grain, but seldom so much: ` +
+        'measure both again. The plate is made for the smaller one.',
+    });
+  }
+  return { smallerMm, largerMm, measured: true, findings };
+}
+
+/**
+ * Diameter of one plate's blank, mm: for `fit` the smaller head diameter less the clearance on each side, for a share
+ * that part of it, both rounded down to the shop's step; or the diameter asked for outright. What makes no sense is a
+ * finding that stops the cut, and the nearest possible diameter is given, so that the plate can still be drawn.
+ */
+export function plateDiameterMm(design: Design, plate: PlateSpec): { diameterMm: number; findings: Finding[] } {
+  const asked = plate.diameter;
+  const head = headDiameter(design.head);
+  if (typeof asked === 'object' && 'mm' in asked) return within(asked.mm, plate, head.findings);
+  if (head.smallerMm <= 0) return { diameterMm: LEAST_PLATE_MM, findings: head.findings };
+  const fitting = stepDown(head.smallerMm - 2 * design.head.clearanceMm);
+  return within(asked === 'fit' ? fitting : stepDown(fitting * asked.share), plate, head.findings);
+}
+
+function within(
+  diameterMm: number,
+  plate: PlateSpec,
+  findings: Finding[],
+): { diameterMm: number; findings: Finding[] } {
+  if (diameterMm >= LEAST_PLATE_MM && diameterMm <= GREATEST_PLATE_MM) return { diameterMm, findings };
+  const small = !(diameterMm >= LEAST_PLATE_MM);
+  const limitMm = small ? LEAST_PLATE_MM : GREATEST_PLATE_MM;
+  const sentence =
+    `The plate "${plate.name}" comes to ${mm(diameterMm)}; plates can be ${LEAST_PLATE_MM} to ${GREATEST_PLATE_MM} mm. ` +
+    'Check the head diameters, the clearance and the size of the plate; were inches typed as millimetres?';
+  return {
+    diameterMm: limitMm,
+    findings: [...findings, { ...stop('plate-diameter-nonsense', sentence), measuredMm: diameterMm, limitMm }],
+  };
+}
+
+function tableHead(id: string): HeadDiameter {
+  const barrel = barrelById(id);
+  if (!barrel) {
+    const sentence = `Nobody here knows the barrel "${id}". Measure the head inside the chime and type both diameters.`;
+    return {
+      smallerMm: FALLBACK_HEAD_MM,
+      largerMm: FALLBACK_HEAD_MM,
+      measured: false,
+      findings: [stop('unknown-barrel', sentence)],
+    };
+  }
+  const { least, most } = barrel.headMm;
+  const range = least === most ? `about ${mm(least)}` : `${mm(least)} to ${mm(most)}`;
+  return {
+    smallerMm: least,
+    largerMm: most,
+    measured: false,
+    findings: [
+      {
+        code: 'head-not-measured',
+        severity: 'look',
+        place: { kind: 'plate' },
+        elementIds: [],
+        measuredMm: least,
+        sentence: `Heads of this barrel (${barrel.name}) measure ${range}. Measure yours inside the chime before anything is cut.`,
+      },
+    ],
+  };
+}
+
+/** Down to the step; the small addition keeps 522 from falling to 521.5 when it arrives as 521.9999999. */
+function stepDown(diameterMm: number): number {
+  return Math.floor(diameterMm / DIAMETER_STEP_MM + 1e-6) * DIAMETER_STEP_MM;
+}
+
+function stop(code: string, sentence: string): Finding {
+  return { code, severity: 'stop', place: { kind: 'plate' }, elementIds: [], sentence };
+}
+
+function mm(value: number): string {
+  return `${Number(value.toFixed(1))} mm`;
+}

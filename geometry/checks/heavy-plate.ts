@@ -1,0 +1,25 @@
+import type { Finding } from '../findings.ts';
+import { sheetMassKg } from '../stock/mass.ts';
+import { materialById } from '../stock/materials.ts';
+import type { CheckInput } from './input.ts';
+
+/** Above this, one person holds a plate over a barrel badly. Common practice, no source. */
+const HEAVY_KG = 8;
+
+/** A blank that is heavy to hold in place; weighed before it is cut, since somebody lifts that too. */
+export function checkHeavyPlate({ design, diameterMm }: CheckInput): Finding[] {
+  const material = materialById(design.stock.material);
+  if (!material) return [];
+  const area = (Math.PI * diameterMm * diameterMm) / 4;
+  const kg = sheetMassKg(area, design.stock.thicknessMm, material.densityKgM3.value);
+  if (kg <= HEAVY_KG) return [];
+  return [
+    {
+      code: 'heavy-plate',
+      severity: 'note',
+      place: { kind: 'plate' },
+      elementIds: [],
+      sentence: `The blank weighs ${kg.toFixed(1)} kg. Lift it with two people or choose thinner sheet; its edges are sharp until they are deburred.`,
+    },
+  ];
+}

@@ -1,0 +1,97 @@
+import type { DesignElement } from '../design/schema.ts';
+import type { Finding, Mend } from '../findings.ts';
+import type { Point } from '../shapes.ts';
+import type { CheckInput } from './input.ts';
+import { callElement, inMm } from './words.ts';
+
+/** A mend goes this share of the radius farther than it must, so that rounding does not bring the finding back. */
+const SLACK_SHARE = 0.001;
+
+/**
+ * Openings nearer to the rim than the stock allows, one finding an element. Past the rim or with less metal than the
+ * least web the plate must not be cut; below the rim margin it is worth a look: the ring of metal bends when handled.
+ */
+export function checkTooNearRim(input: CheckInput): Finding[] {
+  const radius = input.diameterMm / 2;
+  const farthest = new Map<string, { at: Point; reach: number; points: Point[] }>();
+  for (const opening of input.openings) {
+    for (const elementId of opening.elementIds) {
+      const entry = farthest.get(elementId) ?? { at: { x: 0, y: 0 }, reach: 0, points: [] };
+      for (const p of opening.region.outer) {
+        const reach = Math.hypot(p.x, p.y);
+        if (reach > entry.reach) [entry.at, entry.reach] = [p, reach];
+        entry.points.push(p);
+      }
+      farthest.set(elementId, entry);
+    }
+  }
+  const findings: Finding[] = [];
+  for (const [elementId, { at, reach, points }] of farthest) {
+    const metal = radius - reach;
+    if (metal >= input.rules.rimMarginMm) continue;
+    const name = callElement(input.design.elements, elementId);
+    const stop = metal < input.rules.leastWebMm;
+    const limitMm = stop ? input.rules.leastWebMm : input.rules.rimMarginMm;
+    const change = mend(
+      input.design.elements.find((e) => e.id === elementId),
+      radius,
+      radius - input.rules.rimMarginMm,
+      reach,
+      points,
+    );
+    findings.push({
+      code: 'too-near-rim',
+      severity: stop ? 'stop' : 'look',
+      place: { kind: 'point', at, radiusMm: Math.max(3, input.rules.rimMarginMm) },
+      elementIds: [elementId],
+      measuredMm: metal,
+      limitMm,
+      sentence:
+        metal <= 0
+          ? `${sentenceStart(name)} runs over the edge of the plate by ${inMm(-metal)}. Move it inwards or make it smaller.`
+          : `Only ${inMm(metal)} of metal is left between ${name} and the rim; ${inMm(input.rules.rimMarginMm)} keeps the rim stiff. Move it inwards.`,
+      ...(change ? { mend: change } : {}),
+    });
+  }
+  return findings;
+}
+
+function mend(
+  element: DesignElement | undefined,
+  radius: number,
+  allowed: number,
+  reach: number,
+  points: readonly Point[],
+): Finding['mend'] {
+  if (!element) return undefined;
+  if (element.kind === 'lineText') {
+    const share = shareThatFits(element.x * radius, element.y * radius, points, allowed - SLACK_SHARE * radius);
+    if (share < 0.3) return undefined;
+    const change: Mend = { kind: 'scale-text', elementId: element.id, share };
+    return { label: `Make it ${Math.ceil((1 - share) * 100)} % smaller`, change };
+  }
+  const inwards = (reach - allowed) / radius + SLACK_SHARE;
+  const inner = element.inner - inwards;
+  if (inner < 0.05) return undefined;
+  const change: Mend = { kind: 'move-band', elementId: element.id, inner, outer: element.outer - inwards };
+  return { label: `Move it inwards by ${inMm(inwards * radius)}`, change };
+}
+
+/** Greatest share by which points may keep their distance from a middle and stay within the allowed radius. */
+function shareThatFits(x: number, y: number, points: readonly Point[], allowed: number): number {
+  let share = 1;
+  const middleSq = x * x + y * y;
+  if (middleSq >= allowed * allowed) return 0;
+  for (const p of points) {
+    const [dx, dy] = [p.x - x, p.y - y];
+    const a = dx * dx + dy * dy;
+    const b = x * dx + y * dy;
+    if (a === 0) continue;
+    share = Math.min(share, (-b + Math.sqrt(b * b + a * (allowed * allowed - middleSq))) / a);
+  }
+  return Math.floor(share * 1000) / 1000;
+}
+
+function sentenceStart(name: string): string {
+  return name.charAt(0).toUpperCase() + name.slice(1);
+}

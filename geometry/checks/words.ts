@@ -1,0 +1,15 @@
+import type { DesignElement } from '../design/schema.ts';
+
+/** Millimetres as a sentence says them: one decimal, without a trailing zero. */
+export function inMm(value: number): string {
+  return `${Number(value.toFixed(1))} mm`;
+}
+
+/** What a person would call an element: its text in quotation marks, or the kind of border. */
+export function callElement(elements: readonly DesignElement[], id: string): string {
+  const element = elements.find((e) => e.id === id);
+  if (!element) return 'something';
+  if (element.kind === 'border') return `the border (${element.style})`;
+  const text = element.text.trim();
+  return text.length > 24 ? `"${text.slice(0, 22)}…"` : `"${text}"`;
+}

@@ -1,0 +1,44 @@
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { canonicalJson } from './canonical-json.ts';
+import type { Design } from './schema.ts';
+
+/**
+ * SHA-256 of what is cut, 64 hex digits. Two designs that cut the same plates from the same stock share it.
+ *
+ * Counted: every element in its order with text, face, place and size; the bridges; the stock with its use
+ * (a torch asks for wider bridges); the plates' diameters; the head's diameters and clearance when a plate's
+ * diameter follows from them; the data of the person's own fonts that the design uses.
+ *
+ * Not counted: title, order and approval (paper, and the approval is made of this very fingerprint); the quantity,
+ * names and order of plates and the ids of plates and elements (another name or number of the same plate is cut
+ * alike); the crown (it is checked, but the plate is flat); fonts that are carried along unused.
+ */
+export function fingerprintOf(design: Design): string {
+  return bytesToHex(sha256(utf8ToBytes(canonicalJson(whatIsCut(design)))));
+}
+
+/** First 8 hex digits: what proof, spec sheet, cut files and file names show. */
+export function shortFingerprint(design: Design): string {
+  return fingerprintOf(design).slice(0, 8);
+}
+
+function whatIsCut(design: Design): unknown {
+  const diameters = [...new Set(design.plates.map((p) => canonicalJson(p.diameter)))].sort();
+  const followsHead = design.plates.some((p) => p.diameter === 'fit' || 'share' in p.diameter);
+  const faces = new Set(design.elements.flatMap((e) => (e.kind === 'border' ? [] : [e.face])));
+  return {
+    format: design.format,
+    version: design.version,
+    surface: design.surface,
+    head: followsHead ? { source: design.head.source, clearanceMm: design.head.clearanceMm } : 'not needed',
+    diameters,
+    stock: design.stock,
+    bridges: design.bridges,
+    elements: design.elements.map((e) => ({ ...e, id: '' })),
+    ownFaces: design.ownFaces
+      .filter((f) => faces.has(f.id))
+      .map((f) => ({ id: f.id, data: f.data }))
+      .sort((a, b) => (a.id < b.id ? -1 : 1)),
+  };
+}

@@ -24,7 +24,11 @@ export type Mend =
       readonly thicknessMm?: number;
       readonly use?: 'paint' | 'torch';
     }
-  | { readonly kind: 'set-plate-diameter'; readonly plateId: string; readonly diameter: 'fit' | { readonly mm: number } };
+  | {
+      readonly kind: 'set-plate-diameter';
+      readonly plateId: string;
+      readonly diameter: 'fit' | { readonly mm: number };
+    };
 
 export interface Finding {
   /** Kebab-case code of ours, stable: tests, translations and files refer to it. */

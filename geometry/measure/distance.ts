@@ -68,7 +68,12 @@ export function ringsGap(as: readonly Ring[], bs: readonly Ring[], withinMm: num
       const nearA = edgesNear(a, boxB, limit);
       const nearB = edgesNear(b, boxA, limit);
       for (const [p, q] of nearA) {
-        const box = { minX: Math.min(p.x, q.x), maxX: Math.max(p.x, q.x), minY: Math.min(p.y, q.y), maxY: Math.max(p.y, q.y) };
+        const box = {
+          minX: Math.min(p.x, q.x),
+          maxX: Math.max(p.x, q.x),
+          minY: Math.min(p.y, q.y),
+          maxY: Math.max(p.y, q.y),
+        };
         for (const [r, s] of nearB) {
           if (Math.min(r.x, s.x) - box.maxX >= limit || box.minX - Math.max(r.x, s.x) >= limit) continue;
           if (Math.min(r.y, s.y) - box.maxY >= limit || box.minY - Math.max(r.y, s.y) >= limit) continue;
@@ -90,7 +95,12 @@ function edgesNear(ring: Ring, box: Box, distance: number): [Point, Point][] {
   let a = ring[ring.length - 1];
   if (!a) return out;
   for (const b of ring) {
-    const edge = { minX: Math.min(a.x, b.x), maxX: Math.max(a.x, b.x), minY: Math.min(a.y, b.y), maxY: Math.max(a.y, b.y) };
+    const edge = {
+      minX: Math.min(a.x, b.x),
+      maxX: Math.max(a.x, b.x),
+      minY: Math.min(a.y, b.y),
+      maxY: Math.max(a.y, b.y),
+    };
     if (boxesWithin(edge, box, distance)) out.push([a, b]);
     a = b;
   }

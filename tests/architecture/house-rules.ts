@@ -84,6 +84,11 @@ export const PACKAGES: readonly PackageRule[] = [
     only: ['geometry/checks/', 'geometry/adapters/'],
     instead: 'triangulation is for the proof; measure distances with geometry/measure/',
   },
+  {
+    name: /^polylabel$/,
+    only: ['geometry/adapters/'],
+    instead: 'call geometry/adapters/polylabel.ts, which speaks in our records',
+  },
   { name: /^pdfkit$/, only: ['geometry/files/'], instead: 'write PDF through geometry/files/' },
   { name: /^zod$/, only: ['geometry/design/', 'web/state/'], instead: 'parse unknown input in geometry/design/' },
   { name: /^@noble\/hashes$/, only: ['geometry/design/'], instead: 'ask geometry/design/ for the fingerprint' },

@@ -1,0 +1,40 @@
+import { readdirSync } from 'node:fs';
+import type { Claim } from './claim.ts';
+
+// `npm run figures [-- GROUP ...] [--timed]`: measures and prints every claim, one line each; status 1 when one
+// falls short. With --timed only those about speed: that is `npm run bench`.
+
+const FRAME = ['run.ts', 'claim.ts'];
+
+const args = process.argv.slice(2);
+const timedOnly = args.includes('--timed');
+const groups = readdirSync(import.meta.dirname)
+  .filter((name) => name.endsWith('.ts') && !FRAME.includes(name))
+  .map((name) => name.replace('.ts', ''))
+  .sort();
+const wanted = args.filter((arg) => !arg.startsWith('--'));
+const unknown = wanted.find((name) => !groups.includes(name));
+if (unknown !== undefined) {
+  console.error(`There is no group ${unknown}; there are ${groups.join(', ')}.`);
+  process.exit(1);
+}
+
+let short = 0;
+for (const group of groups.filter((name) => wanted.length === 0 || wanted.includes(name))) {
+  const { claims } = (await import(`./${group}.ts`)) as { claims: readonly Claim[] };
+  for (const claim of claims) if (!timedOnly || claim.timed) short += (await print(group, claim)) ? 0 : 1;
+}
+process.exit(short > 0 ? 1 : 0);
+
+async function print(group: string, claim: Claim): Promise<boolean> {
+  try {
+    const { value, unit, ok } = await claim.measure();
+    const measured = unit ? `${value} ${unit}` : `${value}`;
+    console.log(`${group}/${claim.name}: ${measured} (${claim.wanted})${ok ? '' : ' - FALLS SHORT'}`);
+    return ok;
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    console.log(`${group}/${claim.name}: could not be measured: ${why.split('\n')[0]} (${claim.wanted}) - FALLS SHORT`);
+    return false;
+  }
+}

@@ -1,0 +1,42 @@
+/** Text a person typed, on one line: control characters and line ends become spaces, runs of spaces one. */
+export function oneLine(text: string, longest: number): string {
+  // Lone surrogates are no characters at all and would spoil the encoding of the file.
+  const clean = text
+    .toWellFormed()
+    .replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\s\ufffd]+/gu, ' ')
+    .trim();
+  const letters = [...clean];
+  return letters.length <= longest
+    ? clean
+    : `${letters
+        .slice(0, longest - 1)
+        .join('')
+        .trimEnd()}\u2026`;
+}
+
+/** Accents folded to their letters and the few letters that do not decompose spelled out; what is left may not be ASCII. */
+export function foldAccents(text: string): string {
+  return text
+    .replace(/[ßæÆœŒøØłŁđĐðÐþÞı]/g, (c) => SPELLED[c] ?? c)
+    .normalize('NFKD')
+    .replace(/\p{M}+/gu, '');
+}
+
+const SPELLED: Record<string, string> = {
+  ß: 'ss',
+  æ: 'ae',
+  Æ: 'AE',
+  œ: 'oe',
+  Œ: 'OE',
+  ø: 'o',
+  Ø: 'O',
+  ł: 'l',
+  Ł: 'L',
+  đ: 'd',
+  Đ: 'D',
+  ð: 'd',
+  Ð: 'D',
+  þ: 'th',
+  Þ: 'Th',
+  ı: 'i',
+};

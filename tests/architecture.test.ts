@@ -108,7 +108,7 @@ describe('the fence itself', () => {
       const text = call.startsWith('new') ? `const x = ${call};` : `const x = ${call}();`;
       expect(impurities(toSource('geometry/x.ts', text)), call).toHaveLength(1);
     }
-    const innocent = `// window and document\nconst y = design.document; const z = { window: 1 }; new Date(0);`;
+    const innocent = `// window and document\nconst y = design.document; const z = { window: 1 }; new Date(0);\nfunction f(window: P) { return window; }`;
     expect(impurities(toSource('geometry/x.ts', innocent))).toEqual([]);
   });
 });

@@ -21,24 +21,38 @@ export const PARTS: readonly Part[] = [
   { path: 'geometry/measure/', may: WORDS },
   { path: 'geometry/adapters/', may: [...WORDS, 'geometry/measure/'] },
   { path: 'geometry/design/', may: WORDS },
-  { path: 'geometry/stock/', may: WORDS },
-  { path: 'geometry/barrel/', may: BASE },
+  // What was chosen (stock, head) is a record of the design.
+  { path: 'geometry/stock/', may: [...WORDS, 'geometry/design/ (types)'] },
+  { path: 'geometry/barrel/', may: [...BASE, 'geometry/design/ (types)'] },
   { path: 'geometry/layout/', may: [...BASE, 'geometry/design/ (types)'] },
   { path: 'geometry/openings/', may: [...BASE, 'geometry/layout/ (types)'] },
-  { path: 'geometry/bridges/', may: [...BASE, 'geometry/openings/ (types)', 'geometry/stock/ (types)'] },
-  { path: 'geometry/checks/', may: [...BASE, 'geometry/bridges/ (types)'] },
-  { path: 'geometry/cutplan/', may: [...BASE, 'geometry/bridges/ (types)', 'geometry/stock/ (types)'] },
+  // The design's wishes for bridges go in as a record.
+  {
+    path: 'geometry/bridges/',
+    may: [...BASE, 'geometry/openings/ (types)', 'geometry/stock/ (types)', 'geometry/design/ (types)'],
+  },
+  // A check holds the plate against the design, the head it must drop into and the sheet it is cut from.
+  {
+    path: 'geometry/checks/',
+    may: [
+      ...BASE,
+      'geometry/stock/',
+      'geometry/barrel/',
+      'geometry/design/ (types)',
+      'geometry/layout/ (types)',
+      'geometry/bridges/ (types)',
+    ],
+  },
+  // A cut plan is made of a finished plate.
+  {
+    path: 'geometry/cutplan/',
+    may: [...BASE, 'geometry/plate.ts (types)', 'geometry/bridges/ (types)', 'geometry/stock/ (types)'],
+  },
   { path: 'geometry/sheet/', may: BASE },
   // The record of a finished plate: types of every stage that adds to it.
   {
     path: 'geometry/plate.ts',
-    may: [
-      ...WORDS,
-      'geometry/layout/ (types)',
-      'geometry/bridges/ (types)',
-      'geometry/stock/ (types)',
-      'geometry/cutplan/ (types)',
-    ],
+    may: [...WORDS, 'geometry/layout/ (types)', 'geometry/bridges/ (types)', 'geometry/stock/ (types)'],
   },
   {
     path: 'geometry/files/',
@@ -57,7 +71,7 @@ export const PARTS: readonly Part[] = [
   { path: 'web/words/', may: ['geometry/ (types)'] },
   // Design in, design out: no store, no screen; only the name of an action's undo policy comes from the history.
   { path: 'web/actions/', may: ['geometry/', 'fonts/ (types)', 'web/words/', 'web/state/history.ts (types)'] },
-  { path: 'web/worker/', may: ['geometry/', 'fonts/'] },
+  { path: 'web/worker/', may: ['geometry/', 'fonts/', 'web/words/', 'web/state/ (types)'] },
   { path: 'web/', may: ['geometry/', 'fonts/', 'web/'] },
 ];
 
@@ -91,7 +105,12 @@ export const PACKAGES: readonly PackageRule[] = [
   },
   { name: /^pdfkit$/, only: ['geometry/files/'], instead: 'write PDF through geometry/files/' },
   { name: /^zod$/, only: ['geometry/design/', 'web/state/'], instead: 'parse unknown input in geometry/design/' },
-  { name: /^@noble\/hashes$/, only: ['geometry/design/'], instead: 'ask geometry/design/ for the fingerprint' },
+  {
+    name: /^@noble\/hashes$/,
+    only: ['geometry/design/', 'fonts/'],
+    instead: 'a design has its fingerprint from geometry/design/, a font file its mark from fonts/',
+  },
+  { name: /^fontkit$/, only: ['fonts/'], instead: 'fonts/ builds kerning with it beforehand; nothing else needs it' },
   { name: /^fflate$/, only: ['geometry/design/', 'web/'], instead: 'pack links where designs are read and written' },
   { name: /^@fontsource\//, only: ['fonts/', 'web/'], instead: 'take faces from the catalogue in fonts/' },
   {

@@ -13,8 +13,10 @@ export function forbiddenImports(imports: readonly Import[]): string[] {
 /** Sentences for each place where a file reaches for the page, the clock, chance or the network. */
 export function impurities(file: SourceFile): string[] {
   const found: string[] = [];
+  const own = declaredNames(file.syntax);
   const visit = (node: ts.Node): void => {
-    const call = reachedBy(node);
+    const reached = reachedBy(node);
+    const call = reached !== undefined && own.has(reached) ? undefined : reached;
     const rule = call && IMPURE.find((one) => one.call === call);
     if (rule) {
       const { line } = file.syntax.getLineAndCharacterOfPosition(node.getStart());
@@ -72,6 +74,22 @@ function partOf(path: string): Part | undefined {
     if (matches && part.path.length > (best?.path.length ?? 0)) best = part;
   }
   return best;
+}
+
+/** Names that the file itself gives to something: `document` may be its own parameter. */
+function declaredNames(syntax: ts.SourceFile): Set<string> {
+  const names = new Set<string>();
+  const visit = (node: ts.Node): void => {
+    if (
+      (ts.isParameter(node) || ts.isVariableDeclaration(node) || ts.isBindingElement(node)) &&
+      ts.isIdentifier(node.name)
+    ) {
+      names.add(node.name.text);
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(syntax);
+  return names;
 }
 
 /** The outside name that an expression reaches for, as IMPURE spells it. */

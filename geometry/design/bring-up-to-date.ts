@@ -11,12 +11,12 @@ export interface VersionStep {
  * not yet validated, or a sentence when no step leads on. The given document is not changed.
  */
 export function bringUpToDate(
-  document: Record<string, unknown>,
+  raw: Record<string, unknown>,
   current: number,
   steps: readonly VersionStep[],
-): { document: Record<string, unknown> } | { problem: string } {
-  let doc = document;
-  let version = document['version'] as number;
+): { upToDate: Record<string, unknown> } | { problem: string } {
+  let doc = raw;
+  let version = raw['version'] as number;
   while (version < current) {
     const next = steps.find((s) => s.from === version);
     if (!next) {
@@ -27,5 +27,5 @@ export function bringUpToDate(
     version += 1;
     doc = { ...next.step(doc), version };
   }
-  return { document: doc };
+  return { upToDate: doc };
 }

@@ -52,11 +52,11 @@ export function readDesign(text: string): { design: Design } | { problem: string
   const current = bringUpToDate(value, DESIGN_VERSION, VERSION_STEPS);
   if ('problem' in current) return current;
 
-  const parsed = designSchema.safeParse(current.document);
+  const parsed = designSchema.safeParse(current.upToDate);
   if (!parsed.success) {
     const issue = parsed.error.issues[0];
     return {
-      problem: issue ? sentenceFor(issue, current.document) : 'This design is not complete. Ask for a fresh copy.',
+      problem: issue ? sentenceFor(issue, current.upToDate) : 'This design is not complete. Ask for a fresh copy.',
     };
   }
   const twice =
@@ -98,7 +98,7 @@ function hidesPrototype(root: unknown): boolean {
     const value = stack.pop();
     if (typeof value !== 'object' || value === null) continue;
     if (Object.hasOwn(value, '__proto__')) return true;
-    stack.push(...Object.values(value));
+    for (const part of Object.values(value) as unknown[]) stack.push(part);
   }
   return false;
 }

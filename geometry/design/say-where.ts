@@ -7,7 +7,6 @@ type Path = readonly PropertyKey[];
 const NAMES: Record<string, string> = {
   title: 'the title',
   head: 'the barrel head',
-  source: 'how the head is known',
   alongMm: 'the diameter along the grain',
   acrossMm: 'the diameter across the grain',
   barrel: 'the barrel',
@@ -57,22 +56,24 @@ const NAMES: Record<string, string> = {
 const MEMBERS: Record<string, string> = { plates: 'plate', elements: 'element', ownFaces: 'font' };
 
 /** One plain sentence for a problem that validation found in a document: where, what, and what would be right. */
-export function sentenceFor(issue: Issue, document: unknown): string {
+export function sentenceFor(issue: Issue, raw: unknown): string {
   const [deepest, path] = deepestIssue(issue, issue.path);
-  const where = wordsForPath(path, document);
+  const where = wordsForPath(path, raw);
   const start = where === '' ? 'This design' : `In this design, ${where}`;
-  return `${start} ${complaint(deepest, valueAt(document, path))}. Correct it, or ask for a fresh copy.`;
+  return `${start} ${complaint(deepest, valueAt(raw, path))}. Correct it, or ask for a fresh copy.`;
 }
 
-/** A choice between forms fails once for each form; the form that came farthest is the one that was meant. */
+/** A choice between forms fails once for each form; the form that was meant is the one with the fewest faults inside. */
 function deepestIssue(issue: Issue, path: Path): [Issue, Path] {
   if (issue.code !== 'invalid_union') return [issue, path];
   let best: [Issue, Path] = [issue, path];
+  let fewest = Infinity;
   for (const branch of issue.errors) {
     const first = branch[0];
-    if (!first) continue;
-    const inner = deepestIssue(first, [...path, ...first.path]);
-    if (inner[1].length > best[1].length || (best[0] === issue && inner[0].code === 'unrecognized_keys')) best = inner;
+    const inside = first && (first.path.length > 0 || first.code === 'unrecognized_keys');
+    if (!inside || branch.length >= fewest) continue;
+    best = deepestIssue(first, [...path, ...first.path]);
+    fewest = branch.length;
   }
   return best;
 }
@@ -104,19 +105,19 @@ function complaint(issue: Issue, value: unknown): string {
   }
 }
 
-function wordsForPath(path: Path, document: unknown): string {
+function wordsForPath(path: Path, raw: unknown): string {
   const words: string[] = [];
   for (let i = 0; i < path.length; i++) {
     const key = path[i];
     const next = path[i + 1];
     const member = typeof key === 'string' ? MEMBERS[key] : undefined;
     if (member && typeof next === 'number') {
-      words.push(`${member} ${next + 1}${nameOf(valueAt(document, path.slice(0, i + 2)))}`);
+      words.push(`${member} ${next + 1}${nameOf(valueAt(raw, path.slice(0, i + 2)))}`);
       i++;
-    } else if (typeof key === 'string') {
+    } else if (typeof key === 'string' && key !== 'source') {
       words.push((Object.hasOwn(NAMES, key) ? NAMES[key] : undefined) ?? `the part "${key}"`);
-    } else {
-      words.push(`number ${Number(key) + 1}`);
+    } else if (typeof key === 'number') {
+      words.push(`number ${key + 1}`);
     }
   }
   return words.reverse().join(' of ');
@@ -129,8 +130,8 @@ function nameOf(member: unknown): string {
   return typeof id === 'string' && id !== '' && id.length <= 60 ? ` ("${id}")` : '';
 }
 
-function valueAt(document: unknown, path: Path): unknown {
-  let value: unknown = document;
+function valueAt(raw: unknown, path: Path): unknown {
+  let value: unknown = raw;
   for (const key of path) {
     if (typeof value !== 'object' || value === null || !Object.hasOwn(value, key)) return undefined;
     value = (value as Record<PropertyKey, unknown>)[key];

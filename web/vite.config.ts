@@ -1,14 +1,17 @@
 import react from '@vitejs/plugin-react';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
+import { licenceNotice } from './serve/licence-notice.ts';
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+const licences = licenceNotice(at('.'));
 
 export default defineConfig({
   root: at('.'),
   // Relative addresses: the built folder works under any path of a shop's own server.
   base: './',
-  plugins: [react()],
+  plugins: [react(), licences.page],
   build: {
     outDir: at('../dist'),
     emptyOutDir: true,
@@ -16,7 +19,7 @@ export default defineConfig({
     // The PDF writer is large and loaded only when a spec sheet is asked for.
     chunkSizeWarningLimit: 1200,
   },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [licences.worker] },
   server: {
     host: '127.0.0.1',
     // geometry/, fonts/ and the packages' fonts lie beside web/, not in it.

@@ -129,12 +129,12 @@ export const PACKAGES: readonly PackageRule[] = [
   // vite itself only in its own settings.
   {
     name: /^(vite|@vitejs\/plugin-react)$/,
-    only: ['web/vite.config.ts'],
+    only: ['web/vite.config.ts', 'web/serve/'],
     instead: 'settings belong in web/vite.config.ts',
   },
   {
     name: /^node:/,
-    only: ['geometry/command.ts', 'fonts/', 'web/vite.config.ts'],
+    only: ['geometry/command.ts', 'fonts/', 'web/vite.config.ts', 'web/serve/'],
     instead: 'the kernel runs in the browser too: take bytes or text as an argument',
   },
 ];

@@ -1,0 +1,229 @@
+import type { BridgeWishes } from '../design/schema.ts';
+import { nearestOnSegment } from '../measure/distance.ts';
+import { castRay, type EdgeGrid } from '../measure/edge-grid.ts';
+import { perimeterMm } from '../measure/ring.ts';
+import type { Point } from '../shapes.ts';
+import type { Piece, Pieces } from './find-pieces.ts';
+import { measureBar } from './measure-bar.ts';
+
+/** What bars are judged by; mm. */
+export interface BarRule {
+  readonly widthMm: number;
+  readonly leastOpeningMm: number;
+  readonly manner: BridgeWishes['manner'];
+}
+
+/** A possible bridge between two pieces. Its ends lie on the edges of the shrunk pieces. */
+export interface Bar {
+  readonly from: Point;
+  readonly to: Point;
+  /** Pieces at `from` and `to`. */
+  readonly a: number;
+  readonly b: number;
+  /** The small island this bar passes over and carries. */
+  readonly carries?: { readonly piece: number; readonly at: Point };
+  /** Hurt done to the letter: mm of stroke crossed, raised by what looks wrong. */
+  readonly cost: number;
+  /** It only widens a neck that was there. */
+  readonly widens: boolean;
+  /** Where it stands along the edge of piece a, mm from the edge's start. */
+  readonly alongMm: number;
+}
+
+/** Bars are tried at least at this many places around an island, and at most every `width` of its edge. */
+const PLACES = 48;
+const MOST_PLACES = 720;
+/** Directions tried from the middle of a small island. */
+const SMALL_DIRECTIONS = 24;
+/** Looking for the nearest other piece is left out where it would cost more than this many pairs. */
+const NEAREST_PAIRS = 400_000;
+
+/** All bars worth a thought, cheapest first. In: pieces and rule; out: bars in the same frame. */
+export function findBars(pieces: Pieces, rule: BarRule): Bar[] {
+  const bars: Bar[] = [];
+  for (const piece of pieces.pieces) {
+    if (piece.id === 0) continue;
+    if (piece.small) bars.push(...barsOverSmall(piece, pieces, rule));
+    else bars.push(...barsFromEdge(piece, pieces, rule));
+  }
+  return bars.sort((p, q) => p.cost - q.cost);
+}
+
+function barsFromEdge(piece: Piece, pieces: Pieces, rule: BarRule): Bar[] {
+  const bars: Bar[] = [];
+  const around = perimeterMm(piece.edge);
+  const step = Math.max(around / MOST_PLACES, Math.min(rule.widthMm, around / PLACES));
+  const places = [...placesAlong(piece, step), ...placesOnAxes(piece, pieces.shrunk)];
+  const others = otherEdges(pieces.shrunk, piece.id);
+  const seekNearest = places.length * others.length <= NEAREST_PAIRS;
+  for (const place of places) {
+    const directions: Point[] = [place.out];
+    for (const axis of AXES) {
+      if (axis.x * place.out.x + axis.y * place.out.y > 0.45) directions.push(axis);
+    }
+    if (seekNearest) {
+      const near = nearestEdge(pieces.shrunk, others, place.at);
+      if (near && near.x * place.out.x + near.y * place.out.y > 0.2) directions.push(near);
+    }
+    const tried: Point[] = [];
+    for (const d of directions) {
+      if (tried.some((t) => t.x * d.x + t.y * d.y > 0.9995)) continue;
+      tried.push(d);
+      const hit = castRay(pieces.shrunk, place.at, d.x, d.y).find((h) => h.at > START_MM);
+      if (!hit || hit.owner === piece.id) continue;
+      const to = { x: place.at.x + d.x * hit.at, y: place.at.y + d.y * hit.at };
+      bars.push(judged(piece, place.at, to, hit.owner, place.along, pieces, rule));
+    }
+  }
+  return bars;
+}
+
+/** A ray starts on the edge it leaves: crossings nearer than this are that edge. */
+const START_MM = 0.002;
+
+const AXES: readonly Point[] = [
+  { x: 0, y: 1 },
+  { x: 0, y: -1 },
+  { x: 1, y: 0 },
+  { x: -1, y: 0 },
+];
+
+/** A bar right across a small island, from the metal on one side to the metal on the other. */
+function barsOverSmall(piece: Piece, pieces: Pieces, rule: BarRule): Bar[] {
+  const bars: Bar[] = [];
+  for (let i = 0; i < SMALL_DIRECTIONS; i++) {
+    const angle = (i * Math.PI) / SMALL_DIRECTIONS;
+    const [dx, dy] = [Math.sin(angle), Math.cos(angle)];
+    const ahead = castRay(pieces.shrunk, piece.at, dx, dy)[0];
+    const behind = castRay(pieces.shrunk, piece.at, -dx, -dy)[0];
+    if (!ahead || !behind) continue;
+    const from = { x: piece.at.x - dx * behind.at, y: piece.at.y - dy * behind.at };
+    const to = { x: piece.at.x + dx * ahead.at, y: piece.at.y + dy * ahead.at };
+    const fit = measureBar(pieces.open, from, to, rule.widthMm, rule.leastOpeningMm);
+    bars.push({
+      from,
+      to,
+      a: behind.owner,
+      b: ahead.owner,
+      carries: { piece: piece.id, at: piece.at },
+      cost: costOf(fit, dx, dy, 0, rule),
+      widens: false,
+      alongMm: 0,
+    });
+  }
+  return bars;
+}
+
+function judged(
+  piece: Piece,
+  from: Point,
+  to: Point,
+  b: number,
+  alongMm: number,
+  pieces: Pieces,
+  rule: BarRule,
+): Bar {
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  const [dx, dy] = [(to.x - from.x) / length, (to.y - from.y) / length];
+  const fit = measureBar(pieces.open, from, to, rule.widthMm, rule.leastOpeningMm);
+  const widens = piece.metal === pieces.pieces[b]!.metal && fit.middleMm <= 0.5 * rule.widthMm;
+  const aside = Math.abs((piece.at.x - from.x) * dy - (piece.at.y - from.y) * dx);
+  const half = Math.sqrt(piece.areaMm2 / Math.PI);
+  const cost = costOf(fit, dx, dy, aside / Math.max(half, rule.widthMm), rule);
+  return { from, to, a: piece.id, b, cost, widens, alongMm };
+}
+
+/**
+ * Hurt in mm of stroke: the crossing itself, more where it is skew, off the island's middle, leaning (the manner says
+ * how much uprights are preferred), shaves a stroke's end or leaves a sliver. Weights are ours, tuned by eye.
+ */
+function costOf(fit: ReturnType<typeof measureBar>, dx: number, _dy: number, aside: number, rule: BarRule): number {
+  const lean = dx * dx;
+  const leanWeight = rule.manner === 'upright' ? 3 : 0.12;
+  const off = Math.min(1.5, aside);
+  return (
+    fit.crossingMm * (1 + 0.9 * Math.min(fit.skew, 1.5) + 0.3 * off * off + leanWeight * lean) +
+    rule.widthMm * (0.02 + 0.9 * fit.overhang + 0.7 * fit.slivers + 0.1 * off * off + 0.5 * leanWeight * lean)
+  );
+}
+
+interface EdgePlace {
+  readonly at: Point;
+  readonly out: Point;
+  readonly along: number;
+}
+
+/** Evenly spaced places along the piece's edge with the direction out of it. */
+function placesAlong(piece: Piece, stepMm: number): EdgePlace[] {
+  const places: EdgePlace[] = [];
+  const ring = piece.edge;
+  let along = 0;
+  let next = 0;
+  let a = ring[ring.length - 1]!;
+  for (const b of ring) {
+    const length = Math.hypot(b.x - a.x, b.y - a.y);
+    if (length > 0) {
+      const [ux, uy] = [(b.x - a.x) / length, (b.y - a.y) / length];
+      for (; next < along + length; next += stepMm) {
+        const t = next - along;
+        places.push({ at: { x: a.x + ux * t, y: a.y + uy * t }, out: { x: -uy, y: ux }, along: next });
+      }
+    }
+    along += length;
+    a = b;
+  }
+  return places;
+}
+
+/** Where the upright and the level line through the island's middle leave it: the places a type designer looks first. */
+function placesOnAxes(piece: Piece, shrunk: EdgeGrid): EdgePlace[] {
+  const places: EdgePlace[] = [];
+  for (const axis of AXES) {
+    const hit = castRay(shrunk, piece.at, axis.x, axis.y).find((h) => h.owner === piece.id);
+    if (!hit) continue;
+    const at = { x: piece.at.x + axis.x * hit.at, y: piece.at.y + axis.y * hit.at };
+    places.push({ at, out: axis, along: alongAt(piece, at) });
+  }
+  return places;
+}
+
+/** Distance along the edge of the point of it nearest to p. */
+export function alongAt(piece: Piece, p: Point): number {
+  let best = { mm: Infinity, along: 0 };
+  let along = 0;
+  let a = piece.edge[piece.edge.length - 1]!;
+  for (const b of piece.edge) {
+    const q = nearestOnSegment(p, a, b);
+    const mm = Math.hypot(q.x - p.x, q.y - p.y);
+    if (mm < best.mm) best = { mm, along: along + Math.hypot(q.x - a.x, q.y - a.y) };
+    along += Math.hypot(b.x - a.x, b.y - a.y);
+    a = b;
+  }
+  return best.along;
+}
+
+function otherEdges(grid: EdgeGrid, owner: number): number[] {
+  const out: number[] = [];
+  for (let e = 0; e < grid.owner.length; e++) if (grid.owner[e] !== owner) out.push(e);
+  return out;
+}
+
+/** Unit direction from p to the nearest of the given edges. */
+function nearestEdge(grid: EdgeGrid, edges: readonly number[], p: Point): Point | undefined {
+  let best = Infinity;
+  let dir: Point | undefined;
+  for (const e of edges) {
+    const [ax, ay] = [grid.ax[e]!, grid.ay[e]!];
+    const [ex, ey] = [grid.bx[e]! - ax, grid.by[e]! - ay];
+    const lengthSq = ex * ex + ey * ey;
+    const t = lengthSq === 0 ? 0 : Math.min(1, Math.max(0, ((p.x - ax) * ex + (p.y - ay) * ey) / lengthSq));
+    const [x, y] = [ax + t * ex - p.x, ay + t * ey - p.y];
+    const sq = x * x + y * y;
+    if (sq < best) {
+      best = sq;
+      const mm = Math.sqrt(sq);
+      dir = mm > 0 ? { x: x / mm, y: y / mm } : undefined;
+    }
+  }
+  return dir;
+}

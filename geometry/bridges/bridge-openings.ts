@@ -1,0 +1,130 @@
+import type { BridgeWishes } from '../design/schema.ts';
+import type { Finding } from '../findings.ts';
+import { placePoint } from '../measure/clock.ts';
+import type { Unit } from '../openings/gather-units.ts';
+import { placeRegions, placeRing } from '../openings/outline-store.ts';
+import type { Point } from '../shapes.ts';
+import type { StockRules } from '../stock/rules.ts';
+import { solveUnit, type SolvedUnit } from './solve-unit.ts';
+import { type SolveStore, trim } from './store.ts';
+import type { Bridge, Island, Opening } from './types.ts';
+
+export interface Bridged {
+  readonly openings: readonly Opening[];
+  readonly bridges: readonly Bridge[];
+  readonly islands: readonly Island[];
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Bridges every unit of a plate, each worked out once for its form and the rule, and puts it in its place.
+ * In: units in the plate's frame with their own regions, stock rules, wishes, store. Out: what is cut, mm, plate frame.
+ */
+export function bridgeOpenings(
+  units: readonly Unit[],
+  rules: StockRules,
+  wishes: BridgeWishes,
+  store: SolveStore,
+): Bridged {
+  const openings: Opening[] = [];
+  const bridges: Bridge[] = [];
+  const islands: Island[] = [];
+  const findings: Finding[] = [];
+  const rule = [rules.leastBridgeMm, rules.leastOpeningMm, rules.longestSpanMm, rules.kerfMm, wishes.manner].join('|');
+  for (const unit of units) {
+    const solved = solvedOnce(unit, rule, rules, wishes, store);
+    const elementIds = [...new Set(unit.shapes.map((s) => s.elementId))];
+    const first = unit.shapes[0]!;
+    const word = `${first.elementId}/${first.word}`;
+    placeRegions(solved.openings, unit.frame).forEach((region, i) =>
+      openings.push({ id: `${unit.id}.${i}`, elementIds, word, region }),
+    );
+    const ids = solved.bars.map((_, i) => `${unit.id}:${i}`);
+    solved.bars.forEach((bar, i) =>
+      bridges.push({
+        id: ids[i]!,
+        elementIds,
+        from: placePoint(bar.from, unit.frame),
+        to: placePoint(bar.to, unit.frame),
+        widthMm: rules.leastBridgeMm,
+        outline: placeRing(bar.outline, unit.frame),
+      }),
+    );
+    solved.islands.forEach((island, i) =>
+      islands.push({
+        id: `${unit.id}~${i}`,
+        elementIds,
+        at: placePoint(island.at, unit.frame),
+        areaMm2: island.areaMm2,
+        small: island.small,
+        bridgeIds: island.bars.map((b) => ids[b]!),
+      }),
+    );
+    findings.push(...unitFindings(unit, solved, elementIds, rules));
+  }
+  return { openings, bridges, islands, findings };
+}
+
+function solvedOnce(
+  unit: Unit,
+  rule: string,
+  rules: StockRules,
+  wishes: BridgeWishes,
+  store: SolveStore,
+): SolvedUnit {
+  const key = `${rule}#${unit.key}`;
+  const known = store.units.get(key);
+  if (known) {
+    store.reused++;
+    return known;
+  }
+  const solved = solveUnit(unit.regions, rules, wishes.manner);
+  store.solved++;
+  store.units.set(key, solved);
+  trim(store.units);
+  return solved;
+}
+
+function unitFindings(unit: Unit, solved: SolvedUnit, elementIds: string[], rules: StockRules): Finding[] {
+  const label = nameOf(unit);
+  const place = (p: Point) =>
+    ({ kind: 'point', at: placePoint(p, unit.frame), radiusMm: 2 * rules.leastBridgeMm }) as const;
+  const findings: Finding[] = solved.loose.map((p) => ({
+    code: 'metal-in-pieces',
+    severity: 'stop',
+    place: place(p),
+    elementIds,
+    limitMm: rules.leastBridgeMm,
+    sentence: `A piece of ${label} can't be held: there is no room for two bridges of ${mm(rules.leastBridgeMm)}. Make the lettering larger, or choose a bolder face.`,
+  }));
+  const small = solved.islands.filter((i) => i.small);
+  if (small.length > 0) {
+    findings.push({
+      code: 'island-on-its-bridge',
+      severity: 'note',
+      place: place(small[0]!.at),
+      elementIds,
+      limitMm: rules.leastBridgeMm,
+      sentence: `The inner piece of ${label} is narrower than a bridge (${mm(rules.leastBridgeMm)}), so the bridge covers most of it. Larger lettering keeps its form better.`,
+    });
+  }
+  if (solved.specks.length > 0) {
+    findings.push({
+      code: 'speck-lost',
+      severity: 'look',
+      place: place(solved.specks[0]!),
+      elementIds,
+      sentence: `A speck of metal inside ${label} is too small to hold and will be cut away with the rest. Larger lettering keeps it.`,
+    });
+  }
+  return findings;
+}
+
+function nameOf(unit: Unit): string {
+  const labels = [...new Set(unit.shapes.map((s) => s.label))];
+  return labels.length > 3 ? `${labels.slice(0, 3).join(', ')} and others` : labels.join(', ');
+}
+
+function mm(value: number): string {
+  return `${Number(value.toFixed(2))} mm`;
+}

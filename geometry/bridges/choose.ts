@@ -1,0 +1,303 @@
+import type { Bar } from './bars.ts';
+import type { Pieces } from './find-pieces.ts';
+import { mirroredBar } from './mirror.ts';
+import { anglesApart, attachedTo, sideBySide } from './neighbours.ts';
+import { chooseRound, fillLongSpans, isRound } from './spans.ts';
+import { type Link, weakLinks } from './two-ways.ts';
+
+/** What a choice must keep; mm. */
+export interface ChoiceRule {
+  readonly widthMm: number;
+  readonly leastOpeningMm: number;
+  readonly longestSpanMm: number;
+}
+
+/** Bars chosen together: one, or a bar and its mirror image. */
+interface Option {
+  readonly bars: readonly Bar[];
+  readonly cost: number;
+}
+
+/**
+ * The bars to build.
+ *
+ * In: pieces, possible bars (cheapest first), rule, and the axis when the letter is its own mirror image.
+ * Out: bars such that every piece hangs on the rim, true islands by two bars at least that fail independently
+ * (no single bar's loss parts anything), at no more than longestSpanMm of edge between two; among such sets one of
+ * least hurt. Not promised: the least possible for more than one island (a local search is used). Where the bars given
+ * do not suffice, the set comes back as good as it gets; the proof afterwards tells.
+ *
+ * 1. Necks thinner than a bridge are widened, each where it costs least; that joins near islands.
+ * 2. What is left is a graph: metal as nodes, bars as links. Start sets are mended until no link is weak.
+ * 3. Bars are taken out, then swapped, while that hurts the letter less.
+ * 4. Long edges get more bars, evenly spread.
+ */
+export function chooseBars(pieces: Pieces, bars: readonly Bar[], rule: ChoiceRule, axis: number | undefined): Bar[] {
+  const widened = bestOfEachNeck(
+    bars.filter((b) => b.widens),
+    rule,
+  );
+  const group = joinedBy(pieces, widened);
+  const open = distinctBars(
+    bars.filter((b) => !b.widens && (b.carries !== undefined || group[b.a] !== group[b.b])),
+    rule,
+  );
+  const graph = new Graph(pieces, group);
+  if (graph.nodes === 1) return widened;
+  const only = pieces.pieces.filter((p) => p.id > 0 && group[p.id] !== group[0]);
+  const island = only[0];
+  if (only.length === 1 && island && isRound(island, rule.longestSpanMm)) {
+    const all = bars.filter((b) => !b.widens && b.a === island.id);
+    return [...widened, ...chooseRound(island, all, rule)];
+  }
+  let chosen = search(graph, optionsOf(open, pieces, rule, axis), pieces, rule);
+  // A letter whose mirrored places do not suffice is bridged without the mirror.
+  if (axis !== undefined && graph.lacks(chosen) > 0) {
+    chosen = search(graph, optionsOf(open, pieces, rule, undefined), pieces, rule);
+  }
+  return [...widened, ...fillLongSpans(pieces, chosen, open, rule)];
+}
+
+/** Nodes are groups of pieces already joined; node 0 holds the rim. */
+class Graph {
+  readonly nodes: number;
+  private readonly node: readonly number[];
+
+  constructor(pieces: Pieces, group: readonly number[]) {
+    const names = [...new Set(group)];
+    this.nodes = names.length;
+    this.node = pieces.pieces.map((p) => names.indexOf(group[p.id]!));
+  }
+
+  links(bars: readonly Bar[]): Link[] {
+    return bars.flatMap((bar) => {
+      const [a, b] = [this.node[bar.a]!, this.node[bar.b]!];
+      if (!bar.carries) return [{ a, b }];
+      const over = this.node[bar.carries.piece]!;
+      return [
+        { a, b: over },
+        { a: over, b },
+      ];
+    });
+  }
+
+  /** How far a set is from holding twice over: pieces out of reach count more than weak links. */
+  lacks(bars: readonly Bar[]): number {
+    const links = this.links(bars);
+    const { whole, weak } = weakLinks(this.nodes, links);
+    if (whole) return weak.length;
+    const met = new Set<number>([0]);
+    for (let grew = true; grew; ) {
+      grew = false;
+      for (const { a, b } of links) {
+        if (met.has(a) !== met.has(b)) {
+          met.add(a).add(b);
+          grew = true;
+        }
+      }
+    }
+    return (this.nodes - met.size) * 1000 + weak.length;
+  }
+}
+
+function search(graph: Graph, options: readonly Option[], pieces: Pieces, rule: ChoiceRule): Bar[] {
+  const hurt = (set: readonly Option[]) => totalHurt(set, pieces, rule);
+  const fits = (set: readonly Option[], more: Option) => !set.some((o) => clash(o, more, rule));
+  let best: Option[] = [];
+  let bestLacks = Infinity;
+  let bestHurt = Infinity;
+  for (const start of [startFromPairs(options, pieces, rule), []]) {
+    const set = mend(graph, start, options, fits);
+    thinOut(graph, set, hurt);
+    swap(graph, set, options, hurt, fits);
+    const lacks = graph.lacks(barsOf(set));
+    const cost = hurt(set);
+    if (lacks < bestLacks || (lacks === bestLacks && cost < bestHurt)) [best, bestLacks, bestHurt] = [set, lacks, cost];
+  }
+  return barsOf(best);
+}
+
+/** For every island the pair (or single option) that would hold it best if it stood alone. */
+function startFromPairs(options: readonly Option[], pieces: Pieces, rule: ChoiceRule): Option[] {
+  const set: Option[] = [];
+  for (const piece of pieces.pieces) {
+    if (piece.id === 0) continue;
+    const mine = options.filter((o) => o.bars.some((b) => attachedTo(b, piece.id))).slice(0, 60);
+    const needs = piece.small ? 1 : 2;
+    let best: Option[] = [];
+    let least = Infinity;
+    mine.forEach((first, i) => {
+      const ways = first.bars.filter((b) => attachedTo(b, piece.id)).length;
+      const pairs = ways >= needs ? [[first]] : mine.slice(i + 1).map((second) => [first, second]);
+      for (const pair of pairs) {
+        if (pair.length === 2 && clash(pair[0]!, pair[1]!, rule)) continue;
+        const cost = totalHurt(pair, pieces, rule, piece.id);
+        if (cost < least) [best, least] = [pair, cost];
+      }
+    });
+    for (const option of best) if (!set.includes(option) && !set.some((o) => clash(o, option, rule))) set.push(option);
+  }
+  return set;
+}
+
+/** Adds options until nothing is weak, each time the cheapest that helps most. */
+function mend(
+  graph: Graph,
+  start: readonly Option[],
+  options: readonly Option[],
+  fits: (set: readonly Option[], more: Option) => boolean,
+): Option[] {
+  const set = [...start];
+  let lacks = graph.lacks(barsOf(set));
+  while (lacks > 0) {
+    let best: Option | undefined;
+    let gain = 0;
+    for (const option of options) {
+      if (set.includes(option) || !fits(set, option)) continue;
+      const now = graph.lacks([...barsOf(set), ...option.bars]);
+      // A second bar to an island first looks like no gain: it hangs on, but by one way only.
+      const worth = (lacks - now) / (option.cost + 0.01);
+      if (worth > gain) [best, gain] = [option, worth];
+    }
+    if (!best) break;
+    set.push(best);
+    lacks = graph.lacks(barsOf(set));
+  }
+  return set;
+}
+
+/** Takes out options, dearest first, that the set holds as well without. */
+function thinOut(graph: Graph, set: Option[], hurt: (set: readonly Option[]) => number): void {
+  const lacks = graph.lacks(barsOf(set));
+  for (const option of [...set].sort((p, q) => q.cost - p.cost)) {
+    const without = set.filter((o) => o !== option);
+    if (graph.lacks(barsOf(without)) <= lacks && hurt(without) <= hurt(set)) set.splice(set.indexOf(option), 1);
+  }
+}
+
+/** Puts another option in an option's place while that hurts less and holds as well. */
+function swap(
+  graph: Graph,
+  set: Option[],
+  options: readonly Option[],
+  hurt: (set: readonly Option[]) => number,
+  fits: (set: readonly Option[], more: Option) => boolean,
+): void {
+  const lacks = graph.lacks(barsOf(set));
+  for (let round = 0, better = true; better && round < 8; round++) {
+    better = false;
+    for (let i = 0; i < set.length; i++) {
+      const out = set[i]!;
+      const rest = set.filter((o) => o !== out);
+      let now = hurt(set);
+      for (const option of options) {
+        if (option === out || set.includes(option) || !sharePiece(option, out)) continue;
+        if (!fits(rest, option)) continue;
+        const next = [...rest, option];
+        const cost = hurt(next);
+        if (cost < now - 1e-9 && graph.lacks(barsOf(next)) <= lacks) {
+          set[i] = option;
+          now = cost;
+          better = true;
+        }
+      }
+    }
+  }
+}
+
+function sharePiece(p: Option, q: Option): boolean {
+  return p.bars.some((b) => [b.a, b.b, b.carries?.piece].some((id) => id !== undefined && id > 0 && q.bars.some((c) => attachedTo(c, id))));
+}
+
+/** Sum of the bars' hurt, and of leaving islands held on one side only. */
+function totalHurt(set: readonly Option[], pieces: Pieces, rule: ChoiceRule, onlyPiece?: number): number {
+  const bars = barsOf(set);
+  let sum = set.reduce((total, o) => total + o.cost, 0);
+  for (const piece of pieces.pieces) {
+    if (piece.id === 0 || piece.small || (onlyPiece !== undefined && piece.id !== onlyPiece)) continue;
+    const mine = bars.filter((b) => attachedTo(b, piece.id));
+    if (mine.length < 2) continue;
+    const mean = mine.reduce((total, b) => total + b.cost, 0) / mine.length;
+    sum += anglesApart(piece, mine) * (0.8 * mean + 0.3 * rule.widthMm);
+  }
+  return sum;
+}
+
+function barsOf(set: readonly Option[]): Bar[] {
+  return set.flatMap((o) => o.bars);
+}
+
+function clash(p: Option, q: Option, rule: ChoiceRule): boolean {
+  return p.bars.some((a) => q.bars.some((b) => sideBySide(a, b, rule.widthMm + rule.leastOpeningMm)));
+}
+
+/** Single bars, or bars with their mirror images where the letter is its own. */
+function optionsOf(bars: readonly Bar[], pieces: Pieces, rule: ChoiceRule, axis: number | undefined): Option[] {
+  if (axis === undefined) return bars.map((bar) => ({ bars: [bar], cost: bar.cost }));
+  const options: Option[] = [];
+  const used: Bar[] = [];
+  for (const bar of bars) {
+    if (used.some((u) => sameBar(u, bar, 0.5 * rule.widthMm))) continue;
+    const image = mirroredBar(bar, axis, pieces, rule.widthMm);
+    if (!image) continue;
+    if (image === bar) options.push({ bars: [bar], cost: bar.cost });
+    else if (!sideBySide(bar, image, rule.widthMm + rule.leastOpeningMm)) {
+      options.push({ bars: [bar, image], cost: 2 * bar.cost });
+      used.push(image);
+    }
+  }
+  return options;
+}
+
+/** Cheapest of bars that stand at nearly the same place; at most so many between the same two pieces. */
+function distinctBars(bars: readonly Bar[], rule: ChoiceRule): Bar[] {
+  const kept: Bar[] = [];
+  const count = new Map<string, number>();
+  for (const bar of bars) {
+    const pair = bar.carries ? `over ${bar.carries.piece}` : [bar.a, bar.b].sort((p, q) => p - q).join('-');
+    const n = count.get(pair) ?? 0;
+    if (n >= MOST_OF_A_PAIR) continue;
+    if (kept.some((k) => k.carries?.piece === bar.carries?.piece && sameBar(k, bar, 0.4 * rule.widthMm))) continue;
+    kept.push(bar);
+    count.set(pair, n + 1);
+  }
+  return kept;
+}
+
+const MOST_OF_A_PAIR = 40;
+
+function sameBar(p: Bar, q: Bar, mm: number): boolean {
+  const d = (ax: number, ay: number, bx: number, by: number) => Math.hypot(ax - bx, ay - by) < mm;
+  return (
+    (d(p.from.x, p.from.y, q.from.x, q.from.y) && d(p.to.x, p.to.y, q.to.x, q.to.y)) ||
+    (d(p.from.x, p.from.y, q.to.x, q.to.y) && d(p.to.x, p.to.y, q.from.x, q.from.y))
+  );
+}
+
+/** Of the bars that widen the same neck, the cheapest. */
+function bestOfEachNeck(bars: readonly Bar[], rule: ChoiceRule): Bar[] {
+  const kept: Bar[] = [];
+  const middle = (b: Bar) => ({ x: (b.from.x + b.to.x) / 2, y: (b.from.y + b.to.y) / 2 });
+  for (const bar of bars) {
+    const at = middle(bar);
+    const known = kept.some((k) => {
+      const other = middle(k);
+      const pair = (k.a === bar.a && k.b === bar.b) || (k.a === bar.b && k.b === bar.a);
+      return pair && Math.hypot(other.x - at.x, other.y - at.y) < 1.5 * rule.widthMm;
+    });
+    if (!known) kept.push(bar);
+  }
+  return kept;
+}
+
+/** For every piece the number of the group that widened necks join it to. */
+function joinedBy(pieces: Pieces, bars: readonly Bar[]): number[] {
+  const group = pieces.pieces.map((p) => p.id);
+  for (const bar of bars) {
+    const [low, high] = [Math.min(group[bar.a]!, group[bar.b]!), Math.max(group[bar.a]!, group[bar.b]!)];
+    group.forEach((g, i) => {
+      if (g === high) group[i] = low;
+    });
+  }
+  return group;
+}

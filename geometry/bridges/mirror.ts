@@ -1,0 +1,61 @@
+import { exclusive } from '../adapters/clipper.ts';
+import { castRay } from '../measure/edge-grid.ts';
+import { joinBoxes, regionAreaMm2, ringBox } from '../measure/ring.ts';
+import type { Point, Region } from '../shapes.ts';
+import { alongAt, type Bar } from './bars.ts';
+import type { Pieces } from './find-pieces.ts';
+
+/** A letter counts as mirrored left to right when less than this share of it differs from its mirror image. */
+const LIKENESS = 0.012;
+
+/** The x about which the regions are mirror images of themselves, or undefined. */
+export function mirrorAxis(regions: readonly Region[]): number | undefined {
+  const box = joinBoxes(regions.map((r) => ringBox(r.outer)));
+  const x = (box.minX + box.maxX) / 2;
+  const flip = (ring: readonly Point[]) => ring.map((p) => ({ x: 2 * x - p.x, y: p.y })).reverse();
+  const mirrored = regions.map((r) => ({ outer: flip(r.outer), holes: r.holes.map(flip) }));
+  const area = regions.reduce((sum, r) => sum + regionAreaMm2(r), 0);
+  const differs = exclusive(regions, mirrored).reduce((sum, r) => sum + regionAreaMm2(r), 0);
+  return differs <= LIKENESS * area ? x : undefined;
+}
+
+/**
+ * The bar's mirror image about x, cast anew from the mirrored place so that its ends lie on the pieces' real edges.
+ * The bar itself when it is its own image; undefined when the other side has no such bar.
+ */
+export function mirroredBar(bar: Bar, x: number, pieces: Pieces, widthMm: number): Bar | undefined {
+  const from = flipped(bar.from, x);
+  const to = flipped(bar.to, x);
+  const same = 0.04 * widthMm;
+  if (near(from, bar.from, same) && near(to, bar.to, same)) return bar;
+  if (near(from, bar.to, same) && near(to, bar.from, same)) return bar;
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  const [dx, dy] = [(to.x - from.x) / length, (to.y - from.y) / length];
+  const back = Math.min(0.1 * widthMm, 0.2);
+  const start = { x: from.x - dx * back, y: from.y - dy * back };
+  const hits = castRay(pieces.shrunk, start, dx, dy);
+  // The pair of crossings that leaves one piece and enters another nearest to where the image should be.
+  for (let i = 0; i + 1 < hits.length; i++) {
+    const [p, q] = [hits[i]!, hits[i + 1]!];
+    if (Math.abs(p.at - back) > back || Math.abs(q.at - back - length) > back || p.owner === q.owner) continue;
+    const a = p.owner;
+    const piece = pieces.pieces[a]!;
+    const first = { x: start.x + dx * p.at, y: start.y + dy * p.at };
+    const last = { x: start.x + dx * q.at, y: start.y + dy * q.at };
+    const alongMm = piece.edge.length > 0 ? alongAt(piece, first) : 0;
+    const image = { from: first, to: last, a, b: q.owner, cost: bar.cost, widens: bar.widens, alongMm };
+    if (!bar.carries) return image;
+    const at = flipped(bar.carries.at, x);
+    const carried = pieces.pieces.find((other) => other.small && near(other.at, at, 0.2 * widthMm));
+    return carried ? { ...image, carries: { piece: carried.id, at: carried.at } } : undefined;
+  }
+  return undefined;
+}
+
+function flipped(p: Point, x: number): Point {
+  return { x: 2 * x - p.x, y: p.y };
+}
+
+function near(p: Point, q: Point, mm: number): boolean {
+  return Math.hypot(p.x - q.x, p.y - q.y) <= mm;
+}

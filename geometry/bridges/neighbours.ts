@@ -1,0 +1,44 @@
+import { segmentsMeet } from '../measure/distance.ts';
+import type { Point } from '../shapes.ts';
+import type { Bar } from './bars.ts';
+import type { Piece } from './find-pieces.ts';
+
+/** True when the bar ends on the piece or carries it. */
+export function attachedTo(bar: Bar, piece: number): boolean {
+  return bar.a === piece || bar.b === piece || bar.carries?.piece === piece;
+}
+
+/** Where the bar meets the piece. */
+export function footOn(bar: Bar, piece: number): Point {
+  return bar.b === piece ? bar.to : bar.from;
+}
+
+/** True when two bars cross, or run along each other nearer than apartMm: neither could fail alone. */
+export function sideBySide(p: Bar, q: Bar, apartMm: number): boolean {
+  if (p === q) return true;
+  if (segmentsMeet(p.from, p.to, q.from, q.to)) return true;
+  const length = Math.hypot(p.to.x - p.from.x, p.to.y - p.from.y);
+  const [ux, uy] = [(p.to.x - p.from.x) / length, (p.to.y - p.from.y) / length];
+  const [qx, qy] = [q.to.x - q.from.x, q.to.y - q.from.y];
+  if (Math.abs(qx * ux + qy * uy) < 0.5 * Math.hypot(qx, qy)) return false;
+  const along = (r: Point) => (r.x - p.from.x) * ux + (r.y - p.from.y) * uy;
+  const aside = (r: Point) => (r.x - p.from.x) * uy - (r.y - p.from.y) * ux;
+  const [s, t] = [along(q.from), along(q.to)];
+  if (Math.max(s, t) <= 0 || Math.min(s, t) >= length) return false;
+  const [m, n] = [aside(q.from), aside(q.to)];
+  return Math.min(Math.abs(m), Math.abs(n)) < apartMm;
+}
+
+/** 0 when the bars hold the piece from all sides, towards 1 as they gather on one. */
+export function anglesApart(piece: Piece, bars: readonly Bar[]): number {
+  const angles = bars
+    .map((b) => footOn(b, piece.id))
+    .map((f) => (Math.atan2(f.y - piece.at.y, f.x - piece.at.x) * 180) / Math.PI)
+    .sort((p, q) => p - q);
+  let widest = 0;
+  angles.forEach((angle, i) => {
+    const next = angles[(i + 1) % angles.length]! + (i + 1 === angles.length ? 360 : 0);
+    widest = Math.max(widest, next - angle);
+  });
+  return Math.min(1, Math.max(0, (widest - 190) / 170));
+}

@@ -1,0 +1,151 @@
+import { offset, subtract } from '../adapters/clipper.ts';
+import type { BridgeWishes } from '../design/schema.ts';
+import { regionAreaMm2, ringHolds, signedAreaMm2 } from '../measure/ring.ts';
+import type { Point, Region, Ring } from '../shapes.ts';
+import type { StockRules } from '../stock/rules.ts';
+import { SHRINK_SHARE } from '../units.ts';
+import { type Bar, findBars } from './bars.ts';
+import { chooseBars } from './choose.ts';
+import { findPieces } from './find-pieces.ts';
+import { mirrorAxis } from './mirror.ts';
+
+/** One bar as built, in the unit's frame. */
+export interface BuiltBar {
+  readonly from: Point;
+  readonly to: Point;
+  readonly outline: Ring;
+}
+
+export interface SolvedIsland {
+  readonly at: Point;
+  readonly areaMm2: number;
+  readonly small: boolean;
+  /** Indices of the bars that hold it. */
+  readonly bars: readonly number[];
+}
+
+/** A unit's openings with bridges left across them, in the unit's frame, mm. */
+export interface SolvedUnit {
+  readonly openings: readonly Region[];
+  readonly bars: readonly BuiltBar[];
+  readonly islands: readonly SolvedIsland[];
+  /** Specks of metal too small to hold: they are cut away with the slug. */
+  readonly specks: readonly Point[];
+  /** Metal that no bar could be found for: the plate can't be cut. */
+  readonly loose: readonly Point[];
+}
+
+/**
+ * How far the metal is shrunk, in turn. The first is what the proof uses. The second, a little less, brings out
+ * pieces that are just wider than a bridge but hang by a neck just narrower: rounding could decide them either way.
+ * Both are looked at again after bars were built, since a bar can close a mouth.
+ */
+const SHRINKS = [SHRINK_SHARE, 0.95 * SHRINK_SHARE, SHRINK_SHARE, 0.95 * SHRINK_SHARE, SHRINK_SHARE];
+
+/**
+ * Bridges one unit.
+ *
+ * In: united openings in the unit's frame (y up is upright for the letter), stock rules, manner.
+ * Out: openings without islands, whose surrounding metal is still one piece when shrunk by just under half the least
+ * bridge; islands and bars for the record. What could not be achieved is listed in `loose`, never passed over.
+ */
+export function solveUnit(regions: readonly Region[], rules: StockRules, manner: BridgeWishes['manner']): SolvedUnit {
+  const widthMm = rules.leastBridgeMm;
+  const rule = { widthMm, leastOpeningMm: rules.leastOpeningMm, longestSpanMm: rules.longestSpanMm, manner };
+  let openings: readonly Region[] = regions;
+  const bars: BuiltBar[] = [];
+  const islands: SolvedIsland[] = [];
+  const specks: Point[] = [];
+  let axis: number | undefined;
+  let clean = 0;
+  for (const [pass, share] of SHRINKS.entries()) {
+    if (clean >= 2) break;
+    const found = findPieces(openings, (share * widthMm) / 2);
+    if (found.specks.length > 0) {
+      openings = withoutHoles(openings, found.specks);
+      specks.push(...found.specks.map((s) => s[0]!));
+    }
+    if (found.pieces.length === 1) {
+      clean++;
+      continue;
+    }
+    clean = 0;
+    if (pass === 0) axis = mirrorAxis(openings);
+    const chosen = chooseBars(found, findBars(found, rule), rule, axis);
+    const first = bars.length;
+    for (const bar of chosen) bars.push(...built(bar, widthMm));
+    const fresh = bars.slice(first);
+    // Only what is an island in the drawing counts as one; a widened neck held something before.
+    for (const piece of found.pieces) {
+      if (piece.metal === 0) continue;
+      const holds = chosen.flatMap((bar) => touching(bar, piece.id));
+      const mine = fresh.flatMap((b, i) => (holds.some((h) => sameBuilt(h, b)) ? [first + i] : []));
+      islands.push({ at: piece.at, areaMm2: piece.areaMm2, small: piece.small, bars: mine });
+    }
+    openings = withoutCrumbs(subtract(openings, fresh.map((b) => b.outline)), rules.kerfMm);
+  }
+  const left = findPieces(openings, (SHRINK_SHARE * widthMm) / 2);
+  const loose = [...left.pieces.slice(1).map((p) => p.at), ...left.specks.map((s) => s[0]!)];
+  return { openings, bars, islands, specks, loose };
+}
+
+/** The bar as metal: one straight piece, or two ending in the small island it carries (each may fail alone). */
+function built(bar: Bar, widthMm: number): BuiltBar[] {
+  if (!bar.carries) return [plank(bar.from, bar.to, widthMm)];
+  return [plank(bar.from, bar.carries.at, widthMm), plank(bar.carries.at, bar.to, widthMm)];
+}
+
+function touching(bar: Bar, piece: number): { from: Point; to: Point }[] {
+  if (bar.carries) {
+    const halves = [
+      { from: bar.from, to: bar.carries.at },
+      { from: bar.carries.at, to: bar.to },
+    ];
+    if (bar.carries.piece === piece) return halves;
+    return [...(bar.a === piece ? [halves[0]!] : []), ...(bar.b === piece ? [halves[1]!] : [])];
+  }
+  return bar.a === piece || bar.b === piece ? [bar] : [];
+}
+
+function sameBuilt(p: { from: Point; to: Point }, q: BuiltBar): boolean {
+  return p.from === q.from && p.to === q.to;
+}
+
+function plank(from: Point, to: Point, widthMm: number): BuiltBar {
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  const [x, y] = [((from.y - to.y) / length) * (widthMm / 2), ((to.x - from.x) / length) * (widthMm / 2)];
+  return {
+    from,
+    to,
+    outline: [
+      { x: from.x - x, y: from.y - y },
+      { x: to.x - x, y: to.y - y },
+      { x: to.x + x, y: to.y + y },
+      { x: from.x + x, y: from.y + y },
+    ],
+  };
+}
+
+function withoutHoles(regions: readonly Region[], holes: readonly Ring[]): Region[] {
+  const gone = new Set(holes);
+  return regions
+    .filter((r) => !holes.some((h) => insideHole(r, h)))
+    .map((r) => ({ outer: r.outer, holes: r.holes.filter((h) => !gone.has(h)) }));
+}
+
+/** An opening within a speck goes with it. */
+function insideHole(region: Region, hole: Ring): boolean {
+  return (
+    Math.abs(signedAreaMm2(region.outer)) < Math.abs(signedAreaMm2(hole)) &&
+    ringHolds(hole, region.outer[0]!) &&
+    ringHolds(hole, region.outer[Math.floor(region.outer.length / 2)]!)
+  );
+}
+
+/** Crumbs of opening narrower than the cut itself can't be made: they stay metal. */
+function withoutCrumbs(regions: readonly Region[], kerfMm: number): Region[] {
+  return regions.filter((r) => {
+    if (regionAreaMm2(r) > 40 * kerfMm * kerfMm) return true;
+    return offset([r], -kerfMm / 2).length > 0;
+  });
+}

@@ -1,0 +1,163 @@
+import type { Point, Ring } from '../shapes.ts';
+
+/**
+ * The edges of many rings in a grid of square cells, for casting many rays at them.
+ * Each edge remembers the number its ring was given.
+ */
+export interface EdgeGrid {
+  readonly ax: Float64Array;
+  readonly ay: Float64Array;
+  readonly bx: Float64Array;
+  readonly by: Float64Array;
+  readonly owner: Int32Array;
+  readonly minX: number;
+  readonly minY: number;
+  readonly cell: number;
+  readonly columns: number;
+  readonly rows: number;
+  /** Edges of cell i are list[start[i]] up to list[start[i + 1]]. */
+  readonly start: Int32Array;
+  readonly list: Int32Array;
+  /** Last ray that looked at an edge, so that none is counted twice; scratch of the functions here. */
+  readonly seen: Int32Array;
+  ray: number;
+}
+
+export interface Hit {
+  /** Distance along the ray, mm. */
+  readonly at: number;
+  readonly owner: number;
+}
+
+/** Builds the grid; rings[i] belongs to owners[i]. */
+export function edgeGrid(rings: readonly Ring[], owners: readonly number[]): EdgeGrid {
+  const count = rings.reduce((n, r) => n + r.length, 0);
+  const [ax, ay, bx, by] = [0, 0, 0, 0].map(() => new Float64Array(count)) as [
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+  ];
+  const owner = new Int32Array(count);
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+  let n = 0;
+  rings.forEach((ring, r) => {
+    let a = ring[ring.length - 1];
+    if (!a) return;
+    for (const b of ring) {
+      ax[n] = a.x;
+      ay[n] = a.y;
+      bx[n] = b.x;
+      by[n] = b.y;
+      owner[n] = owners[r] ?? 0;
+      n++;
+      minX = Math.min(minX, b.x);
+      maxX = Math.max(maxX, b.x);
+      minY = Math.min(minY, b.y);
+      maxY = Math.max(maxY, b.y);
+      a = b;
+    }
+  });
+  if (count === 0) [minX, minY, maxX, maxY] = [0, 0, 1, 1];
+  const width = Math.max(maxX - minX, 1e-6);
+  const height = Math.max(maxY - minY, 1e-6);
+  const cell = Math.sqrt((width * height) / Math.max(1, count)) || Math.max(width, height);
+  const columns = Math.min(2000, Math.ceil(width / cell) + 1);
+  const rows = Math.min(2000, Math.ceil(height / cell) + 1);
+  const size = Math.max(cell, width / (columns - 1 || 1), height / (rows - 1 || 1));
+  const grid = { ax, ay, bx, by, owner, minX, minY, cell: size, columns, rows };
+  const { start, list } = sortIntoCells(grid, count);
+  return { ...grid, start, list, seen: new Int32Array(count), ray: 0 };
+}
+
+/**
+ * All crossings of the ray from `from` along the unit direction, nearest first. A vertex on the ray counts once
+ * (an edge owns its lower end only, seen across the ray), so parity tells inside from outside.
+ */
+export function castRay(grid: EdgeGrid, from: Point, dx: number, dy: number): Hit[] {
+  const hits: Hit[] = [];
+  const stamp = ++grid.ray;
+  const visit = (index: number) => {
+    const end = grid.start[index + 1]!;
+    for (let k = grid.start[index]!; k < end; k++) {
+      const e = grid.list[k]!;
+      if (grid.seen[e] === stamp) continue;
+      grid.seen[e] = stamp;
+      const sideA = (grid.ax[e]! - from.x) * dy - (grid.ay[e]! - from.y) * dx;
+      const sideB = (grid.bx[e]! - from.x) * dy - (grid.by[e]! - from.y) * dx;
+      if (sideA > 0 === sideB > 0) continue;
+      const t = sideA / (sideA - sideB);
+      const x = grid.ax[e]! + t * (grid.bx[e]! - grid.ax[e]!) - from.x;
+      const y = grid.ay[e]! + t * (grid.by[e]! - grid.ay[e]!) - from.y;
+      const at = x * dx + y * dy;
+      if (at > 0) hits.push({ at, owner: grid.owner[e]! });
+    }
+  };
+  walkCells(grid, from, dx, dy, visit);
+  return hits.sort((a, b) => a.at - b.at);
+}
+
+function cellRange(grid: Pick<EdgeGrid, 'minX' | 'minY' | 'cell' | 'columns' | 'rows'>, x0: number, x1: number, y0: number, y1: number) {
+  const clampX = (v: number) => Math.min(grid.columns - 1, Math.max(0, Math.floor((v - grid.minX) / grid.cell)));
+  const clampY = (v: number) => Math.min(grid.rows - 1, Math.max(0, Math.floor((v - grid.minY) / grid.cell)));
+  return { c0: clampX(x0), c1: clampX(x1), r0: clampY(y0), r1: clampY(y1) };
+}
+
+type Bare = Omit<EdgeGrid, 'start' | 'list' | 'seen' | 'ray'>;
+
+function sortIntoCells(grid: Bare, count: number): { start: Int32Array; list: Int32Array } {
+  const start = new Int32Array(grid.columns * grid.rows + 1);
+  const each = (e: number, put: (cell: number) => void) => {
+    const [x0, x1] = [Math.min(grid.ax[e]!, grid.bx[e]!), Math.max(grid.ax[e]!, grid.bx[e]!)];
+    const [y0, y1] = [Math.min(grid.ay[e]!, grid.by[e]!), Math.max(grid.ay[e]!, grid.by[e]!)];
+    const { c0, c1, r0, r1 } = cellRange(grid, x0, x1, y0, y1);
+    for (let r = r0; r <= r1; r++) for (let c = c0; c <= c1; c++) put(r * grid.columns + c);
+  };
+  for (let e = 0; e < count; e++) each(e, (cell) => start[cell + 1]!++);
+  for (let i = 0; i < start.length - 1; i++) start[i + 1]! += start[i]!;
+  const list = new Int32Array(start[start.length - 1]!);
+  const next = start.slice();
+  for (let e = 0; e < count; e++) each(e, (cell) => (list[next[cell]!++] = e));
+  return { start, list };
+}
+
+/** Visits the cells the ray passes (Amanatides and Woo 1987). */
+function walkCells(grid: EdgeGrid, from: Point, dx: number, dy: number, visit: (cell: number) => void): void {
+  const maxX = grid.minX + grid.columns * grid.cell;
+  const maxY = grid.minY + grid.rows * grid.cell;
+  let t0 = 0;
+  let t1 = Infinity;
+  for (const [p, d, lo, hi] of [
+    [from.x, dx, grid.minX, maxX],
+    [from.y, dy, grid.minY, maxY],
+  ] as const) {
+    if (d === 0) {
+      if (p < lo || p > hi) return;
+      continue;
+    }
+    const [ta, tb] = d > 0 ? [(lo - p) / d, (hi - p) / d] : [(hi - p) / d, (lo - p) / d];
+    t0 = Math.max(t0, ta);
+    t1 = Math.min(t1, tb);
+  }
+  if (t0 > t1) return;
+  const { c0, r0 } = cellRange(grid, from.x + t0 * dx, from.x + t0 * dx, from.y + t0 * dy, from.y + t0 * dy);
+  let [c, r] = [c0, r0];
+  const stepC = dx > 0 ? 1 : -1;
+  const stepR = dy > 0 ? 1 : -1;
+  const edgeX = grid.minX + (c + (dx > 0 ? 1 : 0)) * grid.cell;
+  const edgeY = grid.minY + (r + (dy > 0 ? 1 : 0)) * grid.cell;
+  let nextX = dx === 0 ? Infinity : (edgeX - from.x) / dx;
+  let nextY = dy === 0 ? Infinity : (edgeY - from.y) / dy;
+  const growX = dx === 0 ? Infinity : grid.cell / Math.abs(dx);
+  const growY = dy === 0 ? Infinity : grid.cell / Math.abs(dy);
+  while (c >= 0 && c < grid.columns && r >= 0 && r < grid.rows) {
+    visit(r * grid.columns + c);
+    if (nextX < nextY) {
+      c += stepC;
+      nextX += growX;
+    } else {
+      r += stepR;
+      nextY += growY;
+    }
+  }
+}

@@ -1,0 +1,106 @@
+import { union } from '../adapters/clipper.ts';
+import type { Layout, PlacedShape } from '../layout/placed.ts';
+import { unplacePoint } from '../measure/clock.ts';
+import { ringsGap } from '../measure/distance.ts';
+import { boxesWithin, joinBoxes, ringBox, ringHolds } from '../measure/ring.ts';
+import type { Box, Placement, Region, Ring } from '../shapes.ts';
+import { type OutlineStore, placedRings, placeRing, shapeRegions } from './outline-store.ts';
+
+/**
+ * Openings that must be bridged together because they touch or come nearer than `reachMm` to each other.
+ *
+ * In: a layout on one plate. Out: units whose openings keep at least reachMm from every other unit's. Therefore each
+ * unit can be bridged on its own: if the metal around every unit alone is one piece, so is the metal around all
+ * (disjoint compact sets with connected complements have a connected complement in the plane: Janiszewski's theorem).
+ * A unit is worked out in its own frame, so that the same letter, or the same word, is the same work anywhere.
+ */
+export interface Unit {
+  readonly id: string;
+  readonly shapes: readonly PlacedShape[];
+  /** Same key = same regions in the unit's frame. */
+  readonly key: string;
+  readonly frame: Placement;
+  /** In the unit's frame, united; outer rings counter-clockwise. */
+  readonly regions: readonly Region[];
+}
+
+export function gatherUnits(layout: Layout, reachMm: number, store: OutlineStore): Unit[] {
+  const placed = layout.shapes.map((shape) => {
+    const rings = placedRings(shape, store);
+    return { shape, rings, box: joinBoxes(rings.map(ringBox)) };
+  });
+  const groups = groupNear(placed, reachMm);
+  return groups.map((group) => {
+    const shapes = group.map((i) => placed[i]!.shape);
+    const first = shapes[0]!;
+    if (shapes.length === 1) {
+      const regions = shapeRegions(first, store);
+      return { id: first.id, shapes, key: first.storeKey, frame: first.placement, regions };
+    }
+    const relative = shapes.map((s) => relativePlacement(s.placement, first.placement));
+    const key = shapes.map((s, i) => `${s.storeKey}@${Object.values(relative[i]!).join(',')}`).join('+');
+    const known = store.regions.get(key);
+    const regions = known ?? union(shapes.flatMap((s, i) => ownRings(s, relative[i]!, store)));
+    if (!known) store.regions.set(key, regions);
+    return { id: first.id, shapes, key, frame: first.placement, regions };
+  });
+}
+
+interface Placed {
+  readonly shape: PlacedShape;
+  readonly rings: readonly Ring[];
+  readonly box: Box;
+}
+
+/** Indices of shapes by transitive nearness, in the order of their first member. */
+function groupNear(placed: readonly Placed[], reachMm: number): number[][] {
+  const parent = placed.map((_, i) => i);
+  const root = (i: number): number => {
+    while (parent[i] !== i) i = parent[i]!;
+    return i;
+  };
+  const byLeft = placed.map((_, i) => i).sort((i, j) => placed[i]!.box.minX - placed[j]!.box.minX);
+  for (let m = 0; m < byLeft.length; m++) {
+    const i = byLeft[m]!;
+    const a = placed[i]!;
+    for (let n = m + 1; n < byLeft.length; n++) {
+      const j = byLeft[n]!;
+      const b = placed[j]!;
+      if (b.box.minX - a.box.maxX >= reachMm) break;
+      if (root(i) === root(j) || !boxesWithin(a.box, b.box, reachMm)) continue;
+      if (touchOrNear(a, b, reachMm)) {
+        const [low, high] = [Math.min(root(i), root(j)), Math.max(root(i), root(j))];
+        parent[high] = low;
+      }
+    }
+  }
+  const groups = new Map<number, number[]>();
+  placed.forEach((p, i) => {
+    if (p.rings.length === 0) return;
+    const r = root(i);
+    groups.set(r, [...(groups.get(r) ?? []), i]);
+  });
+  return [...groups.values()];
+}
+
+function touchOrNear(a: Placed, b: Placed, reachMm: number): boolean {
+  return ringsGap(a.rings, b.rings, reachMm) !== undefined || covers(a.rings, b.rings) || covers(b.rings, a.rings);
+}
+
+/** True when a point of b's edge lies in a's opening: then all of b does, since their edges keep apart. */
+function covers(a: readonly Ring[], b: readonly Ring[]): boolean {
+  const p = b[0]?.[0];
+  return p !== undefined && a.filter((ring) => ringHolds(ring, p)).length % 2 === 1;
+}
+
+/** Rounded, so that the same pair of letters gives the same key wherever it stands. */
+function relativePlacement(of: Placement, to: Placement): Placement {
+  const p = unplacePoint(of, to);
+  const round = (v: number, step: number) => Math.round(v / step) * step + 0;
+  const turn = (((of.turnDeg - to.turnDeg) % 360) + 360) % 360;
+  return { x: round(p.x, 1e-4), y: round(p.y, 1e-4), turnDeg: round(turn, 1e-5) };
+}
+
+function ownRings(shape: PlacedShape, at: Placement, store: OutlineStore): Ring[] {
+  return shapeRegions(shape, store).flatMap((r) => [r.outer, ...r.holes].map((ring) => placeRing(ring, at)));
+}

@@ -1,0 +1,5 @@
+/** Size on screen, CSS pixels. */
+export interface SizePx {
+  readonly width: number;
+  readonly height: number;
+}

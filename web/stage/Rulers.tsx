@@ -1,0 +1,89 @@
+import { Shape } from 'react-konva';
+import { clockPoint } from '../../geometry/measure/clock.ts';
+import type { StagePalette } from './palette.ts';
+import { radiusTicks, type Units } from './ruler.ts';
+import { toScreen, type View } from './view.ts';
+
+export interface RulersProps {
+  readonly view: View;
+  readonly radiusMm: number;
+  readonly worldMm: number;
+  readonly units: Units;
+  readonly unitWord: string;
+  readonly palette: StagePalette;
+}
+
+/** Hours around the barrel and millimetres or inches along the radius at three o'clock. Always the same size on screen. */
+export function Rulers(props: RulersProps) {
+  return (
+    <Shape
+      listening={false}
+      perfectDrawEnabled={false}
+      sceneFunc={(konva) => {
+        const ctx = konva._context as CanvasRenderingContext2D;
+        drawHours(ctx, props);
+        drawRadius(ctx, props);
+      }}
+    />
+  );
+}
+
+function drawHours(ctx: CanvasRenderingContext2D, { view, worldMm, palette }: RulersProps): void {
+  ctx.save();
+  ctx.strokeStyle = palette.ink;
+  ctx.fillStyle = palette.ink;
+  ctx.font = '500 10.5px system-ui, sans-serif';
+  ctx.textAlign = 'center';
+  ctx.textBaseline = 'middle';
+  const edge = worldMm * view.scale;
+  for (let minute = 0; minute < 60; minute++) {
+    const hour = minute % 5 === 0;
+    const ray = clockPoint(1, minute * 6);
+    const at = (r: number) => [view.leftPx + ray.x * r, view.topPx - ray.y * r] as const;
+    ctx.globalAlpha = hour ? 0.6 : 0.28;
+    ctx.lineWidth = 1;
+    ctx.beginPath();
+    ctx.moveTo(...at(edge + 5));
+    ctx.lineTo(...at(edge + (hour ? 11 : 8)));
+    ctx.stroke();
+    if (minute % 15 !== 0) continue;
+    ctx.globalAlpha = 0.72;
+    ctx.fillText(String(minute === 0 ? 12 : minute / 5), ...at(edge + 19));
+  }
+  ctx.restore();
+}
+
+function drawRadius(ctx: CanvasRenderingContext2D, { view, radiusMm, units, unitWord, palette }: RulersProps): void {
+  const centre = toScreen(view, { x: 0, y: 0 });
+  const rim = toScreen(view, { x: radiusMm, y: 0 });
+  ctx.save();
+  ctx.strokeStyle = palette.engraved;
+  ctx.fillStyle = palette.engraved;
+  ctx.lineWidth = 1;
+  ctx.globalAlpha = 0.5;
+  ctx.font = '500 9.5px system-ui, sans-serif';
+  ctx.textAlign = 'center';
+  ctx.textBaseline = 'bottom';
+  const y = Math.round(centre.topPx) + 0.5;
+  ctx.beginPath();
+  ctx.moveTo(centre.leftPx - 4, y);
+  ctx.lineTo(rim.leftPx, y);
+  ctx.moveTo(Math.round(centre.leftPx) + 0.5, y - 4);
+  ctx.lineTo(Math.round(centre.leftPx) + 0.5, y + 4);
+  const ticks = radiusTicks(radiusMm, units, view.scale);
+  for (const tick of ticks) {
+    const x = Math.round(toScreen(view, { x: tick.mm, y: 0 }).leftPx) + 0.5;
+    ctx.moveTo(x, y);
+    ctx.lineTo(x, y - (tick.label === undefined ? 3 : 6));
+  }
+  ctx.stroke();
+  ctx.globalAlpha = 0.85;
+  const last = ticks.findLast((t) => t.label !== undefined);
+  for (const tick of ticks) {
+    if (tick.label === undefined) continue;
+    const x = toScreen(view, { x: tick.mm, y: 0 }).leftPx;
+    if (rim.leftPx - x < 8) continue;
+    ctx.fillText(tick === last ? `${tick.label} ${unitWord}` : tick.label, x, y - 7);
+  }
+  ctx.restore();
+}

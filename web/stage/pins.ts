@@ -1,0 +1,80 @@
+import type { Finding, Place, Severity } from '../../geometry/findings.ts';
+import { clockPoint } from '../../geometry/measure/clock.ts';
+import { joinBoxes, ringBox } from '../../geometry/measure/ring.ts';
+import type { Point } from '../../geometry/shapes.ts';
+import { toScreen, type ScreenPoint, type View } from './view.ts';
+
+/** A finding's number on the stage. Pure. */
+export interface Pin {
+  /** Index in the list of findings; the number shown is one more. */
+  readonly index: number;
+  readonly severity: Severity;
+  /** What it points at. */
+  readonly foot: ScreenPoint;
+  /** Where the number stands, clear of every other. */
+  readonly at: ScreenPoint;
+}
+
+export const PIN_RADIUS_PX = 11;
+const CLEAR_PX = PIN_RADIUS_PX * 2 + 4;
+
+/**
+ * Pins for all findings, none over another: each takes the free spot nearest to its foot, in the order of the list,
+ * so that the worst stands best.
+ */
+export function placePins(findings: readonly Finding[], radiusMm: number, view: View): Pin[] {
+  const pins: Pin[] = [];
+  findings.forEach((finding, index) => {
+    const foot = toScreen(view, footOf(finding.place, radiusMm));
+    pins.push({ index, severity: finding.severity, foot, at: freeSpot(foot, pins) });
+  });
+  return pins;
+}
+
+/** The pin under a screen point, the topmost first. A finger is given more room than the pin itself takes. */
+export function pinAt(pins: readonly Pin[], s: ScreenPoint, reachPx: number): Pin | undefined {
+  let best: Pin | undefined;
+  let least = reachPx;
+  for (const pin of pins) {
+    const away = Math.hypot(pin.at.leftPx - s.leftPx, pin.at.topPx - s.topPx);
+    if (away > least) continue;
+    least = away;
+    best = pin;
+  }
+  return best;
+}
+
+/** What of a place the pin points at, in plate millimetres. */
+export function footOf(place: Place, radiusMm: number): Point {
+  switch (place.kind) {
+    case 'point':
+      return place.at;
+    case 'ring': {
+      const box = joinBoxes([ringBox(place.ring)]);
+      if (box.minX > box.maxX) return clockPoint(radiusMm, 45);
+      return { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
+    }
+    case 'band':
+      return clockPoint((place.innerMm + place.outerMm) / 2, 52);
+    case 'plate':
+      return clockPoint(radiusMm, 38);
+  }
+}
+
+/** The foot itself, or the nearest of ever wider rings of spots around it, upper right first. */
+function freeSpot(foot: ScreenPoint, taken: readonly Pin[]): ScreenPoint {
+  if (isFree(foot, taken)) return foot;
+  for (let ring = 1; ; ring++) {
+    const reach = ring * CLEAR_PX * 0.75;
+    const spots = ring * 8;
+    for (let n = 0; n < spots; n++) {
+      const turn = -Math.PI / 4 + (n / spots) * Math.PI * 2;
+      const spot = { leftPx: foot.leftPx + reach * Math.cos(turn), topPx: foot.topPx + reach * Math.sin(turn) };
+      if (isFree(spot, taken)) return spot;
+    }
+  }
+}
+
+function isFree(spot: ScreenPoint, taken: readonly Pin[]): boolean {
+  return taken.every((p) => Math.hypot(p.at.leftPx - spot.leftPx, p.at.topPx - spot.topPx) >= CLEAR_PX);
+}

@@ -1,0 +1,24 @@
+/** What the stage says, in English. Hand in others by the `words` prop. */
+export interface StageWords {
+  readonly stage: string;
+  readonly empty: string;
+  readonly busy: string;
+  readonly zoomIn: string;
+  readonly zoomOut: string;
+  readonly whole: string;
+  readonly keys: string;
+  readonly mm: string;
+  readonly inch: string;
+}
+
+export const STAGE_WORDS: StageWords = {
+  stage: 'The plate on the barrel head',
+  empty: 'Nothing to cut yet. Type a name, and it appears here.',
+  busy: 'Working it out',
+  zoomIn: 'Larger',
+  zoomOut: 'Smaller',
+  whole: 'Show the whole plate',
+  keys: 'Plus and minus change the size, arrow keys move the plate, 0 shows all of it.',
+  mm: 'mm',
+  inch: 'in',
+};

@@ -1,10 +1,7 @@
 /** Text a person typed, on one line: control characters and line ends become spaces, runs of spaces one. */
 export function oneLine(text: string, longest: number): string {
-  // Lone surrogates are no characters at all and would spoil the encoding of the file.
-  const clean = text
-    .toWellFormed()
-    .replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\s\ufffd]+/gu, ' ')
-    .trim();
+  // Lone surrogates (Cs) are no characters at all and would spoil the encoding of the file.
+  const clean = text.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}\s\ufffd-\uffff]+/gu, ' ').trim();
   const letters = [...clean];
   return letters.length <= longest
     ? clean

@@ -34,3 +34,9 @@ export const MM_PER_INCH = 25.4;
 /** Plates outside these diameters are refused: smaller than a coin, or larger than any sheet a shop can lay down. */
 export const LEAST_PLATE_MM = 40;
 export const GREATEST_PLATE_MM = 1500;
+
+/**
+ * Letters and border pieces are set this much farther apart than the least web asks,
+ * so that flattening (on both sides) and the grid never bring the metal between them under it.
+ */
+export const WEB_SPARE_MM = 0.02;

@@ -1,0 +1,153 @@
+import type { Face } from '../adapters/face.ts';
+import { flattenOutline } from '../measure/flatten.ts';
+import type { Outline, Ring } from '../shapes.ts';
+import { FLATTEN_ERROR_MM, FILE_DECIMALS } from '../units.ts';
+
+/** A glyph at its size: mm, y up, its baseline's left end at the origin. */
+export interface SizedGlyph {
+  readonly storeKey: string;
+  readonly outline: Outline;
+  readonly rings: readonly Ring[];
+}
+
+/** One character of a text; a blank has no glyph. */
+export interface Letter {
+  readonly char: string;
+  /** Number of its word, from 0. */
+  readonly word: number;
+  readonly advanceMm: number;
+  readonly glyph?: SizedGlyph;
+}
+
+export interface ReadText {
+  readonly letters: readonly Letter[];
+  /** Characters the face does not have, each once, as they were typed. */
+  readonly missing: readonly string[];
+  /** The text without them; plain quotes and dashes stand in for curly ones where the face has those. */
+  readonly mended: string;
+}
+
+/**
+ * Splits a text into what a person sees as characters and takes each from the face at a size.
+ * Every kind of white space counts as a space; marks that print nothing are passed over.
+ * Blanks at both ends are dropped unless keepEnds (a text that closes round a ring needs them).
+ */
+export function readText(text: string, face: Face, emMm: number, keepEnds: boolean): ReadText {
+  const letters: Letter[] = [];
+  const missing = new Set<string>();
+  let mended = '';
+  let word = 0;
+  const shown = [...new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(text)].map((part) => part.segment);
+  const spaceMm = (face.glyph(' ')?.advance ?? 0.28) * emMm;
+  for (const seen of shown) {
+    if (BLANK.test(seen) && seen !== BYTE_ORDER_MARK) {
+      mended += ' ';
+      if (letters.at(-1)?.glyph) word++;
+      letters.push({ char: ' ', word, advanceMm: spaceMm });
+      continue;
+    }
+    if (INVISIBLE.test(seen)) continue;
+    const char = oneCodePoint(seen);
+    const drawn = char === undefined ? undefined : face.glyph(char);
+    if (char === undefined || !drawn) {
+      missing.add(seen);
+      mended += standIn(seen, face);
+      continue;
+    }
+    mended += seen;
+    // A character that is there but draws nothing (some faces have such) is only its width.
+    const glyph = drawn.outline.length > 0 ? sizedGlyph(face, char, emMm, drawn.outline) : undefined;
+    letters.push({ char, word, advanceMm: drawn.advance * emMm, ...(glyph && { glyph }) });
+  }
+  return {
+    letters: keepEnds && letters.some((letter) => letter.glyph) ? letters : withoutBlankEnds(letters),
+    missing: [...missing],
+    mended: mended.trim(),
+  };
+}
+
+/** The em at which a face's capitals are so high, rounded so that a store key in whole decimals tells it exactly. */
+export function emForCapHeight(face: Face, capHeightMm: number): number {
+  return Number((capHeightMm / face.capHeight).toFixed(FILE_DECIMALS));
+}
+
+/** `letter O`, `figure 8`, `sign &`. */
+export function labelOf(char: string): string {
+  if (/\p{L}/u.test(char)) return `letter ${char}`;
+  return /\p{N}/u.test(char) ? `figure ${char}` : `sign ${char}`;
+}
+
+const BLANK = /^[\s\u2800\u3164]+$/u;
+/** Soft hyphen, joiners, direction marks, byte order mark, control characters: they print nothing. */
+const INVISIBLE = /^(\p{Cc}|\p{Cf}|\p{Variation_Selector})+$/u;
+const BYTE_ORDER_MARK = '\ufeff';
+
+const STAND_INS: Readonly<Record<string, string>> = {
+  '\u2018': "'",
+  '\u2019': "'",
+  '\u201a': "'",
+  '\u201c': '"',
+  '\u201d': '"',
+  '\u201e': '"',
+  '\u2032': "'",
+  '\u2033': '"',
+  '\u2010': '-',
+  '\u2011': '-',
+  '\u2012': '-',
+  '\u2013': '-',
+  '\u2014': '-',
+  '\u2212': '-',
+  '\u2026': '...',
+  '\u2116': 'No.',
+  '\u2022': '\u00b7',
+};
+
+/** A letter with its accents as one code point; an emoji without its variation sign; undefined when it takes more. */
+function oneCodePoint(seen: string): string | undefined {
+  const plain = seen.normalize('NFC').replace(/\p{Variation_Selector}/gu, '');
+  return Array.from(plain).length === 1 ? plain : undefined;
+}
+
+function standIn(seen: string, face: Face): string {
+  const plain = STAND_INS[seen] ?? (/\p{L}|\p{N}/u.test(seen) ? seen.normalize('NFKC') : '');
+  return plain !== seen && Array.from(plain).every((char) => face.glyph(char)) ? plain : '';
+}
+
+function withoutBlankEnds(letters: readonly Letter[]): Letter[] {
+  const first = letters.findIndex((letter) => letter.glyph);
+  if (first < 0) return [];
+  return letters.slice(first, letters.findLastIndex((letter) => letter.glyph) + 1);
+}
+
+/** Glyphs already scaled and flattened. Only saves time: the same key always gives the same glyph. */
+const STORE = new WeakMap<Face, Map<string, SizedGlyph>>();
+const GREATEST_STORE = 3000;
+
+function sizedGlyph(face: Face, char: string, emMm: number, outline: Outline): SizedGlyph {
+  let store = STORE.get(face);
+  if (!store) STORE.set(face, (store = new Map()));
+  const storeKey = `${face.id}|${char}|${emMm.toFixed(FILE_DECIMALS)}`;
+  const known = store.get(storeKey);
+  if (known) return known;
+  const scaled = scaleOutline(outline, emMm);
+  const glyph = { storeKey, outline: scaled, rings: flattenOutline(scaled, FLATTEN_ERROR_MM) };
+  if (store.size >= GREATEST_STORE) store.clear();
+  store.set(storeKey, glyph);
+  return glyph;
+}
+
+function scaleOutline(outline: Outline, by: number): Outline {
+  return outline.map((c) => {
+    switch (c.type) {
+      case 'Z':
+        return c;
+      case 'M':
+      case 'L':
+        return { type: c.type, x: c.x * by, y: c.y * by };
+      case 'Q':
+        return { type: 'Q', x1: c.x1 * by, y1: c.y1 * by, x: c.x * by, y: c.y * by };
+      case 'C':
+        return { type: 'C', x1: c.x1 * by, y1: c.y1 * by, x2: c.x2 * by, y2: c.y2 * by, x: c.x * by, y: c.y * by };
+    }
+  });
+}

@@ -1,0 +1,36 @@
+import type { Design } from '../../geometry/design/schema.ts';
+import type { Mend } from '../../geometry/findings.ts';
+import type { Change } from '../state/history.ts';
+import { scaleText } from './scale-text.ts';
+import { setBand } from './set-band.ts';
+import { setFace } from './set-face.ts';
+import { setPlate } from './set-plate.ts';
+import { setStock } from './set-stock.ts';
+import { setText } from './set-text.ts';
+import { setTracking } from './set-tracking.ts';
+
+/** Does what a finding offers; always a step of its own. */
+export function applyMend(design: Design, mend: Mend): Change {
+  return { design: changed(design, mend).design, undo: 'step' };
+}
+
+function changed(design: Design, mend: Mend): Change {
+  switch (mend.kind) {
+    case 'scale-text':
+      return scaleText(design, mend.elementId, mend.share);
+    case 'move-band':
+      return setBand(design, mend.elementId, mend.inner, mend.outer);
+    case 'set-tracking':
+      return setTracking(design, mend.elementId, mend.tracking);
+    case 'replace-text':
+      return setText(design, mend.elementId, mend.text);
+    case 'set-face':
+      return setFace(design, mend.face, mend.elementId);
+    case 'set-stock': {
+      const { kind: _, ...part } = mend;
+      return setStock(design, part);
+    }
+    case 'set-plate-diameter':
+      return setPlate(design, mend.plateId, { diameter: mend.diameter });
+  }
+}

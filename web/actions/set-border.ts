@@ -1,0 +1,12 @@
+import type { Border, Design } from '../../geometry/design/schema.ts';
+import type { Change } from '../state/history.ts';
+import { editElement } from './edit-element.ts';
+
+/** Sets the style or the count of a border. */
+export function setBorder(design: Design, id: string, part: Partial<Pick<Border, 'style' | 'count'>>): Change {
+  return {
+    design: editElement(design, id, (e) => (e.kind === 'border' ? { ...e, ...part } : e)),
+    undo: 'merge',
+    about: `border:${id}:${Object.keys(part).sort().join()}`,
+  };
+}

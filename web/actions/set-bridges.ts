@@ -1,0 +1,10 @@
+import type { BridgeWishes, Design } from '../../geometry/design/schema.ts';
+import type { Change } from '../state/history.ts';
+
+export function setBridges(design: Design, part: Partial<BridgeWishes>): Change {
+  return {
+    design: { ...design, bridges: { ...design.bridges, ...part } },
+    undo: 'merge',
+    about: `bridges:${Object.keys(part).sort().join()}`,
+  };
+}

@@ -1,0 +1,43 @@
+import { X } from 'lucide-react';
+import { useEffect } from 'react';
+import { useStore } from 'zustand';
+import { Button } from '../ui/Button.tsx';
+import { words } from '../words/en.ts';
+import css from './Notice.module.css';
+import { usePage, useUi } from './page-context.ts';
+
+const READ_MS = 8000;
+
+/** One calm sentence: what just happened, or that saving needs the person's help. */
+export function Notice() {
+  const { ui, saving } = usePage();
+  const notice = useUi((s) => s.notice);
+  const state = useStore(saving, (s) => s.state);
+  const lasting = state === 'full' || state === 'shut' ? words.saving[state] : undefined;
+  const text = notice ?? lasting;
+
+  useEffect(() => {
+    if (notice === undefined) return;
+    const timer = setTimeout(() => ui.getState().set({ notice: undefined }), Math.max(READ_MS, notice.length * 80));
+    return () => clearTimeout(timer);
+  }, [notice, ui]);
+
+  return (
+    <div role="status" className={css.place}>
+      {text !== undefined && (
+        <p className={css.notice}>
+          {text}
+          {notice !== undefined && (
+            <Button
+              kind="icon"
+              aria-label={words.trouble.close}
+              onClick={() => ui.getState().set({ notice: undefined })}
+            >
+              <X size={16} aria-hidden />
+            </Button>
+          )}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,55 @@
+import { ArrowLeft, ArrowRight } from 'lucide-react';
+import { useEffect, useRef, type ComponentType } from 'react';
+import { LookPanel } from '../panels/LookPanel.tsx';
+import { SayPanel } from '../panels/SayPanel.tsx';
+import { SizePanel } from '../panels/SizePanel.tsx';
+import { TakePanel } from '../panels/TakePanel.tsx';
+import { STEPS, type Step } from '../state/ui-store.ts';
+import { Button } from '../ui/Button.tsx';
+import { words } from '../words/en.ts';
+import { usePage, useUi } from './page-context.ts';
+import css from './Panel.module.css';
+
+const PANELS: Record<Step, ComponentType> = { say: SayPanel, look: LookPanel, size: SizePanel, take: TakePanel };
+
+/** One question at a time, and the way to the next. */
+export function Panel() {
+  const { ui } = usePage();
+  const step = useUi((s) => s.step);
+  const scroller = useRef<HTMLDivElement>(null);
+  const title = useRef<HTMLHeadingElement>(null);
+  const shown = useRef(step);
+  const at = STEPS.indexOf(step);
+  const before = STEPS[at - 1];
+  const after = STEPS[at + 1];
+  const Questions = PANELS[step];
+
+  // another question begins at its top, for eyes and for screen readers
+  useEffect(() => {
+    if (shown.current === step) return;
+    shown.current = step;
+    scroller.current?.scrollTo({ top: 0 });
+    title.current?.focus({ preventScroll: true });
+  }, [step]);
+
+  return (
+    <div ref={scroller} className={css.scroller} tabIndex={-1}>
+      <h2 ref={title} tabIndex={-1} className={css.title}>
+        {words.steps[step].title}
+      </h2>
+      <Questions key={step} />
+      <div className={css.way}>
+        {before !== undefined && (
+          <Button kind="plain" onClick={() => ui.getState().set({ step: before })}>
+            <ArrowLeft size={16} aria-hidden /> {words.steps.back}
+          </Button>
+        )}
+        {after !== undefined && step !== 'take' && (
+          <Button kind="next" onClick={() => ui.getState().set({ step: after })}>
+            {words.steps.next[step]} <ArrowRight size={16} aria-hidden />
+          </Button>
+        )}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,67 @@
+import { lazy, Suspense } from 'react';
+import { headDiameter } from '../../geometry/barrel/blank.ts';
+import { usePage, usePlates, useCurrentPlate, useDesign, useUi } from './page-context.ts';
+import { PlateStage } from '../stage/PlateStage.tsx';
+import { words } from '../words/en.ts';
+import { PlateSummary } from './PlateSummary.tsx';
+import css from './StageArea.module.css';
+import { useTheme } from './use-theme.ts';
+
+const BarrelEnd = lazy(async () => ({ default: (await import('../barrel-view/BarrelEnd.tsx')).BarrelEnd }));
+
+/** Mark paint of a cooperage: near black with a breath of blue. */
+const PAINT = '#1f2326';
+
+/** The plate, large and round, or the barrel end it lies on. */
+export function StageArea() {
+  const { ui } = usePage();
+  const { head } = useDesign();
+  const { plate } = useCurrentPlate();
+  const busy = usePlates((s) => s.busy);
+  const view = useUi((s) => s.view);
+  const state = useUi((s) => s.barrelState);
+  const selectedId = useUi((s) => s.selectedId);
+  const lit = useUi((s) => s.litFinding);
+  const unit = useUi((s) => s.unit);
+  const theme = useTheme();
+  const findings = plate?.findings ?? NONE;
+  return (
+    <div id="stage" className={css.stage} tabIndex={-1}>
+      {view === 'plate' ? (
+        <PlateStage
+          plate={plate}
+          busy={busy}
+          selectedId={selectedId}
+          onSelect={(id) => ui.getState().set({ selectedId: id })}
+          findings={findings}
+          litFinding={lit === undefined ? undefined : findings[lit]}
+          onPickFinding={(index) => ui.getState().set({ litFinding: index, findingsOpen: true })}
+          units={unit}
+          theme={theme}
+        />
+      ) : (
+        <Suspense fallback={<p className={css.wait}>{words.stage.loading}</p>}>
+          <BarrelEnd
+            plate={plate}
+            head={headSize(head)}
+            state={state}
+            paint={PAINT}
+            theme={theme}
+            aria-label={words.stage.barrelLabel}
+          />
+        </Suspense>
+      )}
+      <PlateSummary />
+    </div>
+  );
+}
+
+const NONE: readonly never[] = [];
+
+/** Nonsense measures still get a barrel to look at; a finding says what is wrong with them. */
+function headSize(head: Parameters<typeof headDiameter>[0]): { alongMm: number; acrossMm: number } {
+  const { smallerMm } = headDiameter(head);
+  const sane = (mm: number): number => Math.min(3000, Math.max(50, mm));
+  if (head.source.kind === 'barrel') return { alongMm: sane(smallerMm), acrossMm: sane(smallerMm) };
+  return { alongMm: sane(head.source.alongMm), acrossMm: sane(head.source.acrossMm) };
+}

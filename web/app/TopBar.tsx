@@ -1,0 +1,89 @@
+import { Moon, Redo2, Sun, SunMoon, Undo2 } from 'lucide-react';
+import { useStore } from 'zustand';
+import { LONGEST_TITLE, setTitle } from '../actions/set-title.ts';
+import type { ThemeChoice, Unit } from '../state/tastes.ts';
+import { Button } from '../ui/Button.tsx';
+import { Choice } from '../ui/Choice.tsx';
+import { words } from '../words/en.ts';
+import { useAct, useDesign, usePage, useUi } from './page-context.ts';
+import css from './TopBar.module.css';
+
+const NEXT_THEME: Record<ThemeChoice, ThemeChoice> = { auto: 'light', light: 'dark', dark: 'auto' };
+const THEME_SIGNS = { auto: SunMoon, light: Sun, dark: Moon };
+
+/** Name, title, undo and redo, units and light. */
+export function TopBar() {
+  const { design: store, ui } = usePage();
+  const { title } = useDesign();
+  const act = useAct();
+  const canUndo = useStore(store, (s) => s.history.past.length > 0);
+  const canRedo = useStore(store, (s) => s.history.future.length > 0);
+  const unit = useUi((s) => s.unit);
+  const theme = useUi((s) => s.theme);
+  const ThemeSign = THEME_SIGNS[theme];
+  const themeWords = words.top.lightButton(words.top.light[theme]);
+  return (
+    <header className={css.bar}>
+      <h1 className={css.name}>
+        <svg viewBox="0 0 32 32" width="28" height="28" aria-hidden focusable="false">
+          <circle cx="16" cy="16" r="15" className={css.disc} />
+          <path d="M18 6.2a10 10 0 0 1 0 19.6M14 6.2a10 10 0 0 0 0 19.6" className={css.cut} />
+          <circle cx="16" cy="16" r="3.2" className={css.middle} />
+        </svg>
+        <span>{words.name}</span>
+      </h1>
+      <input
+        className={css.title}
+        aria-label={words.top.title}
+        value={title}
+        maxLength={LONGEST_TITLE}
+        autoComplete="off"
+        onChange={(e) => {
+          const { value } = e.target;
+          act((d) => setTitle(d, value));
+        }}
+        onBlur={() => store.getState().closeMerge()}
+      />
+      <div className={css.tools}>
+        <Button
+          kind="icon"
+          aria-label={words.top.undo}
+          title={words.top.undo}
+          aria-keyshortcuts="Control+Z Meta+Z"
+          disabled={!canUndo}
+          onClick={() => store.getState().undo()}
+        >
+          <Undo2 size={20} aria-hidden />
+        </Button>
+        <Button
+          kind="icon"
+          aria-label={words.top.redo}
+          title={words.top.redo}
+          aria-keyshortcuts="Control+Shift+Z Meta+Shift+Z"
+          disabled={!canRedo}
+          onClick={() => store.getState().redo()}
+        >
+          <Redo2 size={20} aria-hidden />
+        </Button>
+        <Choice<Unit>
+          legend={words.top.units}
+          quiet
+          value={unit}
+          options={[
+            { value: 'mm', label: words.unitNames.mm },
+            { value: 'inch', label: words.unitNames.inch },
+          ]}
+          onChange={(to) => ui.getState().set({ unit: to })}
+        />
+        <Button
+          kind="icon"
+          aria-label={themeWords}
+          title={themeWords}
+          onClick={() => ui.getState().set({ theme: NEXT_THEME[theme] })}
+        >
+          <ThemeSign size={20} aria-hidden />
+        </Button>
+      </div>
+    </header>
+  );
+}

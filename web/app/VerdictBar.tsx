@@ -1,0 +1,58 @@
+import { ChevronDown, ChevronUp } from 'lucide-react';
+import { lengthWords } from '../ui/format-number.ts';
+import { VerdictMark } from '../ui/VerdictMark.tsx';
+import { words } from '../words/en.ts';
+import { FindingsList } from './FindingsList.tsx';
+import { useCurrentPlate, usePage, usePlates, useUi } from './page-context.ts';
+import css from './VerdictBar.module.css';
+
+/** The verdict, always in sight, as a sentence; behind it the findings. */
+export function VerdictBar() {
+  const { ui } = usePage();
+  const { plate } = useCurrentPlate();
+  const trouble = usePlates((s) => s.trouble);
+  const open = useUi((s) => s.findingsOpen);
+  const unit = useUi((s) => s.unit);
+  const findings = plate?.findings ?? [];
+  const count = (severity: string): number => findings.filter((f) => f.severity === severity).length;
+  const sentence =
+    plate === undefined
+      ? words.verdict.working
+      : words.verdict.sentence(plate.verdict, count('stop'), count('look'));
+  const notes = count('note');
+  const shown = open && findings.length > 0;
+  return (
+    <section className={css.verdict} aria-label={words.verdict.list}>
+      {trouble !== undefined && (
+        <p className={css.trouble} role="alert">
+          {trouble}
+        </p>
+      )}
+      {shown && <FindingsList findings={findings} />}
+      <div className={css.line}>
+        {plate !== undefined && <VerdictMark verdict={plate.verdict} size={22} silent />}
+        <p role="status" className={css.sentence} data-testid="verdict">
+          {sentence}
+        </p>
+        {plate !== undefined && (
+          <p className={css.figures}>
+            {lengthWords(plate.diameterMm, unit)} · {words.figures.short(plate.measures.openings, plate.measures.bridges)}
+            {plate.measures.leastBridgeMm !== undefined &&
+              ` · ${words.figures.narrowest(lengthWords(plate.measures.leastBridgeMm, unit, unit === 'mm' ? 1 : 3))}`}
+          </p>
+        )}
+        {findings.length > 0 && (
+          <button
+            type="button"
+            className={css.toggle}
+            aria-expanded={shown}
+            onClick={() => ui.getState().set({ findingsOpen: !open, litFinding: undefined })}
+          >
+            <span>{shown ? words.verdict.hide : findings.length === notes ? words.verdict.notes(notes) : words.verdict.show}</span>
+            {shown ? <ChevronDown size={18} aria-hidden /> : <ChevronUp size={18} aria-hidden />}
+          </button>
+        )}
+      </div>
+    </section>
+  );
+}

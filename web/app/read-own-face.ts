@@ -1,0 +1,17 @@
+import { ownFaceFrom, type OwnFaceRecord } from '../../fonts/own-face.ts';
+import { words } from '../words/en.ts';
+
+/** What the design document takes, less a margin for base64. */
+const LARGEST_FONT_BYTES = 5_900_000;
+
+/** Reads a font file that a person chose; what is wrong with it comes back as a sentence. */
+export async function readOwnFace(
+  file: File,
+): Promise<{ readonly ownFace: OwnFaceRecord } | { readonly problem: string }> {
+  if (file.size > LARGEST_FONT_BYTES) return { problem: words.trouble.fontTooLarge };
+  try {
+    return ownFaceFrom(new Uint8Array(await file.arrayBuffer()), file.name);
+  } catch {
+    return { problem: words.trouble.unreadable };
+  }
+}

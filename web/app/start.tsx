@@ -1,0 +1,45 @@
+import { get, set } from 'idb-keyval';
+import { createRoot } from 'react-dom/client';
+import { emptyDesign } from '../../geometry/design/defaults.ts';
+import { createDesignStore } from '../state/design-store.ts';
+import { createPlatesStore } from '../state/plates-store.ts';
+import { createSavingStore } from '../state/saving-store.ts';
+import { createUiStore } from '../state/ui-store.ts';
+import { startPlateClient } from '../worker/plate-client.ts';
+import { App } from './App.tsx';
+import { BEGINNINGS } from './beginnings.ts';
+import { keepDesignSaved } from './keep-design-saved.ts';
+import { PageContext, type Page } from './page-context.ts';
+import './theme.css';
+
+const plates = createPlatesStore();
+const page: Page = {
+  design: createDesignStore(BEGINNINGS[0] ?? emptyDesign()),
+  ui: createUiStore(),
+  plates,
+  saving: createSavingStore(),
+  client: startPlateClient(plates),
+};
+
+void start();
+
+async function start(): Promise<void> {
+  const place = document.getElementById('page');
+  if (place === null) throw new Error('no place for the page in index.html');
+  await keepDesignSaved(page, { get, set });
+  keepPlatesMade();
+  createRoot(place).render(
+    <PageContext value={page}>
+      <App />
+    </PageContext>,
+  );
+}
+
+/** Each change of the design is worked out; order data and titles change no plate. */
+function keepPlatesMade(): void {
+  const work = (): void => page.client.work(page.design.getState().history.present, page.ui.getState().plateId);
+  page.design.subscribe((now, before) => {
+    if (now.history.present !== before.history.present) work();
+  });
+  work();
+}

@@ -1,0 +1,52 @@
+import type { Border } from '../../geometry/design/schema.ts';
+import { setBorder } from '../actions/set-border.ts';
+import { useAct, usePage } from '../app/page-context.ts';
+import { Choice } from '../ui/Choice.tsx';
+import { NumberField } from '../ui/NumberField.tsx';
+import { words } from '../words/en.ts';
+import { BandFields } from './BandFields.tsx';
+
+const STYLES = ['ring', 'dashes', 'beads', 'rope'] as const;
+const FIRST_COUNT = 48;
+
+/** Style, place and count of a border. */
+export function BorderDetails({ element }: { readonly element: Border }) {
+  const act = useAct();
+  const { design } = usePage();
+  const set = (part: Parameters<typeof setBorder>[2]): void => act((d) => setBorder(d, element.id, part));
+  return (
+    <>
+      <Choice
+        legend={words.details.style}
+        showLegend
+        value={element.style}
+        options={STYLES.map((value) => ({ value, label: words.details.styles[value] }))}
+        onChange={(style) => set({ style })}
+      />
+      <BandFields id={element.id} inner={element.inner} outer={element.outer} />
+      {element.style !== 'ring' && (
+        <Choice
+          legend={words.details.count}
+          showLegend
+          value={element.count === 'auto' ? 'auto' : 'own'}
+          options={[
+            { value: 'auto', label: words.details.auto },
+            { value: 'own', label: words.details.own },
+          ]}
+          onChange={(how) => set({ count: how === 'auto' ? 'auto' : FIRST_COUNT })}
+        />
+      )}
+      {element.style !== 'ring' && element.count !== 'auto' && (
+        <NumberField
+          label={words.details.countNumber}
+          value={element.count}
+          least={2}
+          most={720}
+          whole
+          onDone={() => design.getState().closeMerge()}
+          onChange={(count) => set({ count })}
+        />
+      )}
+    </>
+  );
+}

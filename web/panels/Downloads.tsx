@@ -1,0 +1,93 @@
+import { Download, FileText, Save, Shapes } from 'lucide-react';
+import { useState } from 'react';
+import { saveDesignFile } from '../app/save-design-file.ts';
+import { saveFile } from '../app/save-file.ts';
+import { useDesign, usePage, usePlates } from '../app/page-context.ts';
+import { Button } from '../ui/Button.tsx';
+import { words } from '../words/en.ts';
+import type { WantedFile } from '../worker/plate-api.ts';
+import css from './Downloads.module.css';
+import { Refusal } from './Refusal.tsx';
+
+type Phase = { readonly kind: 'rest' } | { readonly kind: 'making' } | { readonly kind: 'done' | 'failed'; readonly sentence: string };
+
+/** The files to take home; none while something stops the cut, and then it says what. */
+export function Downloads() {
+  const design = useDesign();
+  const { client } = usePage();
+  const plates = usePlates((s) => s.plates);
+  const settled = usePlates((s) => !s.busy && s.trouble === undefined);
+  const [phase, setPhase] = useState<Phase>({ kind: 'rest' });
+  const stopped = design.plates.filter((p) => plates[p.id]?.verdict === 'stop');
+  const can = (plateId: string): boolean =>
+    settled && plates[plateId] !== undefined && plates[plateId].verdict !== 'stop' && phase.kind !== 'making';
+  const canAll = design.plates.every((p) => can(p.id));
+
+  async function take(wanted: readonly WantedFile[]): Promise<void> {
+    setPhase({ kind: 'making' });
+    const made = await client.files(design, wanted);
+    if ('problem' in made) {
+      setPhase({ kind: 'failed', sentence: made.problem });
+      return;
+    }
+    made.files.forEach(saveFile);
+    setPhase({ kind: 'done', sentence: words.take.done(made.files.length) });
+  }
+
+  return (
+    <section className={css.downloads}>
+      {stopped.length > 0 && <Refusal plates={stopped.flatMap((p) => plates[p.id] ?? [])} />}
+      {stopped.length === 0 && !settled && <p className={css.note}>{words.take.notReady}</p>}
+      <Button kind="next" disabled={!canAll} onClick={() => void take([{ kind: 'all' }])}>
+        <Download size={18} aria-hidden /> {words.take.all}
+      </Button>
+      <p className={css.note}>{words.take.allHint}</p>
+      <ul className={css.single}>
+        {design.plates.map((plate) => (
+          <li key={plate.id}>
+            <span className={css.name}>{plate.name}</span>
+            <Button
+              kind="plain"
+              disabled={!can(plate.id)}
+              aria-label={`${plate.name}: ${words.take.dxf}`}
+              onClick={() => void take([{ kind: 'dxf', plateId: plate.id }])}
+            >
+              <Shapes size={16} aria-hidden /> DXF
+            </Button>
+            <Button
+              kind="plain"
+              disabled={!can(plate.id)}
+              aria-label={`${plate.name}: ${words.take.svg}`}
+              onClick={() => void take([{ kind: 'svg', plateId: plate.id }])}
+            >
+              <Shapes size={16} aria-hidden /> SVG
+            </Button>
+          </li>
+        ))}
+        <li>
+          <span className={css.name}>{words.take.sheet}</span>
+          <Button
+            kind="plain"
+            disabled={!canAll}
+            aria-label={words.take.sheet}
+            onClick={() => void take([{ kind: 'spec-sheet' }])}
+          >
+            <FileText size={16} aria-hidden /> PDF
+          </Button>
+        </li>
+        <li>
+          <span className={css.name}>
+            {words.take.saveDesign}
+            <span className={css.sub}>{words.take.saveDesignHint}</span>
+          </span>
+          <Button kind="plain" aria-label={words.take.saveDesign} onClick={() => saveDesignFile(design)}>
+            <Save size={16} aria-hidden /> JSON
+          </Button>
+        </li>
+      </ul>
+      <p role="status" className={phase.kind === 'failed' ? css.failed : css.note}>
+        {phase.kind === 'making' ? words.take.making : phase.kind === 'rest' ? '' : phase.sentence}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,92 @@
+import { SlidersHorizontal, Trash2 } from 'lucide-react';
+import { useEffect, useRef, useState } from 'react';
+import { LONGEST_TEXT, type DesignElement } from '../../geometry/design/schema.ts';
+import { removeElement } from '../actions/remove-element.ts';
+import { setText } from '../actions/set-text.ts';
+import { useAct, usePage, useUi } from '../app/page-context.ts';
+import { Button } from '../ui/Button.tsx';
+import { TextField } from '../ui/TextField.tsx';
+import { words } from '../words/en.ts';
+import { BorderDetails } from './BorderDetails.tsx';
+import css from './ElementRow.module.css';
+import { elementWords, kindWords } from './element-words.ts';
+import { LineTextDetails } from './LineTextDetails.tsx';
+import { RingTextDetails } from './RingTextDetails.tsx';
+
+/** One element of the list: its text as a field, and behind a fold where exactly it stands. */
+export function ElementRow({ element }: { readonly element: DesignElement }) {
+  const { design, ui } = usePage();
+  const act = useAct();
+  const chosen = useUi((s) => s.selectedId === element.id);
+  const [open, setOpen] = useState(false);
+  const row = useRef<HTMLLIElement>(null);
+
+  // chosen on the plate: bring its row into view
+  useEffect(() => {
+    if (chosen && row.current !== null && !row.current.contains(document.activeElement)) {
+      row.current.scrollIntoView({ block: 'nearest' });
+    }
+  }, [chosen]);
+
+  const choose = (): void => ui.getState().set({ selectedId: element.id });
+  const what = elementWords(element);
+  const detailsId = `details-${element.id}`;
+  return (
+    <li ref={row} className={css.row} data-chosen={chosen || undefined}>
+      <div className={css.line}>
+        {element.kind === 'border' ? (
+          <button type="button" className={css.border} onClick={choose} aria-pressed={chosen}>
+            {kindWords(element)}
+          </button>
+        ) : (
+          <TextField
+            label={kindWords(element)}
+            value={element.text}
+            dataId={element.id}
+            maxLength={LONGEST_TEXT}
+            hint={hintFor(element.text)}
+            onFocus={choose}
+            onDone={() => design.getState().closeMerge()}
+            onChange={(text) => act((d) => setText(d, element.id, text))}
+          />
+        )}
+        <div className={css.tools}>
+          <Button
+            kind="icon"
+            aria-expanded={open}
+            aria-controls={detailsId}
+            aria-label={words.say.adjust(what)}
+            title={words.say.adjust(what)}
+            onClick={() => {
+              choose();
+              setOpen(!open);
+            }}
+          >
+            <SlidersHorizontal size={18} aria-hidden />
+          </Button>
+          <Button
+            kind="icon"
+            aria-label={words.say.remove(what)}
+            title={words.say.remove(what)}
+            onClick={() => {
+              act((d) => removeElement(d, element.id));
+              ui.getState().set({ selectedId: undefined, notice: words.say.removed(what) });
+            }}
+          >
+            <Trash2 size={18} aria-hidden />
+          </Button>
+        </div>
+      </div>
+      <div id={detailsId} hidden={!open} className={css.details}>
+        {open && element.kind === 'ringText' && <RingTextDetails element={element} />}
+        {open && element.kind === 'lineText' && <LineTextDetails element={element} />}
+        {open && element.kind === 'border' && <BorderDetails element={element} />}
+      </div>
+    </li>
+  );
+}
+
+function hintFor(text: string): string | undefined {
+  if (text.trim() === '') return words.say.empties;
+  return text.length >= LONGEST_TEXT ? words.say.longest(LONGEST_TEXT) : undefined;
+}

@@ -1,0 +1,62 @@
+import { useState } from 'react';
+import { setFace } from '../actions/set-face.ts';
+import { useAct, useDesign, usePage, useUi } from '../app/page-context.ts';
+import { fromRim } from '../state/from-rim.ts';
+import { Field } from '../ui/Field.tsx';
+import fieldCss from '../ui/Field.module.css';
+import { words } from '../words/en.ts';
+import { BridgeFields } from './BridgeFields.tsx';
+import { elementWords } from './element-words.ts';
+import { FacePicker } from './FacePicker.tsx';
+import css from './fields.module.css';
+
+const ALL = '';
+
+/** Second question: how does it look? Faces drawn as they are, and how the bridges run. */
+export function LookPanel() {
+  const design = useDesign();
+  const { ui } = usePage();
+  const act = useAct();
+  const selectedId = useUi((s) => s.selectedId);
+  const [everyText, setEveryText] = useState(selectedId === undefined);
+  const texts = fromRim(design).flatMap((e) => (e.kind === 'border' ? [] : [e]));
+  const chosen = everyText ? undefined : texts.find((t) => t.id === selectedId);
+  const faces = new Set((chosen === undefined ? texts : [chosen]).map((t) => t.face));
+  const sample = (chosen ?? texts[0])?.text.trim().slice(0, 18);
+
+  function choose(id: string): void {
+    setEveryText(id === ALL);
+    if (id !== ALL) ui.getState().set({ selectedId: id });
+  }
+
+  return (
+    <>
+      {texts.length > 1 && (
+        <Field label={words.look.forWhich}>
+          {({ id }) => (
+            <select id={id} className={fieldCss.control} value={chosen?.id ?? ALL} onChange={(e) => choose(e.target.value)}>
+              <option value={ALL}>{words.look.all}</option>
+              {texts.map((t) => (
+                <option key={t.id} value={t.id}>
+                  {elementWords(t)}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+      )}
+      <FacePicker
+        faces={faces}
+        sample={sample === undefined || sample === '' ? words.look.sample : sample}
+        elementId={chosen?.id}
+        onPick={(face) => act((d) => setFace(d, face, chosen?.id))}
+      />
+      <section className={css.section} aria-labelledby="bridges-title">
+        <h3 id="bridges-title" className={css.title}>
+          {words.look.bridges}
+        </h3>
+        <BridgeFields />
+      </section>
+    </>
+  );
+}

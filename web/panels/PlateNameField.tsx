@@ -1,0 +1,31 @@
+import { useState } from 'react';
+import type { PlateSpec } from '../../geometry/design/schema.ts';
+import { setPlate } from '../actions/set-plate.ts';
+import { useAct, usePage } from '../app/page-context.ts';
+import { TextField } from '../ui/TextField.tsx';
+import { words } from '../words/en.ts';
+
+const LONGEST_NAME = 60;
+
+/** Name of a plate; a name may not be empty, so an empty field keeps the last one and says so. */
+export function PlateNameField({ plate }: { readonly plate: PlateSpec }) {
+  const { design } = usePage();
+  const act = useAct();
+  const [emptied, setEmptied] = useState(false);
+  return (
+    <TextField
+      label={words.size.plateName}
+      value={emptied ? '' : plate.name}
+      maxLength={LONGEST_NAME}
+      problem={emptied ? words.size.nameProblem : undefined}
+      onChange={(name) => {
+        setEmptied(name === '');
+        if (name !== '') act((d) => setPlate(d, plate.id, { name }));
+      }}
+      onDone={() => {
+        setEmptied(false);
+        design.getState().closeMerge();
+      }}
+    />
+  );
+}

@@ -1,0 +1,85 @@
+import type { RingText } from '../../geometry/design/schema.ts';
+import { setRingText } from '../actions/set-ring-text.ts';
+import { useAct, usePage } from '../app/page-context.ts';
+import { Choice } from '../ui/Choice.tsx';
+import { NumberField } from '../ui/NumberField.tsx';
+import { words } from '../words/en.ts';
+import { BandFields } from './BandFields.tsx';
+import { FaceLink } from './FaceLink.tsx';
+import css from './fields.module.css';
+import { TrackingField } from './TrackingField.tsx';
+
+const FIRST_SPAN_DEG = 120;
+
+/** Where a ring text stands, which way it reads, how it is spaced. */
+export function RingTextDetails({ element }: { readonly element: RingText }) {
+  const act = useAct();
+  const { design } = usePage();
+  const done = (): void => design.getState().closeMerge();
+  const set = (part: Parameters<typeof setRingText>[2]): void => act((d) => setRingText(d, element.id, part));
+  const place =
+    element.middleDeg === 0 && element.reads === 'outward'
+      ? 'top'
+      : Math.abs(element.middleDeg) === 180 && element.reads === 'inward'
+        ? 'bottom'
+        : 'other';
+  return (
+    <>
+      <FaceLink id={element.id} face={element.face} />
+      <Choice
+        legend={words.details.where}
+        showLegend
+        value={place === 'other' ? undefined : place}
+        options={[
+          { value: 'top', label: words.details.places.top },
+          { value: 'bottom', label: words.details.places.bottom },
+        ]}
+        onChange={(to) => set(to === 'top' ? { middleDeg: 0, reads: 'outward' } : { middleDeg: 180, reads: 'inward' })}
+      />
+      <BandFields id={element.id} inner={element.inner} outer={element.outer} />
+      <div className={css.pair}>
+        <NumberField
+          label={words.details.middle}
+          value={element.middleDeg}
+          least={-360}
+          most={360}
+          unitLabel={words.details.degrees}
+          onDone={done}
+          onChange={(middleDeg) => set({ middleDeg })}
+        />
+        <TrackingField id={element.id} tracking={element.tracking} />
+      </div>
+      <Choice
+        legend={words.details.reads}
+        showLegend
+        value={element.reads}
+        options={[
+          { value: 'outward', label: words.details.outward },
+          { value: 'inward', label: words.details.inward },
+        ]}
+        onChange={(reads) => set({ reads })}
+      />
+      <Choice
+        legend={words.details.fit}
+        showLegend
+        value={element.fit === 'natural' ? 'natural' : 'span'}
+        options={[
+          { value: 'natural', label: words.details.natural },
+          { value: 'span', label: words.details.span },
+        ]}
+        onChange={(fit) => set({ fit: fit === 'natural' ? 'natural' : { spanDeg: FIRST_SPAN_DEG } })}
+      />
+      {element.fit !== 'natural' && (
+        <NumberField
+          label={words.details.spanDeg}
+          value={element.fit.spanDeg}
+          least={1}
+          most={360}
+          unitLabel={words.details.degrees}
+          onDone={done}
+          onChange={(spanDeg) => set({ fit: { spanDeg } })}
+        />
+      )}
+    </>
+  );
+}

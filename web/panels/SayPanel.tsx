@@ -1,0 +1,58 @@
+import { Plus } from 'lucide-react';
+import { addBorder } from '../actions/add-border.ts';
+import { addLineText } from '../actions/add-line-text.ts';
+import { addRingText } from '../actions/add-ring-text.ts';
+import { useAct, useDesign, usePage } from '../app/page-context.ts';
+import { fromRim } from '../state/from-rim.ts';
+import type { Change } from '../state/history.ts';
+import type { Design } from '../../geometry/design/schema.ts';
+import { Button } from '../ui/Button.tsx';
+import { words } from '../words/en.ts';
+import { Beginnings } from './Beginnings.tsx';
+import { ElementRow } from './ElementRow.tsx';
+import css from './SayPanel.module.css';
+
+/** First question: what shall it say? The texts as plain fields, from the rim to the centre. */
+export function SayPanel() {
+  const design = useDesign();
+  const { ui } = usePage();
+  const act = useAct();
+
+  function add(action: (design: Design) => Change): void {
+    act((before) => {
+      const change = action(before);
+      const added = change.design.elements.at(-1);
+      if (added !== undefined) ui.getState().set({ selectedId: added.id });
+      return change;
+    });
+  }
+
+  const elements = fromRim(design);
+  return (
+    <>
+      <Beginnings />
+      <section aria-labelledby="elements-title">
+        <h3 id="elements-title" className={css.title}>
+          {words.say.elements}
+        </h3>
+        {elements.length === 0 && <p className={css.nothing}>{words.say.nothing}</p>}
+        <ol className={css.list}>
+          {elements.map((element) => (
+            <ElementRow key={element.id} element={element} />
+          ))}
+        </ol>
+        <div className={css.add} role="group" aria-label={words.say.add}>
+          <Button kind="plain" onClick={() => add(addRingText)}>
+            <Plus size={16} aria-hidden /> {words.say.addRing}
+          </Button>
+          <Button kind="plain" onClick={() => add(addLineText)}>
+            <Plus size={16} aria-hidden /> {words.say.addLine}
+          </Button>
+          <Button kind="plain" onClick={() => add(addBorder)}>
+            <Plus size={16} aria-hidden /> {words.say.addBorder}
+          </Button>
+        </div>
+      </section>
+    </>
+  );
+}

@@ -1,0 +1,41 @@
+import type { SheetThickness } from '../../geometry/stock/materials.ts';
+import { setStock } from '../actions/set-stock.ts';
+import { useAct, useDesign, useUi } from '../app/page-context.ts';
+import { Field } from '../ui/Field.tsx';
+import fieldCss from '../ui/Field.module.css';
+import { lengthWords } from '../ui/format-number.ts';
+import { words } from '../words/en.ts';
+
+const OWN = 'own';
+/** Gauge tables give thicknesses to a hundredth of this. */
+const SAME_MM = 0.005;
+
+/** The usual sheets of a material, as they are asked for at the counter. */
+export function SheetField({ thicknesses }: { readonly thicknesses: readonly SheetThickness[] }) {
+  const { stock } = useDesign();
+  const unit = useUi((s) => s.unit);
+  const act = useAct();
+  const now = thicknesses.findIndex((t) => Math.abs(t.mm - stock.thicknessMm) < SAME_MM);
+  return (
+    <Field label={words.size.sheet}>
+      {({ id }) => (
+        <select
+          id={id}
+          className={fieldCss.control}
+          value={now < 0 ? OWN : String(now)}
+          onChange={(e) => {
+            const picked = thicknesses[Number(e.target.value)];
+            if (picked !== undefined) act((d) => setStock(d, { thicknessMm: Number(picked.mm.toFixed(3)) }));
+          }}
+        >
+          {now < 0 && <option value={OWN}>{words.size.otherThickness}</option>}
+          {thicknesses.map((t, i) => (
+            <option key={t.label} value={String(i)}>
+              {t.label.endsWith('mm') && unit === 'mm' ? t.label : `${t.label} (${lengthWords(t.mm, unit, unit === 'mm' ? 2 : 3)})`}
+            </option>
+          ))}
+        </select>
+      )}
+    </Field>
+  );
+}

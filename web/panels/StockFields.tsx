@@ -1,0 +1,103 @@
+import { materialById, MATERIALS, processFit } from '../../geometry/stock/materials.ts';
+import { processById, PROCESSES } from '../../geometry/stock/processes.ts';
+import { setStock } from '../actions/set-stock.ts';
+import { useAct, useDesign, usePage, useUi } from '../app/page-context.ts';
+import { Choice } from '../ui/Choice.tsx';
+import { Field } from '../ui/Field.tsx';
+import fieldCss from '../ui/Field.module.css';
+import { LengthField } from '../ui/LengthField.tsx';
+import { words } from '../words/en.ts';
+import css from './fields.module.css';
+import { SheetField } from './SheetField.tsx';
+
+/** Material, sheet, process and use; each with its sentence, and with the reason when it does not suit. */
+export function StockFields() {
+  const { stock } = useDesign();
+  const unit = useUi((s) => s.unit);
+  const { design } = usePage();
+  const act = useAct();
+  const material = materialById(stock.material);
+  const process = processById(stock.process);
+  const fit = material === undefined ? undefined : processFit(material, stock.process);
+  const torch = material === undefined || stock.use === 'paint' ? undefined : material.torch;
+  return (
+    <div className={css.stack}>
+      <Field label={words.size.material} hint={material?.sentence}>
+        {({ id, describedBy }) => (
+          <select
+            id={id}
+            aria-describedby={describedBy}
+            className={fieldCss.control}
+            value={stock.material}
+            onChange={(e) => {
+              const { value } = e.target;
+              act((d) => setStock(d, { material: value }));
+            }}
+          >
+            {material === undefined && <option value={stock.material}>{stock.material}</option>}
+            {MATERIALS.map((m) => (
+              <option key={m.id} value={m.id}>
+                {m.name}
+              </option>
+            ))}
+          </select>
+        )}
+      </Field>
+      <div className={css.pair}>
+        <SheetField thicknesses={material?.thicknesses ?? []} />
+        <LengthField
+          label={words.size.ownThickness}
+          mm={stock.thicknessMm}
+          unit={unit}
+          decimals={unit === 'mm' ? 2 : 4}
+          leastMm={0.05}
+          mostMm={60}
+          onDone={() => design.getState().closeMerge()}
+          onChange={(thicknessMm) => act((d) => setStock(d, { thicknessMm }))}
+        />
+      </div>
+      <Field
+        label={words.size.process}
+        hint={process?.sentence}
+        problem={fit === undefined || fit.grade === 'yes' ? undefined : words.size.unfit(material?.name ?? '', fit.reason)}
+      >
+        {({ id, describedBy, invalid }) => (
+          <select
+            id={id}
+            aria-describedby={describedBy}
+            aria-invalid={invalid || undefined}
+            className={fieldCss.control}
+            value={stock.process}
+            onChange={(e) => {
+              const { value } = e.target;
+              act((d) => setStock(d, { process: value }));
+            }}
+          >
+            {process === undefined && <option value={stock.process}>{stock.process}</option>}
+            {PROCESSES.map((p) => (
+              <option key={p.id} value={p.id}>
+                {p.name}
+                {material === undefined ? '' : words.size.fitGrades[processFit(material, p.id).grade]}
+              </option>
+            ))}
+          </select>
+        )}
+      </Field>
+      <Choice
+        legend={words.size.use}
+        showLegend
+        value={stock.use}
+        options={[
+          { value: 'paint', label: words.size.paint },
+          { value: 'torch', label: words.size.torch },
+        ]}
+        onChange={(use) => act((d) => setStock(d, { use }))}
+      />
+      {torch !== undefined && material !== undefined && (
+        <p className={torch.grade === 'yes' ? css.note : fieldCss.problem}>
+          {torch.grade === 'yes' ? words.size.torchYes(material.name) : words.size.unfit(material.name, torch.reason)}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,38 @@
+import { useDesign, usePlates } from '../app/page-context.ts';
+import { words } from '../words/en.ts';
+import { Cautions } from './Cautions.tsx';
+import { Downloads } from './Downloads.tsx';
+import css from './fields.module.css';
+import { OrderFields } from './OrderFields.tsx';
+import { PlateFigures } from './PlateFigures.tsx';
+
+/** Fourth question, hardly one: what was made, and the files to take home. */
+export function TakePanel() {
+  const design = useDesign();
+  const plates = usePlates((s) => s.plates);
+  return (
+    <>
+      <Downloads />
+      <section className={css.section} aria-labelledby="figures-title">
+        <h3 id="figures-title" className={css.title}>
+          {words.take.figures}
+        </h3>
+        {design.plates.map((spec) => (
+          <PlateFigures key={spec.id} spec={spec} plate={plates[spec.id]} />
+        ))}
+      </section>
+      <section className={css.section} aria-labelledby="order-title">
+        <h3 id="order-title" className={css.title}>
+          {words.take.order}
+        </h3>
+        <OrderFields />
+      </section>
+      <section className={css.section} aria-labelledby="cautions-title">
+        <h3 id="cautions-title" className={css.title}>
+          {words.take.cautions}
+        </h3>
+        <Cautions />
+      </section>
+    </>
+  );
+}

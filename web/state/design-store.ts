@@ -1,0 +1,24 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Design } from '../../geometry/design/schema.ts';
+import { closeMerge, record, startHistory, stepBack, stepForward, type Change, type History } from './history.ts';
+
+export interface DesignState {
+  readonly history: History;
+  apply(change: Change): void;
+  closeMerge(): void;
+  undo(): void;
+  redo(): void;
+}
+
+export type DesignStore = StoreApi<DesignState>;
+
+/** The one design being worked on, with all its steps. Knows no React. */
+export function createDesignStore(design: Design): DesignStore {
+  return createStore<DesignState>()((set) => ({
+    history: startHistory(design),
+    apply: (change) => set((s) => ({ history: record(s.history, change) })),
+    closeMerge: () => set((s) => ({ history: closeMerge(s.history) })),
+    undo: () => set((s) => ({ history: stepBack(s.history) })),
+    redo: () => set((s) => ({ history: stepForward(s.history) })),
+  }));
+}

@@ -1,0 +1,24 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { PlateResult } from '../../geometry/plate.ts';
+
+/** What the worker last made of the design; a plate stays until a newer one is ready. */
+export interface PlatesState {
+  readonly plates: Readonly<Record<string, PlateResult>>;
+  readonly busy: boolean;
+  /** A sentence, when the last run failed; the last good plates stay. */
+  readonly trouble: string | undefined;
+  set(part: Partial<Omit<PlatesState, 'set'>>): void;
+  put(plate: PlateResult): void;
+}
+
+export type PlatesStore = StoreApi<PlatesState>;
+
+export function createPlatesStore(): PlatesStore {
+  return createStore<PlatesState>()((set) => ({
+    plates: {},
+    busy: true,
+    trouble: undefined,
+    set: (part) => set(part),
+    put: (plate) => set((s) => ({ plates: { ...s.plates, [plate.plateId]: plate } })),
+  }));
+}

@@ -1,0 +1,30 @@
+export type Unit = 'mm' | 'inch';
+export type ThemeChoice = 'auto' | 'light' | 'dark';
+
+export interface Tastes {
+  readonly unit: Unit;
+  readonly theme: ThemeChoice;
+}
+
+const KEY = 'bridgehead-tastes';
+
+/** Unit and light of the last visit; a browser that keeps nothing gets the defaults. */
+export function readTastes(): Tastes {
+  try {
+    const kept = JSON.parse(localStorage.getItem(KEY) ?? '{}') as Partial<Tastes>;
+    return {
+      unit: kept.unit === 'inch' ? 'inch' : 'mm',
+      theme: kept.theme === 'light' || kept.theme === 'dark' ? kept.theme : 'auto',
+    };
+  } catch {
+    return { unit: 'mm', theme: 'auto' };
+  }
+}
+
+export function writeTastes(tastes: Tastes): void {
+  try {
+    localStorage.setItem(KEY, JSON.stringify(tastes));
+  } catch {
+    // A browser may forbid it; nothing of the design is lost.
+  }
+}

@@ -1,0 +1,48 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import { readTastes, writeTastes, type ThemeChoice, type Unit } from './tastes.ts';
+
+export type Step = 'say' | 'look' | 'size' | 'take';
+export const STEPS: readonly Step[] = ['say', 'look', 'size', 'take'];
+export type View = 'plate' | 'barrel';
+export type BarrelState = 'plate' | 'paint' | 'char';
+
+/** What the person looks at; nothing of it is part of the design, so undo leaves it alone. */
+export interface UiState {
+  readonly step: Step;
+  /** The plate looked at; the first when it is no longer in the design. */
+  readonly plateId: string | undefined;
+  readonly view: View;
+  readonly barrelState: BarrelState;
+  readonly unit: Unit;
+  readonly theme: ThemeChoice;
+  readonly selectedId: string | undefined;
+  /** Place in the list of findings, from 0. */
+  readonly litFinding: number | undefined;
+  readonly findingsOpen: boolean;
+  /** One calm sentence about what just happened, or went wrong. */
+  readonly notice: string | undefined;
+  set(part: Partial<Omit<UiState, 'set'>>): void;
+}
+
+export type UiStore = StoreApi<UiState>;
+
+export function createUiStore(): UiStore {
+  const tastes = readTastes();
+  const store = createStore<UiState>()((set) => ({
+    step: 'say',
+    plateId: undefined,
+    view: 'plate',
+    barrelState: 'plate',
+    unit: tastes.unit,
+    theme: tastes.theme,
+    selectedId: undefined,
+    litFinding: undefined,
+    findingsOpen: false,
+    notice: undefined,
+    set: (part) => set(part),
+  }));
+  store.subscribe((now, before) => {
+    if (now.unit !== before.unit || now.theme !== before.theme) writeTastes({ unit: now.unit, theme: now.theme });
+  });
+  return store;
+}

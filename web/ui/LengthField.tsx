@@ -1,0 +1,34 @@
+import { MM_PER_INCH } from '../../geometry/units.ts';
+import type { Unit } from '../state/tastes.ts';
+import { words } from '../words/en.ts';
+import { formatLength } from './format-number.ts';
+import { NumberField } from './NumberField.tsx';
+import { parseLengthMm } from './parse-number.ts';
+
+interface LengthFieldProps {
+  readonly label: string;
+  readonly mm: number;
+  readonly unit: Unit;
+  readonly onChange: (mm: number) => void;
+  readonly onDone?: (() => void) | undefined;
+  readonly hint?: string | undefined;
+  readonly leastMm?: number | undefined;
+  readonly mostMm?: number | undefined;
+  readonly decimals?: number | undefined;
+}
+
+/** A length in the person's unit; millimetres on the inside. */
+export function LengthField({ mm, unit, leastMm, mostMm, decimals, ...rest }: LengthFieldProps) {
+  return (
+    <NumberField
+      {...rest}
+      value={mm}
+      least={leastMm}
+      most={mostMm}
+      step={unit === 'mm' ? 1 : MM_PER_INCH / 8}
+      unitLabel={words.units[unit]}
+      show={(value) => formatLength(value, unit, decimals)}
+      read={(typed) => parseLengthMm(typed, unit)}
+    />
+  );
+}

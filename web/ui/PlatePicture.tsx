@@ -1,0 +1,23 @@
+import type { PlateResult } from '../../geometry/plate.ts';
+import type { Ring } from '../../geometry/shapes.ts';
+import css from './PlatePicture.module.css';
+
+/** A small plain drawing of a plate: metal, and what is cut away. */
+export function PlatePicture({ plate }: { readonly plate: PlateResult }) {
+  const radius = plate.diameterMm / 2;
+  const path = plate.openings
+    .flatMap((o) => [o.region.outer, ...o.region.holes])
+    .map(ringPath)
+    .join('');
+  return (
+    <svg viewBox={`${-radius} ${-radius} ${2 * radius} ${2 * radius}`} className={css.picture} aria-hidden focusable="false">
+      <circle r={radius} className={css.metal} />
+      <path d={path} fillRule="evenodd" className={css.cut} />
+    </svg>
+  );
+}
+
+/** y up in the plate's frame, down on the screen. */
+function ringPath(ring: Ring): string {
+  return `M${ring.map((p) => `${p.x.toFixed(1)} ${(-p.y).toFixed(1)}`).join('L')}Z`;
+}

@@ -1,0 +1,99 @@
+import { strToU8, zipSync, type Zippable } from 'fflate';
+import boldUrl from '@fontsource/source-sans-3/files/source-sans-3-latin-600-normal.woff?url';
+import regularUrl from '@fontsource/source-sans-3/files/source-sans-3-latin-400-normal.woff?url';
+import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
+import type { CutPlan } from '../../geometry/cutplan/cut-plan.ts';
+import { shortFingerprint } from '../../geometry/design/fingerprint.ts';
+import type { Design } from '../../geometry/design/schema.ts';
+import { designText } from '../../geometry/design/write-design.ts';
+import { writeDxf } from '../../geometry/files/dxf.ts';
+import { plateFileNames } from '../../geometry/files/names.ts';
+import { writeSvg } from '../../geometry/files/svg.ts';
+import type { PlateResult } from '../../geometry/plate.ts';
+import { words } from '../words/en.ts';
+import { fileStem } from './file-stem.ts';
+import type { Made, MadeFile, MadeFiles, WantedFile } from './plate-api.ts';
+
+/** A zip carries a time; a fixed one makes the same design give the same bytes. */
+const ZIP_TIME = new Date(2000, 0, 1);
+
+interface Planned {
+  readonly plate: PlateResult;
+  readonly plan: CutPlan;
+}
+
+/**
+ * Makes the wanted files from the design anew, so that what is shown and what is cut cannot drift apart.
+ * A plate that must not be cut gives no file but the reason.
+ */
+export async function makeFiles(
+  design: Design,
+  wanted: readonly WantedFile[],
+  make: (design: Design, plateId: string) => Promise<Made>,
+): Promise<MadeFiles> {
+  const needed = wanted.some((w) => w.kind === 'all' || w.kind === 'spec-sheet')
+    ? design.plates.map((p) => p.id)
+    : wanted.flatMap((w) => ('plateId' in w ? [w.plateId] : []));
+  const planned = new Map<string, Planned>();
+  for (const plateId of new Set(needed)) {
+    const made = await make(design, plateId);
+    if ('problem' in made) return made;
+    const stop = made.plate.findings.find((f) => f.severity === 'stop');
+    if (stop !== undefined) return { problem: `${made.plate.name}: ${stop.sentence}` };
+    planned.set(plateId, { plate: made.plate, plan: planCuts(made.plate) });
+  }
+  const files: MadeFile[] = [];
+  for (const want of wanted) {
+    if (want.kind === 'all') files.push(await everything(design, planned));
+    else if (want.kind === 'spec-sheet') files.push(await specSheet(design, planned));
+    else files.push(cutFile(design, want.kind, want.plateId, planned));
+  }
+  return { files };
+}
+
+function cutFile(design: Design, kind: 'dxf' | 'svg', plateId: string, planned: ReadonlyMap<string, Planned>): MadeFile {
+  const found = planned.get(plateId);
+  if (found === undefined) throw new Error(`no plate ${plateId}`);
+  const text = kind === 'dxf' ? writeDxf(design, found.plate, found.plan) : writeSvg(design, found.plate, found.plan);
+  const type = kind === 'dxf' ? 'image/vnd.dxf' : 'image/svg+xml';
+  return { name: cutFileName(design, kind, plateId), type, bytes: strToU8(text) as Uint8Array<ArrayBuffer> };
+}
+
+/** The same name whether a plate is taken alone or with the others. */
+function cutFileName(design: Design, kind: 'dxf' | 'svg', plateId: string): string {
+  const fingerprint = shortFingerprint(design);
+  const plates = design.plates.map(({ name }) => ({ name, fingerprint }));
+  return plateFileNames(design.title, plates, kind)[design.plates.findIndex((p) => p.id === plateId)] ?? `plate.${kind}`;
+}
+
+async function specSheet(design: Design, planned: ReadonlyMap<string, Planned>): Promise<MadeFile> {
+  const [{ writeSpecSheet }, regular, bold] = await Promise.all([
+    import('../../geometry/files/spec-sheet.ts'),
+    fetchBytes(regularUrl),
+    fetchBytes(boldUrl),
+  ]);
+  const bytes = await writeSpecSheet(design, [...planned.values()], { regular, bold });
+  return {
+    name: `${fileStem(design.title)}-${shortFingerprint(design)}-spec-sheet.pdf`,
+    type: 'application/pdf',
+    bytes: bytes.slice(),
+  };
+}
+
+async function everything(design: Design, planned: ReadonlyMap<string, Planned>): Promise<MadeFile> {
+  const files = [...planned.keys()].flatMap((id) => [
+    cutFile(design, 'dxf', id, planned),
+    cutFile(design, 'svg', id, planned),
+  ]);
+  files.push(await specSheet(design, planned));
+  const stem = `${fileStem(design.title)}-${shortFingerprint(design)}`;
+  const content: Zippable = { [`${stem}.json`]: strToU8(designText(design)) };
+  for (const file of files) content[file.name] = file.bytes;
+  return { name: `${stem}.zip`, type: 'application/zip', bytes: zipSync(content, { mtime: ZIP_TIME }).slice() };
+}
+
+async function fetchBytes(url: string): Promise<Uint8Array> {
+  const answer = await fetch(url);
+  if (!answer.ok) throw new Error(words.trouble.files);
+  return new Uint8Array(await answer.arrayBuffer());
+}

@@ -1,0 +1,26 @@
+import type { Design } from '../../geometry/design/schema.ts';
+import type { PlateResult } from '../../geometry/plate.ts';
+
+export type Made = { readonly plate: PlateResult } | { readonly problem: string };
+
+/** A file the person wants to take home. */
+export type WantedFile =
+  | { readonly kind: 'dxf'; readonly plateId: string }
+  | { readonly kind: 'svg'; readonly plateId: string }
+  | { readonly kind: 'spec-sheet' }
+  /** DXF and SVG of every plate, the spec sheet and the design, in one zip. */
+  | { readonly kind: 'all' };
+
+export interface MadeFile {
+  readonly name: string;
+  readonly type: string;
+  readonly bytes: Uint8Array<ArrayBuffer>;
+}
+
+export type MadeFiles = { readonly files: readonly MadeFile[] } | { readonly problem: string };
+
+/** What the page may ask of its worker. Every answer is data; what goes wrong comes back as a sentence. */
+export interface PlateApi {
+  make(design: Design, plateId: string): Promise<Made>;
+  files(design: Design, wanted: readonly WantedFile[]): Promise<MadeFiles>;
+}

@@ -1,0 +1,98 @@
+import { wrap } from 'comlink';
+import type { Design } from '../../geometry/design/schema.ts';
+import type { PlateResult } from '../../geometry/plate.ts';
+import type { PlatesStore } from '../state/plates-store.ts';
+import { words } from '../words/en.ts';
+import { createLatestWins } from './latest-wins.ts';
+import type { Made, MadeFiles, PlateApi, WantedFile } from './plate-api.ts';
+
+export interface PlateClient {
+  /** Works the design out, the plate looked at first; a newer call makes an older one stop. */
+  work(design: Design, plateId: string | undefined): void;
+  /** One plate of some other design, for a small picture; waits until the page's own work is done. */
+  picture(design: Design): Promise<PlateResult | undefined>;
+  files(design: Design, wanted: readonly WantedFile[]): Promise<MadeFiles>;
+}
+
+interface Job {
+  readonly design: Design;
+  readonly plateId: string | undefined;
+}
+
+/** Speaks with the worker that makes the plates, and puts what comes back where the page looks. */
+export function startPlateClient(store: PlatesStore): PlateClient {
+  let remote = open();
+
+  function open(): { readonly worker: Worker; readonly api: PlateApi; readonly broken: Promise<never> } {
+    const worker = new Worker(new URL('./plate-worker.ts', import.meta.url), { type: 'module' });
+    const broken = new Promise<never>((_, reject) => {
+      worker.addEventListener('error', (event) => reject(new Error(event.message)));
+    });
+    broken.catch(() => undefined);
+    // every call of the interface already answers with a promise, so the wrapped side looks just like it
+    return { worker, api: wrap<PlateApi>(worker) as unknown as PlateApi, broken };
+  }
+
+  /** A worker that has died is replaced: what was typed is in the page, not in it. */
+  async function ask<T>(question: (api: PlateApi) => Promise<T>): Promise<T> {
+    const asked = remote;
+    try {
+      return await Promise.race([question(asked.api), asked.broken]);
+    } catch (fault) {
+      if (remote === asked) {
+        asked.worker.terminate();
+        remote = open();
+      }
+      throw fault;
+    }
+  }
+
+  const queue = createLatestWins<Job>(async (job, stale) => {
+    store.getState().set({ busy: true });
+    for (const plateId of inOrder(job)) {
+      let made: Made;
+      try {
+        made = await ask((api) => api.make(job.design, plateId));
+      } catch {
+        made = { problem: words.trouble.worker };
+      }
+      if (stale()) return;
+      if ('plate' in made) {
+        store.getState().put(made.plate);
+        store.getState().set({ trouble: undefined });
+      } else {
+        store.getState().set({ trouble: made.problem });
+        break;
+      }
+    }
+    store.getState().set({ busy: false });
+  });
+
+  return {
+    work: (design, plateId) => queue.submit({ design, plateId }),
+    async picture(design) {
+      await queue.whenIdle();
+      const first = design.plates[0];
+      if (first === undefined) return undefined;
+      try {
+        const made = await ask((api) => api.make(design, first.id));
+        return 'plate' in made ? made.plate : undefined;
+      } catch {
+        return undefined;
+      }
+    },
+    async files(design, wanted) {
+      try {
+        return await ask((api) => api.files(design, wanted));
+      } catch {
+        return { problem: words.trouble.files };
+      }
+    },
+  };
+}
+
+/** The plate looked at first, then the others. */
+function inOrder({ design, plateId }: Job): string[] {
+  const ids = design.plates.map((p) => p.id);
+  return plateId !== undefined && ids.includes(plateId) ? [plateId, ...ids.filter((id) => id !== plateId)] : ids;
+}

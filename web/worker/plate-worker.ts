@@ -1,0 +1,37 @@
+import { expose } from 'comlink';
+import { loadFaces } from '../../fonts/browser-faces.ts';
+import { createStore } from '../../geometry/bridges/store.ts';
+import type { Design } from '../../geometry/design/schema.ts';
+import { makePlate } from '../../geometry/make-plate.ts';
+import { words } from '../words/en.ts';
+import type { Made, PlateApi } from './plate-api.ts';
+import { withFaceProblems } from './with-face-problems.ts';
+
+/** Glyphs worked out once serve again, keystroke after keystroke, as long as the page is open. */
+const store = createStore();
+
+async function make(design: Design, plateId: string): Promise<Made> {
+  try {
+    const { faces, problems } = await loadFaces(design);
+    const plate = makePlate(design, plateId, faces, store);
+    const texts = (face: string): string[] =>
+      design.elements.flatMap((e) => (e.kind !== 'border' && e.face === face ? [e.id] : []));
+    return { plate: withFaceProblems(plate, texts, problems) };
+  } catch {
+    return { problem: words.trouble.worker };
+  }
+}
+
+const api: PlateApi = {
+  make,
+  async files(design, wanted) {
+    try {
+      const { makeFiles } = await import('./make-files.ts');
+      return await makeFiles(design, wanted, make);
+    } catch {
+      return { problem: words.trouble.files };
+    }
+  },
+};
+
+expose(api);

@@ -3,7 +3,7 @@ import type { Point, Ring } from '../shapes.ts';
 
 /** The point of a ring's inside farthest from its edge, and that distance; within 0.01 mm of the best. */
 export function deepestPoint(ring: Ring): { at: Point; depthMm: number } {
-  const loop = [...ring, ring[0]!].map((p) => [p.x, p.y]);
-  const found = polylabel([loop], 0.01) as number[] & { distance: number };
-  return { at: { x: found[0]!, y: found[1]! }, depthMm: found.distance };
+  const loop = [...ring, ring[0]!].map((p): [number, number] => [p.x, p.y]);
+  const found = polylabel([loop], 0.01);
+  return { at: { x: found[0], y: found[1] }, depthMm: found.distance };
 }

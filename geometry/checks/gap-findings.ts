@@ -1,0 +1,134 @@
+import type { Bridge, Opening } from '../bridges/types.ts';
+import type { Finding } from '../findings.ts';
+import type { Point } from '../shapes.ts';
+import type { StockRules } from '../stock/rules.ts';
+import type { Gaps, Narrow } from './measure-gaps.ts';
+
+/** What the narrow places of a finished plate come to. */
+export interface GapReport {
+  readonly findings: readonly Finding[];
+  readonly leastBridgeMm?: number;
+  readonly leastWebMm?: number;
+  readonly leastOpeningMm?: number;
+}
+
+/** Sampling errs by up to 1 %; a width this share of its limit passes. */
+const PASS_SHARE = 0.98;
+
+/** A web thinner than this share of the rule is no longer a question of care: it burns away or tears. */
+const HOPELESS_SHARE = 0.6;
+
+/** At most so many places of one kind are listed; more would only hide each other. */
+const MOST_PLACES = 6;
+
+/**
+ * Judges bridges, webs and openings by what was measured on the finished plate.
+ * In: gaps from measureGaps, the plate's openings and bridges, stock rules. A web is stop below HOPELESS_SHARE of the
+ * rule, else look; an opening narrower than the cut is stop, narrower than the process likes is look.
+ */
+export function judgeGaps(
+  gaps: Gaps,
+  openings: readonly Opening[],
+  bridges: readonly Bridge[],
+  rules: StockRules,
+): GapReport {
+  const onBridge: Narrow[] = [];
+  const webs: Narrow[] = [];
+  for (const gap of gaps.webs) {
+    const middle = { x: (gap.from.x + gap.to.x) / 2, y: (gap.from.y + gap.to.y) / 2 };
+    if (bridges.some((b) => onBar(b, middle))) onBridge.push(gap);
+    else webs.push(gap);
+  }
+  const findings: Finding[] = [
+    ...places(onBridge, PASS_SHARE * rules.leastBridgeMm).map((gap) => thinBridge(gap, openings, rules)),
+    ...places(webs, PASS_SHARE * rules.leastWebMm).map((gap) => thinWeb(gap, openings, rules)),
+    ...places(gaps.slots, PASS_SHARE * rules.leastOpeningMm)
+      .slice(0, 1)
+      .map((gap) => narrowOpening(gap, openings, rules)),
+  ];
+  return {
+    findings,
+    ...least('leastBridgeMm', onBridge),
+    ...least('leastWebMm', webs),
+    ...least('leastOpeningMm', gaps.slots),
+  };
+}
+
+function least<K extends string>(key: K, gaps: readonly Narrow[]): { [P in K]?: number } {
+  const first = gaps[0];
+  return (first ? { [key]: first.mm } : {}) as { [P in K]?: number };
+}
+
+/** The narrowest place between each two openings, as long as it is under the limit. */
+function places(gaps: readonly Narrow[], limitMm: number): Narrow[] {
+  const seen = new Set<string>();
+  const out: Narrow[] = [];
+  for (const gap of gaps) {
+    if (gap.mm >= limitMm || out.length >= MOST_PLACES) break;
+    const key = [...gap.openings].sort((a, b) => a - b).join('-');
+    if (seen.has(key)) continue;
+    seen.add(key);
+    out.push(gap);
+  }
+  return out;
+}
+
+function thinBridge(gap: Narrow, openings: readonly Opening[], rules: StockRules): Finding {
+  return {
+    code: 'bridge-too-thin',
+    severity: 'stop',
+    ...where(gap, openings),
+    limitMm: rules.leastBridgeMm,
+    sentence: `A bridge is only ${mm(gap.mm)} wide where two openings meet; this stock needs ${mm(rules.leastBridgeMm)}. Make the lettering larger or choose another face.`,
+  };
+}
+
+function thinWeb(gap: Narrow, openings: readonly Opening[], rules: StockRules): Finding {
+  return {
+    code: 'web-too-thin',
+    severity: gap.mm < HOPELESS_SHARE * rules.leastWebMm ? 'stop' : 'look',
+    ...where(gap, openings),
+    limitMm: rules.leastWebMm,
+    sentence: `Only ${mm(gap.mm)} of metal stays between two openings; this stock wants ${mm(rules.leastWebMm)}. Move them apart, or make the lettering larger.`,
+  };
+}
+
+function narrowOpening(gap: Narrow, openings: readonly Opening[], rules: StockRules): Finding {
+  const tooNarrow = gap.mm < rules.kerfMm;
+  return {
+    code: 'opening-too-narrow',
+    severity: tooNarrow ? 'stop' : 'look',
+    ...where(gap, openings),
+    limitMm: tooNarrow ? rules.kerfMm : rules.leastOpeningMm,
+    sentence: tooNarrow
+      ? `The finest stroke is ${mm(gap.mm)} wide, finer than the cut itself (${mm(rules.kerfMm)}). Make the lettering larger or choose a bolder face.`
+      : `The finest stroke is ${mm(gap.mm)} wide. It can be cut, but paint and flame hardly pass below ${mm(rules.leastOpeningMm)}: a bolder face marks better.`,
+  };
+}
+
+function where(gap: Narrow, openings: readonly Opening[]): Pick<Finding, 'place' | 'elementIds' | 'measuredMm'> {
+  const ids = gap.openings.flatMap((i) => openings[i]?.elementIds ?? []);
+  return {
+    place: {
+      kind: 'point',
+      at: { x: (gap.from.x + gap.to.x) / 2, y: (gap.from.y + gap.to.y) / 2 },
+      radiusMm: Math.max(3, 1.5 * gap.mm),
+    },
+    elementIds: [...new Set(ids)],
+    measuredMm: gap.mm,
+  };
+}
+
+/** On the bar itself, or so near its end that the metal belongs to it. */
+function onBar(bridge: Bridge, p: Point): boolean {
+  const length = Math.hypot(bridge.to.x - bridge.from.x, bridge.to.y - bridge.from.y);
+  const [ux, uy] = [(bridge.to.x - bridge.from.x) / length, (bridge.to.y - bridge.from.y) / length];
+  const along = (p.x - bridge.from.x) * ux + (p.y - bridge.from.y) * uy;
+  const aside = (p.x - bridge.from.x) * uy - (p.y - bridge.from.y) * ux;
+  return along > -0.05 && along < length + 0.05 && Math.abs(aside) <= bridge.widthMm / 2 + 0.05;
+}
+
+function mm(value: number): string {
+  return `${Number(value.toFixed(2))} mm`;
+}
+

@@ -1,0 +1,97 @@
+import type { FaceSource } from './adapters/face.ts';
+import { plateDiameterMm } from './barrel/blank.ts';
+import { bridgeOpenings } from './bridges/bridge-openings.ts';
+import type { SolveStore } from './bridges/store.ts';
+import { checkPlate } from './checks/check-plate.ts';
+import { judgeGaps } from './checks/gap-findings.ts';
+import { measureGaps } from './checks/measure-gaps.ts';
+import { verifyPlate } from './checks/verify-plate.ts';
+import { shortFingerprint } from './design/fingerprint.ts';
+import type { Design } from './design/schema.ts';
+import { type Finding, sortFindings, verdictOf } from './findings.ts';
+import { layOut } from './layout/lay-out.ts';
+import { regionAreaMm2 } from './measure/ring.ts';
+import { gatherUnits } from './openings/gather-units.ts';
+import { placeRegions } from './openings/outline-store.ts';
+import type { PlateResult } from './plate.ts';
+import { materialById } from './stock/materials.ts';
+import { sheetMassKg } from './stock/mass.ts';
+import { stockRules } from './stock/stock-rules.ts';
+
+/**
+ * One plate of a design from layout to proof: the one function that knows all stages and their order.
+ *
+ * In: a design that has been read (readDesign), the id of one of its plates, the faces it uses, and a store that the
+ * caller keeps so that what is unchanged is not worked out again. Out: the plate, with everything that is wrong with
+ * it as findings. Throws RangeError only when the design has no such plate.
+ *
+ * 1. Diameter from the head, rules from the stock.
+ * 2. Layout in mm. Letters keep apart by a bridge's width, so that each can be bridged on its own.
+ * 3. Openings gathered into units; units bridged.
+ * 4. Checks; the proof; what is narrow.
+ */
+export function makePlate(design: Design, plateId: string, faces: FaceSource, store: SolveStore): PlateResult {
+  const spec = design.plates.find((p) => p.id === plateId);
+  if (!spec) throw new RangeError(`The design has no plate ${plateId}.`);
+  const { diameterMm, findings: blankFindings } = plateDiameterMm(design, spec);
+  const { rules, findings: stockFindings } = stockRules(design.stock, design.bridges.width);
+  const apart = { ...rules, leastWebMm: Math.max(rules.leastWebMm, rules.leastBridgeMm) };
+  const layout = layOut(design, diameterMm, apart, faces);
+
+  const units = gatherUnits(layout, rules.leastBridgeMm, store.outlines);
+  const unbridged = units.flatMap((u) => placeRegions(u.regions, u.frame));
+  const { openings, bridges, islands, findings: bridgeFindings } = bridgeOpenings(units, rules, design.bridges, store);
+
+  const checked = checkPlate({ design, plate: spec, diameterMm, rules, layout, openings, bridges, islands, unbridged });
+  const proof = verifyPlate(
+    diameterMm,
+    openings.map((o) => o.region),
+    rules.leastBridgeMm,
+  );
+  const gaps = measureGaps(proof.graph, 2 * Math.max(rules.leastBridgeMm, rules.leastWebMm), 2 * rules.leastOpeningMm);
+  const { findings: gapFindings, ...narrowest } = judgeGaps(gaps, openings, bridges, rules);
+  const proofFindings = proof.loose.map((at): Finding => ({
+    code: 'not-one-piece',
+    severity: 'stop',
+    place: { kind: 'point', at, radiusMm: 2 * rules.leastBridgeMm },
+    elementIds: [],
+    limitMm: rules.leastBridgeMm,
+    sentence: 'The proof finds metal here that would fall out or hang by too little. Make the lettering larger, or move things apart.',
+  }));
+
+  const openAreaMm2 = openings.reduce((sum, o) => sum + regionAreaMm2(o.region), 0);
+  const metalAreaMm2 = (Math.PI * diameterMm * diameterMm) / 4 - openAreaMm2;
+  const findings = sortFindings([
+    ...blankFindings,
+    ...stockFindings,
+    ...layout.findings,
+    ...bridgeFindings,
+    ...proofFindings,
+    ...checked,
+    ...gapFindings,
+  ]);
+  return {
+    plateId: spec.id,
+    name: spec.name,
+    diameterMm,
+    quantity: spec.quantity,
+    rules,
+    layout,
+    unbridged,
+    openings,
+    bridges,
+    islands,
+    measures: {
+      openings: openings.length,
+      bridges: bridges.length,
+      islands: islands.length,
+      ...narrowest,
+      openAreaMm2,
+      metalAreaMm2,
+      massKg: sheetMassKg(metalAreaMm2, design.stock.thicknessMm, materialById(design.stock.material)?.densityKgM3.value ?? 0),
+    },
+    findings,
+    verdict: verdictOf(findings),
+    fingerprint: shortFingerprint(design),
+  };
+}

@@ -19,7 +19,9 @@ export function writeSvg(design: Design, plate: PlateResult, plan: CutPlan): str
   const half = plate.diameterMm / 2 + 0.5;
   const size = fileNumber(half * 2);
   const openings = plan.contours.flatMap((cut) =>
-    cut.kind === 'opening' ? [`    <path id="${escapeXml(`cut-${oneLine(cut.id, 200)}`)}" d="${contourPath(cut.contour)}"/>`] : [],
+    cut.kind === 'opening'
+      ? [`    <path id="${escapeXml(`cut-${oneLine(cut.id, 200)}`)}" d="${contourPath(cut.contour)}"/>`]
+      : [],
   );
   const rims = plan.contours.flatMap((cut) =>
     cut.kind === 'rim' ? [`    <circle cx="0" cy="0" r="${fileNumber(cut.diameterMm / 2)}"/>`] : [],

@@ -1,0 +1,164 @@
+import type { CutPlan } from '../cutplan/cut-plan.ts';
+import type { PlateResult } from '../plate.ts';
+import { INK, type SheetPage } from './sheet-page.ts';
+import { inchText, mmText } from './sheet-words.ts';
+import { contourPath } from './svg-path.ts';
+
+export interface PlannedPlate {
+  readonly plate: PlateResult;
+  readonly plan: CutPlan;
+}
+
+/** Reductions that a person can reckon with; ISO 5455 names 2, 5 and 10 and allows others between. */
+const SCALES = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100, 150, 200, 300, 400];
+
+/** Air between plates, and what stands above and below each: its name, the dimension line, its figures. */
+const GAP_MM = 12;
+const ABOVE_MM = 7;
+const BELOW_MM = 11.5;
+/** The text under a dimension line needs this much even when the plate is small. */
+const LEAST_CELL_MM = 34;
+
+export interface Drawn {
+  readonly scale: number;
+  /** Height used. */
+  readonly heightMm: number;
+}
+
+interface Arranged {
+  readonly scale: number;
+  readonly rows: readonly (readonly PlannedPlate[])[];
+  readonly heightMm: number;
+}
+
+/** All plates to one scale, the largest that fits, in rows from the left; centred in the box. */
+export function drawPlates(
+  page: SheetPage,
+  plates: readonly PlannedPlate[],
+  box: { x: number; y: number; width: number; height: number },
+): Drawn {
+  const arranged = arrange(plates, box.width, box.height);
+  let y = box.y;
+  for (const row of arranged.rows) {
+    const cells = row.map((p) => Math.max(LEAST_CELL_MM, drawnMm(p.plate, arranged.scale)));
+    const wide = cells.reduce((sum, c) => sum + c, 0) + GAP_MM * (row.length - 1);
+    const high = Math.max(...row.map((p) => drawnMm(p.plate, arranged.scale)));
+    let x = box.x + (box.width - wide) / 2;
+    row.forEach((planned, i) => {
+      const cell = cells[i]!;
+      // Plates of a row stand on one line, so that their dimension lines do too.
+      const radius = drawnMm(planned.plate, arranged.scale) / 2;
+      drawPlate(page, planned, x + cell / 2, y + ABOVE_MM + high - radius, arranged.scale);
+      drawCaption(
+        page,
+        planned.plate,
+        x + cell / 2,
+        cell,
+        y + ABOVE_MM + high - 2 * radius,
+        y + ABOVE_MM + high,
+        radius,
+      );
+      x += cell + GAP_MM;
+    });
+    y += ABOVE_MM + high + BELOW_MM;
+  }
+  return { scale: arranged.scale, heightMm: y - box.y };
+}
+
+function arrange(plates: readonly PlannedPlate[], width: number, height: number): Arranged {
+  let last: Arranged = { scale: 1, rows: [plates], heightMm: 0 };
+  for (const scale of SCALES) {
+    const rows: PlannedPlate[][] = [];
+    let row: PlannedPlate[] = [];
+    let used = 0;
+    for (const planned of plates) {
+      const cell = Math.max(LEAST_CELL_MM, drawnMm(planned.plate, scale));
+      if (row.length > 0 && used + GAP_MM + cell > width) {
+        rows.push(row);
+        row = [];
+        used = 0;
+      }
+      used += (row.length > 0 ? GAP_MM : 0) + cell;
+      row.push(planned);
+    }
+    if (row.length > 0) rows.push(row);
+    const heightMm = rows.reduce(
+      (sum, r) => sum + ABOVE_MM + BELOW_MM + Math.max(...r.map((p) => drawnMm(p.plate, scale))),
+      0,
+    );
+    last = { scale, rows, heightMm };
+    const widest = Math.max(...plates.map((p) => drawnMm(p.plate, scale)));
+    if (heightMm <= height && widest <= width) return last;
+  }
+  return last;
+}
+
+function drawnMm(plate: PlateResult, scale: number): number {
+  return Number.isFinite(plate.diameterMm) ? Math.max(0, plate.diameterMm) / scale : 0;
+}
+
+function drawPlate(page: SheetPage, { plate, plan }: PlannedPlate, cx: number, cy: number, scale: number): void {
+  if (!(plate.diameterMm > 0)) return;
+  const { doc } = page;
+  doc.save();
+  doc.translate(cx, cy).scale(1 / scale);
+  doc
+    .circle(0, 0, plate.diameterMm / 2)
+    .fillColor(INK.metal)
+    .fill();
+  const openings = plan.contours.flatMap((cut) => (cut.kind === 'opening' ? [contourPath(cut.contour)] : []));
+  const hair = 0.1 * scale;
+  if (openings.length > 0) {
+    doc.path(openings.join('')).lineWidth(hair).fillAndStroke(INK.paper, INK.char, 'even-odd');
+  }
+  doc
+    .circle(0, 0, plate.diameterMm / 2)
+    .lineWidth(hair * 2)
+    .strokeColor(INK.char)
+    .stroke();
+  doc.restore();
+  // Centre marks outside the rim, where nothing is cut.
+  const r = plate.diameterMm / 2 / scale;
+  for (const [dx, dy] of [
+    [1, 0],
+    [-1, 0],
+    [0, -1],
+  ] as const) {
+    page.rule(cx + dx * (r + 0.8), cy + dy * (r + 0.8), cx + dx * (r + 2.6), cy + dy * (r + 2.6), 0.12, INK.quiet);
+  }
+}
+
+/** The plate's name above; below, a dimension line with extension lines down from the rim. */
+function drawCaption(
+  page: SheetPage,
+  plate: PlateResult,
+  cx: number,
+  cell: number,
+  top: number,
+  bottom: number,
+  radius: number,
+): void {
+  const x = cx - cell / 2;
+  const name = { size: 9, bold: true, align: 'centre' } as const;
+  page.line(`${plate.name}, ${plate.quantity} off`, x, top - 3.6, cell, name);
+  const y = bottom + 4.5;
+  if (radius > 0) {
+    page.rule(cx - radius, bottom - radius + 1, cx - radius, y + 1.2, 0.1, INK.quiet);
+    page.rule(cx + radius, bottom - radius + 1, cx + radius, y + 1.2, 0.1, INK.quiet);
+    page.rule(cx - radius, y, cx + radius, y, 0.12, INK.char);
+    arrow(page, cx - radius, y, 1);
+    arrow(page, cx + radius, y, -1);
+  }
+  const dimension = { size: 8.5, align: 'centre' } as const;
+  page.line(`Ø ${mmText(plate.diameterMm)}  ·  ${inchText(plate.diameterMm)}`, x, y + 4.2, cell, dimension);
+}
+
+function arrow(page: SheetPage, x: number, y: number, way: number): void {
+  page.doc
+    .moveTo(x, y)
+    .lineTo(x + way * 2.2, y - 0.4)
+    .lineTo(x + way * 2.2, y + 0.4)
+    .closePath()
+    .fillColor(INK.char)
+    .fill();
+}

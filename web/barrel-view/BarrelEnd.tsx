@@ -30,7 +30,10 @@ export function BarrelEnd(props: BarrelEndProps) {
   const onHead = useMemo(() => {
     if (!plate) return undefined;
     const openings = new Path2D();
-    traceRegions(openings, plate.openings.map((o) => o.region));
+    traceRegions(
+      openings,
+      plate.openings.map((o) => o.region),
+    );
     return { openings, diameterMm: plate.diameterMm, thicknessMm: plate.rules.thicknessMm };
   }, [plate]);
 

@@ -104,7 +104,7 @@ export function headBoards(sideMm: number, seed: number): Board[] {
     const board: Board = {
       startMm,
       endMm,
-      tone: (random() - 0.5) * 0.17,
+      tone: (random() - 0.5) * 0.26,
       ringMm: 1.9 + random() * 2.2,
       fleck: random() < 0.7 ? 0.5 + random() * 0.5 : 0.12,
       tilt: (random() - 0.5) * 1.1,
@@ -145,9 +145,9 @@ function woodAt(uMm: number, vMm: number, board: Board, knots: readonly Knot[], 
   const patch = cloud2(u * 0.011, v * 0.028, seed + 37);
   const fleck = step(0.615, 0.7, ribbon) * step(0.36, 0.6, patch) * board.fleck;
 
-  const tone = (cloud2(u * 0.0035, v * 0.022, seed + 41) - 0.5) * 0.2 + board.tone;
-  const bare = 0.66 + tone - early * 0.17 - pore * (0.1 + early * 0.2) * (1 - fleck * 0.7) + fine * 0.11;
-  return (bare + fleck * 0.14) * (1 - knotDark * 0.72);
+  const tone = (cloud2(u * 0.0035, v * 0.022, seed + 41) - 0.5) * 0.26 + board.tone;
+  const bare = 0.7 + tone - early * 0.24 - pore * (0.1 + early * 0.2) * (1 - fleck * 0.7) + fine * 0.15;
+  return (bare + fleck * 0.16) * (1 - knotDark * 0.72);
 }
 
 /** Dark line between boards; the light from the left catches one arris and leaves the other. */

@@ -54,7 +54,7 @@ export function paintBarrelEnd(ctx: CanvasRenderingContext2D, wish: BarrelEndWis
 
   ctx.setTransform(1, 0, 0, 1, 0, 0);
   ctx.clearRect(0, 0, width, height);
-  paintWall(ctx, width, height, theme);
+  paintWall(ctx, width, height, body.rx * scale, theme);
   ctx.setTransform(scale, 0, 0, scale, width / 2, height / 2);
   paintBodyShadow(ctx, body, paint, mean * 0.09);
   paintStaveSides(ctx, grown(nextHoop, -1), body, paint);
@@ -98,10 +98,11 @@ function headOval(head: BarrelEndWish['head']): Oval {
   return { rx: sensible(head.acrossMm), ry: sensible(head.alongMm) };
 }
 
-function paintWall(ctx: CanvasRenderingContext2D, width: number, height: number, theme: Theme): void {
-  const side = Math.max(width, height);
+/** Stones keep their size beside the barrel, unless the frame is so long that the wall has to be stretched. */
+function paintWall(ctx: CanvasRenderingContext2D, width: number, height: number, bodyPx: number, theme: Theme): void {
+  const side = Math.max(width, height, bodyPx * 3.9);
   ctx.imageSmoothingQuality = 'high';
-  ctx.drawImage(wallTexture(theme), 0, 0, side, side);
+  ctx.drawImage(wallTexture(theme), (width - side) / 2, (height - side) / 2, side, side);
 }
 
 /** One lamp at the upper left, the far corner in the dark. */

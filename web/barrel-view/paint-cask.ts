@@ -70,14 +70,22 @@ export function paintStaveEnds(ctx: CanvasRenderingContext2D, inner: Oval, outer
   const random = seededRandom(1207);
   ctx.save();
   ctx.clip(ringPath(inner, outer), 'evenodd');
-  for (const [from, to] of staveAngles(middle, 11)) {
+  for (const [from, to] of staveAngles()) {
     const tone = light ? 100 + random() * 34 : 50 + random() * 20;
     ctx.fillStyle = `rgb(${tone * 1.3}, ${tone * 0.93}, ${tone * 0.58})`;
     ctx.fill(ringSlice(inner, outer, from, to + 0.002));
     const lines = Math.max(3, Math.round(((to - from) * middle) / 5));
     for (let n = 1; n < lines; n++) {
       const a = from + ((to - from) * (n + (random() - 0.5) * 0.7)) / lines;
-      strokeSpoke(ctx, inner, outer, a, `rgba(40, 20, 6, ${0.1 + random() * 0.16})`, 0.5 + random() * 0.9, random() * 0.02);
+      strokeSpoke(
+        ctx,
+        inner,
+        outer,
+        a,
+        `rgba(40, 20, 6, ${0.1 + random() * 0.16})`,
+        0.5 + random() * 0.9,
+        random() * 0.02,
+      );
     }
   }
   // Bevel: the inner part slopes towards the head, so it is lit where the flat top is not.
@@ -88,7 +96,7 @@ export function paintStaveEnds(ctx: CanvasRenderingContext2D, inner: Oval, outer
   ctx.lineWidth = Math.max(0.5, 0.8 / paint.scale);
   ctx.strokeStyle = 'rgba(255, 232, 190, 0.35)';
   ctx.stroke(ovalPath(bevel));
-  for (const [from] of staveAngles(middle, 11)) strokeSpoke(ctx, inner, outer, from, 'rgba(22, 10, 2, 0.8)', 0.9, 0);
+  for (const [from] of staveAngles()) strokeSpoke(ctx, inner, outer, from, 'rgba(22, 10, 2, 0.8)', 0.9, 0);
   ctx.strokeStyle = 'rgba(18, 8, 2, 0.85)';
   ctx.lineWidth = Math.max(1.2, 1.2 / paint.scale);
   ctx.stroke(ovalPath(inner));
@@ -99,10 +107,9 @@ export function paintStaveEnds(ctx: CanvasRenderingContext2D, inner: Oval, outer
 export function paintStaveSides(ctx: CanvasRenderingContext2D, inner: Oval, outer: Oval, paint: CaskPaint): void {
   const light = paint.theme === 'light';
   const random = seededRandom(1207);
-  const middle = (inner.rx + inner.ry) / 2;
   ctx.save();
   ctx.clip(ringPath(inner, outer), 'evenodd');
-  for (const [from, to] of staveAngles(middle, 11)) {
+  for (const [from, to] of staveAngles()) {
     const tone = light ? 92 + random() * 30 : 40 + random() * 18;
     ctx.fillStyle = `rgb(${tone * 1.28}, ${tone * 0.88}, ${tone * 0.53})`;
     ctx.fill(ringSlice(inner, outer, from, to + 0.002));
@@ -198,10 +205,10 @@ function ringSlice(inner: Oval, outer: Oval, from: number, to: number): Path2D {
   return path;
 }
 
-/** Staves of differing width that close the circle, about 55 mm each. */
-function staveAngles(radiusMm: number, seed: number): [number, number][] {
-  const random = seededRandom(seed);
-  const count = Math.max(16, Math.min(36, Math.round((radiusMm * Math.PI * 2) / 58)));
+/** Staves of differing width that close the circle; a usual barrel has about thirty (common practice, no source). */
+function staveAngles(): [number, number][] {
+  const random = seededRandom(11);
+  const count = 29;
   const widths = Array.from({ length: count }, () => 0.65 + random() * 0.7);
   const total = widths.reduce((a, b) => a + b, 0);
   let at = random();

@@ -18,20 +18,20 @@ export interface MarkWish {
 /** Paints the mark. The context maps plate millimetres (y up) to pixels, the plate's centre being its origin. */
 export function paintMark(ctx: CanvasRenderingContext2D, wish: MarkWish): void {
   if (wish.kind === 'paint') {
-    const halo = stencilled(wish, wish.paint, 3.2, 0.3);
-    const body = stencilled(wish, wish.paint, 0.55, 0.95);
+    const halo = stencilled(wish, wish.paint, 0, 3.2, 0.3);
+    const body = stencilled(wish, wish.paint, 0, 0.55, 0.86);
     lay(ctx, wish, halo, 0.2);
     lay(ctx, wish, body, 0.96);
     return;
   }
-  lay(ctx, wish, stencilled(wish, '#8a5423', 7, 0.25), 0.55);
-  lay(ctx, wish, stencilled(wish, '#4a2308', 3, 0.55), 0.85);
-  lay(ctx, wish, stencilled(wish, '#1d0f07', 0.8, 0.85), 0.92);
-  lay(ctx, wish, charCore(wish), 0.85);
+  lay(ctx, wish, stencilled(wish, '#8f5218', 7, 12, 0.5), 0.5);
+  lay(ctx, wish, stencilled(wish, '#4a2108', 1.6, 3.6, 0.62), 0.85);
+  lay(ctx, wish, stencilled(wish, '#150a05', 0, 0.9, 0.9), 0.97);
+  lay(ctx, wish, charCore(wish), 0.95);
 }
 
-/** The openings in one colour on a sheet of their own, edge softened by so many mm, thinned where the grain refuses. */
-function stencilled(wish: MarkWish, colour: string, softMm: number, cover: number): HTMLCanvasElement {
+/** The openings in one colour on a sheet of their own, grown and softened by so many mm, thinned where the grain refuses. */
+function stencilled(wish: MarkWish, colour: string, growMm: number, softMm: number, cover: number) {
   const sheet = sheetFor(wish);
   const ctx = context(sheet);
   // A shape drawn off the sheet whose shadow falls on it: soft edges in browsers without canvas filters.
@@ -43,12 +43,17 @@ function stencilled(wish: MarkWish, colour: string, softMm: number, cover: numbe
   ctx.scale(wish.scale, -wish.scale);
   ctx.fillStyle = '#000';
   ctx.fill(wish.openings, 'evenodd');
+  if (growMm > 0) {
+    ctx.lineWidth = 2 * growMm;
+    ctx.lineJoin = 'round';
+    ctx.stroke(wish.openings);
+  }
   thinByGrain(ctx, wish, cover);
   return sheet;
 }
 
 function charCore(wish: MarkWish): HTMLCanvasElement {
-  const sheet = stencilled(wish, '#0b0605', 5, 0.35);
+  const sheet = stencilled(wish, '#060303', 0, 4, 0.55);
   const ctx = context(sheet);
   ctx.setTransform(1, 0, 0, 1, 0, 0);
   ctx.shadowColor = 'transparent';
@@ -64,7 +69,7 @@ function charCore(wish: MarkWish): HTMLCanvasElement {
     const y = (random() * 2 - 1) * wish.radiusMm;
     const r = wish.radiusMm * (0.03 + random() * 0.09);
     const patch = ctx.createRadialGradient(x, y, 0, x, y, r);
-    patch.addColorStop(0, `rgba(0, 0, 0, ${0.25 + random() * 0.45})`);
+    patch.addColorStop(0, `rgba(0, 0, 0, ${0.3 + random() * 0.5})`);
     patch.addColorStop(1, 'rgba(0, 0, 0, 0)');
     ctx.fillStyle = patch;
     ctx.fillRect(x - r, y - r, 2 * r, 2 * r);

@@ -40,7 +40,7 @@ function discPath(radius: number): Path2D {
 
 /** How far the plate's top stands above the wood, as pixels of shadow: true to thickness, but never unseen. */
 function dropPx(look: PlateLook): number {
-  return Math.max(1.6, Math.min(26, (look.thicknessMm * 1.15 + look.radiusMm * 0.0045) * look.scale));
+  return Math.max(1.6, Math.min(26, (look.thicknessMm * 0.95 + look.radiusMm * 0.0032) * look.scale));
 }
 
 function shadeAroundRim(ctx: CanvasRenderingContext2D, look: PlateLook, disc: Path2D): void {
@@ -73,12 +73,12 @@ function shadeOpenings(ctx: CanvasRenderingContext2D, look: PlateLook): void {
   const drop = dropPx(look);
   ctx.save();
   ctx.clip(look.openings, 'evenodd');
-  ctx.fillStyle = look.theme === 'light' ? 'rgba(52, 26, 8, 0.2)' : 'rgba(14, 6, 0, 0.26)';
+  ctx.fillStyle = look.theme === 'light' ? 'rgba(52, 26, 8, 0.06)' : 'rgba(14, 6, 0, 0.12)';
   ctx.fillRect(-r, -r, 2 * r, 2 * r);
   ctx.fillStyle = '#000';
   for (const [share, blur, alpha] of [
-    [1, 0.9, 0.72],
-    [1.5, 3.6, 0.42],
+    [0.9, 0.8, 0.7],
+    [1.2, 2.6, 0.3],
   ] as const) {
     ctx.shadowColor = `rgba(22, 10, 3, ${alpha})`;
     ctx.shadowBlur = drop * blur;

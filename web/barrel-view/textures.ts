@@ -60,30 +60,52 @@ export function steelTexture(): HTMLCanvasElement {
   return made;
 }
 
-/** Limewashed cellar wall, to be stretched: broad blotches and the trowel's unevenness. */
+/** Limewashed cellar wall of rough stone courses, a little out of focus behind the barrel; to be stretched. */
 export function wallTexture(theme: Theme): HTMLCanvasElement {
   const kept = walls.get(theme);
   if (kept) return kept;
-  const size = 420;
+  const size = 640;
   const made = blankCanvas(size, size);
   const image = new ImageData(size, size);
-  const [r, g, b, swing] = theme === 'light' ? [222, 213, 196, 34] : [46, 37, 29, 20];
+  const [r, g, b, swing] = theme === 'light' ? [216, 207, 190, 34] : [50, 40, 31, 22];
+  const heights = new Float32Array(size * size);
+  for (let y = 0; y < size; y++) for (let x = 0; x < size; x++) heights[y * size + x] = wallHeight(x, y);
   for (let y = 0; y < size; y++) {
     for (let x = 0; x < size; x++) {
-      const broad = noise2(x * 0.011, y * 0.014, 61) - 0.5;
-      const mid = noise2(x * 0.045 + broad * 3, y * 0.05, 67) - 0.5;
-      const fine = lattice(x, y, 71) - 0.5;
-      const lift = (broad * 0.9 + mid * 0.5 + fine * 0.16) * swing;
-      const i = (y * size + x) * 4;
-      image.data[i] = r + lift;
-      image.data[i + 1] = g + lift;
-      image.data[i + 2] = b + lift * 0.94;
-      image.data[i + 3] = 255;
+      const i = y * size + x;
+      const here = heights[i] ?? 0;
+      // What rises towards the lower right turns its face to the lamp.
+      const behind = heights[Math.max(0, y - 3) * size + Math.max(0, x - 3)] ?? 0;
+      const lift = ((here - behind) * 0.85 + (here - 0.5) * 0.6 + (lattice(x, y, 71) - 0.5) * 0.09) * swing;
+      image.data[i * 4] = r + lift;
+      image.data[i * 4 + 1] = g + lift;
+      image.data[i * 4 + 2] = b + lift * 0.94;
+      image.data[i * 4 + 3] = 255;
     }
   }
   context(made).putImageData(image, 0, 0);
   walls.set(theme, made);
   return made;
+}
+
+/** Stones stand out of soft joints, each a little differently; limewash has rounded everything. */
+function wallHeight(x: number, y: number): number {
+  const yy = y + (noise2(x * 0.013, y * 0.02, 53) - 0.5) * 16 + 20;
+  const course = Math.floor(yy / 54);
+  const xx = x + (noise2(x * 0.02, y * 0.03, 57) - 0.5) * 18 + lattice(course, 5, 59) * 400;
+  const long = 78 + lattice(course, 6, 59) * 34;
+  const stone = Math.floor(xx / long);
+  const toJoint = Math.min(edge(yy, 54), edge(xx, long));
+  const face = Math.min(1, Math.max(0, (toJoint - 2) / 9));
+  const out = 0.35 + lattice(stone, course, 63) * 0.3;
+  return (
+    face * face * (3 - 2 * face) * out + noise2(x * 0.03, y * 0.034, 61) * 0.3 + noise2(x * 0.11, y * 0.12, 67) * 0.12
+  );
+}
+
+function edge(at: number, pitch: number): number {
+  const within = at - Math.floor(at / pitch) * pitch;
+  return Math.min(within, pitch - within);
 }
 
 export function blankCanvas(width: number, height: number): HTMLCanvasElement {

@@ -14,7 +14,13 @@ export interface ControlsProps {
 export function Controls({ words, zoomed, atLimit, onZoom, onWhole }: ControlsProps) {
   return (
     <div className={styles.controls}>
-      <button type="button" aria-label={words.zoomIn} title={words.zoomIn} disabled={atLimit} onClick={() => onZoom(1.5)}>
+      <button
+        type="button"
+        aria-label={words.zoomIn}
+        title={words.zoomIn}
+        disabled={atLimit}
+        onClick={() => onZoom(1.5)}
+      >
         <Plus size={17} strokeWidth={1.75} aria-hidden />
       </button>
       <button

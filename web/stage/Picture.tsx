@@ -13,7 +13,8 @@ export function Picture({ scene, size, view }: { scene: Scene; size: SizePx; vie
       sceneFunc={(konva) => {
         const ctx = konva._context as CanvasRenderingContext2D;
         if (scene.whole) showPainted(ctx, scene.whole, size, view);
-        if (scene.detail && view.scale > (scene.whole?.view.scale ?? 0) * 1.001) showPainted(ctx, scene.detail, size, view);
+        if (scene.detail && view.scale > (scene.whole?.view.scale ?? 0) * 1.001)
+          showPainted(ctx, scene.detail, size, view);
       }}
     />
   );

@@ -55,7 +55,7 @@ function drawPin(ctx: CanvasRenderingContext2D, pin: Pin, lit: boolean, palette:
   ctx.fillStyle = palette.pin[pin.severity];
   ctx.fill();
   ctx.fillStyle = palette.pinText;
-  ctx.font = `650 ${pin.index > 8 ? 10.5 : 12}px system-ui, sans-serif`;
+  ctx.font = `600 ${pin.index > 8 ? 11 : 12.5}px 'Page', system-ui, sans-serif`;
   ctx.textAlign = 'center';
   ctx.textBaseline = 'middle';
   ctx.fillText(String(pin.index + 1), x, y + 0.75);

@@ -39,6 +39,9 @@ export interface PlateStageProps {
   readonly words?: StageWords;
 }
 
+/** Below this the barrel needs the room that rulers would take. */
+const NARROW_PX = 480;
+
 /** Bare head shown while there is no plate; any size does. */
 const BARE_MM = 250;
 
@@ -57,7 +60,7 @@ export function PlateStage(props: PlateStageProps) {
   const radiusMm = plate ? plate.diameterMm / 2 : BARE_MM;
   const worldMm = worldRadiusMm(radiusMm);
   const frame = useMemo<Frame | undefined>(
-    () => size && { size, worldMm, marginPx: Math.min(size.width, size.height) < 480 ? 20 : 34 },
+    () => size && { size, worldMm, marginPx: Math.min(size.width, size.height) < NARROW_PX ? 23 : 34 },
     [size, worldMm],
   );
   const paths = useMemo(() => (plate ? pathsOf(plate) : undefined), [plate]);
@@ -140,17 +143,20 @@ export function PlateStage(props: PlateStageProps) {
               <Picture scene={scene} size={size} view={view} />
             </Layer>
             <Layer listening={false}>
-              {plate && (
+              {plate && paths && (
                 <>
                   <Rulers
                     view={view}
                     radiusMm={radiusMm}
                     worldMm={worldMm}
+                    tight={size.width < NARROW_PX || size.height < NARROW_PX}
+                    openings={plate.openings}
+                    metal={paths.metal}
                     units={props.units}
                     unitWord={words[props.units]}
                     palette={palette}
                   />
-                  {paths && shownBars && (
+                  {shownBars && (
                     <BridgeTint bars={shownBars} unbridged={paths.unbridged} view={view} palette={palette} />
                   )}
                   {hoverId !== selectedId && (
@@ -199,11 +205,17 @@ const ARROWS: Record<string, readonly [number, number] | undefined> = {
 
 function pathsOf(plate: PlateResult) {
   const openings = new Path2D();
-  traceRegions(openings, plate.openings.map((o) => o.region));
+  traceRegions(
+    openings,
+    plate.openings.map((o) => o.region),
+  );
   const unbridged = new Path2D();
   traceRegions(unbridged, plate.unbridged);
+  const metal = new Path2D(openings);
+  metal.rect(-plate.diameterMm, -plate.diameterMm, 2 * plate.diameterMm, 2 * plate.diameterMm);
   return {
     unbridged,
+    metal,
     scene: { openings, radiusMm: plate.diameterMm / 2, thicknessMm: plate.rules.thicknessMm },
   };
 }

@@ -1,7 +1,8 @@
 import { Shape } from 'react-konva';
+import type { Opening } from '../../geometry/bridges/types.ts';
 import { clockPoint } from '../../geometry/measure/clock.ts';
 import type { StagePalette } from './palette.ts';
-import { radiusTicks, type Units } from './ruler.ts';
+import { isBare, radiusTicks, type Units } from './ruler.ts';
 import { toScreen, type View } from './view.ts';
 
 export interface RulersProps {
@@ -11,6 +12,11 @@ export interface RulersProps {
   readonly units: Units;
   readonly unitWord: string;
   readonly palette: StagePalette;
+  /** Little room around the barrel. */
+  readonly tight: boolean;
+  /** The scale is engraved in the metal: it breaks off at openings, and figures keep clear of them. */
+  readonly openings: readonly Opening[];
+  readonly metal: Path2D;
 }
 
 /** Hours around the barrel and millimetres or inches along the radius at three o'clock. Always the same size on screen. */
@@ -28,40 +34,47 @@ export function Rulers(props: RulersProps) {
   );
 }
 
-function drawHours(ctx: CanvasRenderingContext2D, { view, worldMm, palette }: RulersProps): void {
+function drawHours(ctx: CanvasRenderingContext2D, { view, worldMm, tight, palette }: RulersProps): void {
   ctx.save();
   ctx.strokeStyle = palette.ink;
   ctx.fillStyle = palette.ink;
-  ctx.font = '500 10.5px system-ui, sans-serif';
+  ctx.font = "600 11px 'Page', system-ui, sans-serif";
   ctx.textAlign = 'center';
   ctx.textBaseline = 'middle';
   const edge = worldMm * view.scale;
+  const near = tight ? 3 : 5;
   for (let minute = 0; minute < 60; minute++) {
     const hour = minute % 5 === 0;
     const ray = clockPoint(1, minute * 6);
     const at = (r: number) => [view.leftPx + ray.x * r, view.topPx - ray.y * r] as const;
-    ctx.globalAlpha = hour ? 0.6 : 0.28;
+    ctx.globalAlpha = hour ? 0.66 : 0.36;
     ctx.lineWidth = 1;
     ctx.beginPath();
-    ctx.moveTo(...at(edge + 5));
-    ctx.lineTo(...at(edge + (hour ? 11 : 8)));
+    ctx.moveTo(...at(edge + near));
+    ctx.lineTo(...at(edge + near + (hour ? 5.5 : 3)));
     ctx.stroke();
     if (minute % 15 !== 0) continue;
     ctx.globalAlpha = 0.72;
-    ctx.fillText(String(minute === 0 ? 12 : minute / 5), ...at(edge + 19));
+    ctx.fillText(String(minute === 0 ? 12 : minute / 5), ...at(edge + near + 12.5));
   }
   ctx.restore();
 }
 
-function drawRadius(ctx: CanvasRenderingContext2D, { view, radiusMm, units, unitWord, palette }: RulersProps): void {
+function drawRadius(
+  ctx: CanvasRenderingContext2D,
+  { view, radiusMm, units, unitWord, openings, metal, palette }: RulersProps,
+): void {
   const centre = toScreen(view, { x: 0, y: 0 });
   const rim = toScreen(view, { x: radiusMm, y: 0 });
   ctx.save();
+  const onScreen = new Path2D();
+  onScreen.addPath(metal, new DOMMatrix([view.scale, 0, 0, -view.scale, view.leftPx, view.topPx]));
+  ctx.clip(onScreen, 'evenodd');
   ctx.strokeStyle = palette.engraved;
   ctx.fillStyle = palette.engraved;
   ctx.lineWidth = 1;
   ctx.globalAlpha = 0.5;
-  ctx.font = '500 9.5px system-ui, sans-serif';
+  ctx.font = "600 10px 'Page', system-ui, sans-serif";
   ctx.textAlign = 'center';
   ctx.textBaseline = 'bottom';
   const y = Math.round(centre.topPx) + 0.5;
@@ -78,12 +91,15 @@ function drawRadius(ctx: CanvasRenderingContext2D, { view, radiusMm, units, unit
   }
   ctx.stroke();
   ctx.globalAlpha = 0.85;
-  const last = ticks.findLast((t) => t.label !== undefined);
-  for (const tick of ticks) {
+  let unitSaid = false;
+  for (const tick of ticks.toReversed()) {
     if (tick.label === undefined) continue;
     const x = toScreen(view, { x: tick.mm, y: 0 }).leftPx;
-    if (rim.leftPx - x < 8) continue;
-    ctx.fillText(tick === last ? `${tick.label} ${unitWord}` : tick.label, x, y - 7);
+    const text = unitSaid ? tick.label : `${tick.label} ${unitWord}`;
+    const halfMm = (ctx.measureText(text).width / 2 + 3) / view.scale;
+    if (tick.mm + halfMm > radiusMm || !isBare(openings, tick.mm, halfMm, 16 / view.scale)) continue;
+    ctx.fillText(text, x, y - 7);
+    unitSaid = true;
   }
   ctx.restore();
 }

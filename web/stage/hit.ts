@@ -17,7 +17,8 @@ export function elementAt(
   p: Point,
   slackMm: number,
 ): string | undefined {
-  const opening = openings.find((o) => regionHolds(o.region, p)) ?? openings.find((o) => touches(o.region.outer, p, slackMm));
+  const opening =
+    openings.find((o) => regionHolds(o.region, p)) ?? openings.find((o) => touches(o.region.outer, p, slackMm));
   const owner = opening?.elementIds[0];
   if (owner !== undefined) return owner;
   let best: Extent | undefined;
@@ -31,9 +32,7 @@ export function elementAt(
 export function extentHolds(extent: Extent, p: Point, slackMm: number): boolean {
   if (extent.kind === 'box') {
     const own = turnPoint({ x: p.x - extent.x, y: p.y - extent.y }, -extent.turnDeg);
-    return (
-      Math.abs(own.x) <= extent.widthMm / 2 + slackMm && Math.abs(own.y) <= extent.heightMm / 2 + slackMm
-    );
+    return Math.abs(own.x) <= extent.widthMm / 2 + slackMm && Math.abs(own.y) <= extent.heightMm / 2 + slackMm;
   }
   const radius = Math.hypot(p.x, p.y);
   if (radius < extent.innerMm - slackMm || radius > extent.outerMm + slackMm) return false;

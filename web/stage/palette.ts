@@ -17,10 +17,10 @@ export interface StagePalette {
 
 export const PALETTES: Record<Theme, StagePalette> = {
   light: {
-    ground: '#efe9dd',
-    glow: '#faf6ee',
+    ground: '#f3eee3',
+    glow: '#fcf9f3',
     ink: '#3a322a',
-    copper: '#a9552a',
+    copper: '#9c4a1a',
     copperHalo: 'rgba(255, 250, 242, 0.8)',
     bridge: 'rgba(196, 98, 44, 0.62)',
     engraved: 'rgba(38, 34, 30, 0.62)',
@@ -28,10 +28,10 @@ export const PALETTES: Record<Theme, StagePalette> = {
     pinText: '#ffffff',
   },
   dark: {
-    ground: '#15110d',
+    ground: '#14100c',
     glow: '#2b2118',
     ink: '#c9bca8',
-    copper: '#ef9a63',
+    copper: '#e39358',
     copperHalo: 'rgba(18, 10, 4, 0.7)',
     bridge: 'rgba(224, 112, 52, 0.66)',
     engraved: 'rgba(16, 12, 9, 0.7)',

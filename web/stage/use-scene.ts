@@ -30,7 +30,8 @@ export function useScene(
   const worldMm = frame?.worldMm;
 
   const wishFor = useMemo(() => {
-    if (width === undefined || height === undefined || marginPx === undefined || worldMm === undefined) return undefined;
+    if (width === undefined || height === undefined || marginPx === undefined || worldMm === undefined)
+      return undefined;
     const size: SizePx = { width, height };
     return (at: Look) => ({
       size,

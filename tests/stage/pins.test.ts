@@ -1,0 +1,74 @@
+import { describe, expect, it } from 'vitest';
+import type { Finding, Place } from '../../geometry/findings.ts';
+import { seededRandom } from '../../web/barrel-view/seeded.ts';
+import { footOf, pinAt, PIN_RADIUS_PX, placePins } from '../../web/stage/pins.ts';
+import { toScreen, type View } from '../../web/stage/view.ts';
+
+const view: View = { scale: 1.5, leftPx: 400, topPx: 300 };
+const finding = (place: Place): Finding => ({
+  code: 'test',
+  severity: 'look',
+  place,
+  elementIds: [],
+  sentence: 'Look here.',
+});
+const point = (x: number, y: number) => finding({ kind: 'point', at: { x, y }, radiusMm: 2 });
+
+function leastGap(pins: ReturnType<typeof placePins>): number {
+  let least = Infinity;
+  pins.forEach((a, i) =>
+    pins.slice(i + 1).forEach((b) => {
+      least = Math.min(least, Math.hypot(a.at.leftPx - b.at.leftPx, a.at.topPx - b.at.topPx));
+    }),
+  );
+  return least;
+}
+
+describe('pins', () => {
+  it('stand on their place when there is room', () => {
+    const [a, b] = placePins([point(10, 20), point(-80, 5)], 200, view);
+    expect(a?.at).toEqual(toScreen(view, { x: 10, y: 20 }));
+    expect(b?.at).toEqual(toScreen(view, { x: -80, y: 5 }));
+  });
+
+  it('never cover each other, even forty on one spot', () => {
+    const pins = placePins(
+      Array.from({ length: 40 }, () => point(0, 0)),
+      200,
+      view,
+    );
+    expect(leastGap(pins)).toBeGreaterThanOrEqual(2 * PIN_RADIUS_PX);
+    expect(pins.map((p) => p.index)).toEqual(Array.from({ length: 40 }, (_, n) => n));
+    expect(pins[0]?.at).toEqual(pins[0]?.foot);
+  });
+
+  it('never cover each other for scattered findings of all kinds', () => {
+    const random = seededRandom(42);
+    const findings = Array.from({ length: 60 }, (_, n) => {
+      if (n % 5 === 0) return finding({ kind: 'plate' });
+      if (n % 5 === 1) return finding({ kind: 'band', innerMm: 150, outerMm: 160 });
+      return point((random() - 0.5) * 150, (random() - 0.5) * 150);
+    });
+    expect(leastGap(placePins(findings, 200, view))).toBeGreaterThanOrEqual(2 * PIN_RADIUS_PX);
+  });
+
+  it('point at the middle of a ring, in a band, and at the rim for the whole plate', () => {
+    const ring = [
+      { x: 10, y: 10 },
+      { x: 30, y: 10 },
+      { x: 30, y: 20 },
+    ];
+    expect(footOf({ kind: 'ring', ring }, 200)).toEqual({ x: 20, y: 15 });
+    const inBand = footOf({ kind: 'band', innerMm: 90, outerMm: 110 }, 200);
+    expect(Math.hypot(inBand.x, inBand.y)).toBeCloseTo(100, 9);
+    const atRim = footOf({ kind: 'plate' }, 200);
+    expect(Math.hypot(atRim.x, atRim.y)).toBeCloseTo(200, 9);
+  });
+
+  it('are found by the nearest, within reach only', () => {
+    const pins = placePins([point(0, 0), point(20, 0)], 200, view);
+    expect(pinAt(pins, { leftPx: 427, topPx: 300 }, 22)?.index).toBe(1);
+    expect(pinAt(pins, { leftPx: 403, topPx: 303 }, 22)?.index).toBe(0);
+    expect(pinAt(pins, { leftPx: 300, topPx: 300 }, 22)).toBeUndefined();
+  });
+});

@@ -25,7 +25,7 @@ export function paintMark(ctx: CanvasRenderingContext2D, wish: MarkWish): void {
     return;
   }
   lay(ctx, wish, stencilled(wish, '#8f5218', 7, 12, 0.5), 0.5);
-  lay(ctx, wish, stencilled(wish, '#4a2108', 1.6, 3.6, 0.62), 0.85);
+  lay(ctx, wish, stencilled(wish, '#4a2108', 0.7, 3.2, 0.62), 0.82);
   lay(ctx, wish, stencilled(wish, '#150a05', 0, 0.9, 0.9), 0.97);
   lay(ctx, wish, charCore(wish), 0.95);
 }

@@ -5,18 +5,14 @@ import styles from './stage.module.css';
 const QUIET_MS = 250;
 
 export function BusySign({ busy, words }: { busy: boolean; words: string }) {
-  const [shown, setShown] = useState(false);
+  return <div role="status">{busy && <LateSign words={words} />}</div>;
+}
+
+function LateSign({ words }: { words: string }) {
+  const [late, setLate] = useState(false);
   useEffect(() => {
-    if (!busy) {
-      setShown(false);
-      return;
-    }
-    const timer = setTimeout(() => setShown(true), QUIET_MS);
+    const timer = setTimeout(() => setLate(true), QUIET_MS);
     return () => clearTimeout(timer);
-  }, [busy]);
-  return (
-    <p className={styles.busy} role="status" data-shown={shown}>
-      {shown ? words : ''}
-    </p>
-  );
+  }, []);
+  return late && <p className={styles.busy}>{words}</p>;
 }

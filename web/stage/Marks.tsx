@@ -107,7 +107,7 @@ function PlateShape(props: {
       listening={false}
       perfectDrawEnabled={false}
       sceneFunc={(konva) => {
-        const ctx = konva._context as CanvasRenderingContext2D;
+        const ctx = konva._context;
         ctx.save();
         ctx.transform(view.scale, 0, 0, -view.scale, view.leftPx, view.topPx);
         draw(ctx, 1 / view.scale);

@@ -11,7 +11,7 @@ export function Picture({ scene, size, view }: { scene: Scene; size: SizePx; vie
       listening={false}
       perfectDrawEnabled={false}
       sceneFunc={(konva) => {
-        const ctx = konva._context as CanvasRenderingContext2D;
+        const ctx = konva._context;
         if (scene.whole) showPainted(ctx, scene.whole, size, view);
         if (scene.detail && view.scale > (scene.whole?.view.scale ?? 0) * 1.001)
           showPainted(ctx, scene.detail, size, view);

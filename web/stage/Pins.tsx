@@ -9,7 +9,7 @@ export function Pins(props: { readonly pins: readonly Pin[]; readonly lit: numbe
       listening={false}
       perfectDrawEnabled={false}
       sceneFunc={(konva) => {
-        const ctx = konva._context as CanvasRenderingContext2D;
+        const ctx = konva._context;
         for (const pin of props.pins) drawThread(ctx, pin, props.palette);
         for (const pin of props.pins) if (pin.index !== props.lit) drawPin(ctx, pin, false, props.palette);
         for (const pin of props.pins) if (pin.index === props.lit) drawPin(ctx, pin, true, props.palette);

@@ -147,6 +147,7 @@ export function PlateStage(props: PlateStageProps) {
                 <>
                   <Rulers
                     view={view}
+                    widthPx={size.width}
                     radiusMm={radiusMm}
                     worldMm={worldMm}
                     tight={size.width < NARROW_PX || size.height < NARROW_PX}

@@ -7,6 +7,8 @@ import { toScreen, type View } from './view.ts';
 
 export interface RulersProps {
   readonly view: View;
+  /** Of the stage: the unit stands at the last figure in sight. */
+  readonly widthPx: number;
   readonly radiusMm: number;
   readonly worldMm: number;
   readonly units: Units;
@@ -26,7 +28,7 @@ export function Rulers(props: RulersProps) {
       listening={false}
       perfectDrawEnabled={false}
       sceneFunc={(konva) => {
-        const ctx = konva._context as CanvasRenderingContext2D;
+        const ctx = konva._context;
         drawHours(ctx, props);
         drawRadius(ctx, props);
       }}
@@ -62,7 +64,7 @@ function drawHours(ctx: CanvasRenderingContext2D, { view, worldMm, tight, palett
 
 function drawRadius(
   ctx: CanvasRenderingContext2D,
-  { view, radiusMm, units, unitWord, openings, metal, palette }: RulersProps,
+  { view, radiusMm, units, unitWord, widthPx, openings, metal, palette }: RulersProps,
 ): void {
   const centre = toScreen(view, { x: 0, y: 0 });
   const rim = toScreen(view, { x: radiusMm, y: 0 });
@@ -97,7 +99,8 @@ function drawRadius(
     const x = toScreen(view, { x: tick.mm, y: 0 }).leftPx;
     const text = unitSaid ? tick.label : `${tick.label} ${unitWord}`;
     const halfMm = (ctx.measureText(text).width / 2 + 3) / view.scale;
-    if (tick.mm + halfMm > radiusMm || !isBare(openings, tick.mm, halfMm, 16 / view.scale)) continue;
+    if (x > widthPx - 24 || tick.mm + halfMm > radiusMm || !isBare(openings, tick.mm, halfMm, 16 / view.scale))
+      continue;
     ctx.fillText(text, x, y - 7);
     unitSaid = true;
   }

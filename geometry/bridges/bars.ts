@@ -5,6 +5,7 @@ import { perimeterMm } from '../measure/ring.ts';
 import type { Point } from '../shapes.ts';
 import type { Piece, Pieces } from './find-pieces.ts';
 import { measureBar } from './measure-bar.ts';
+import { findNecks } from './necks.ts';
 
 /** What bars are judged by; mm. */
 export interface BarRule {
@@ -40,7 +41,7 @@ const NEAREST_PAIRS = 400_000;
 
 /** All bars worth a thought, cheapest first. In: pieces and rule; out: bars in the same frame. */
 export function findBars(pieces: Pieces, rule: BarRule): Bar[] {
-  const bars: Bar[] = [];
+  const bars: Bar[] = barsAlongNecks(pieces, rule);
   for (const piece of pieces.pieces) {
     if (piece.id === 0) continue;
     if (piece.small) bars.push(...barsOverSmall(piece, pieces, rule));
@@ -74,6 +75,26 @@ function barsFromEdge(piece: Piece, pieces: Pieces, rule: BarRule): Bar[] {
       const to = { x: place.at.x + d.x * hit.at, y: place.at.y + d.y * hit.at };
       bars.push(judged(piece, place.at, to, hit.owner, place.along, pieces, rule));
     }
+  }
+  return bars;
+}
+
+/** A bar along every neck whose two walls it would cut back, or that joins two pieces. */
+function barsAlongNecks(pieces: Pieces, rule: BarRule): Bar[] {
+  const bars: Bar[] = [];
+  for (const { from, to, a, b } of findNecks(pieces)) {
+    const fit = measureBar(pieces.open, from, to, rule.widthMm, rule.leastOpeningMm);
+    if (a === b && !fit.bothSides) continue;
+    const piece = pieces.pieces[a]!;
+    bars.push({
+      from,
+      to,
+      a,
+      b,
+      cost: fit.crossingMm + 0.02 * Math.hypot(to.x - from.x, to.y - from.y),
+      widens: true,
+      alongMm: piece.edge.length > 0 ? alongAt(piece, from) : 0,
+    });
   }
   return bars;
 }

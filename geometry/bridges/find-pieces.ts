@@ -34,7 +34,9 @@ export interface Piece {
 
 export interface Pieces {
   readonly pieces: readonly Piece[];
-  /** Edges of all shrunk pieces, owned by piece id. */
+  /** Edges of all shrunk pieces with the piece they belong to: the metal lies on their right. */
+  readonly edges: readonly { readonly ring: Ring; readonly owner: number }[];
+  /** The same edges for casting rays, owned by piece id. */
   readonly shrunk: EdgeGrid;
   /** Edges of the openings. */
   readonly open: EdgeGrid;
@@ -64,22 +66,18 @@ export function findPieces(regions: readonly Region[], shrinkMm: number): Pieces
     if (depthMm < SPECK_SHARE * shrinkMm) specks.push(hole);
     else pieces.push({ id: pieces.length, edge: [], metal: i + 1, at, areaMm2: Math.abs(signedAreaMm2(hole)), small: true });
   });
-  const rings: Ring[] = [];
-  const owners: number[] = [];
-  pieces.forEach((p) => {
-    if (p.edge.length === 0) return;
-    rings.push(p.edge);
-    owners.push(p.id);
-  });
-  for (const region of grown) {
-    rings.push(region.outer);
-    const inside = innermost(cores, region.outer[0]!);
-    owners.push(inside < 0 ? 0 : inside + 1);
-  }
+  const edges = [
+    ...pieces.filter((p) => p.edge.length > 0).map((p) => ({ ring: p.edge, owner: p.id })),
+    ...grown.map(({ outer }) => ({ ring: outer, owner: innermost(cores, outer[0]!) + 1 })),
+  ];
   const openRings = regions.flatMap((r) => [r.outer, ...r.holes]);
   return {
     pieces,
-    shrunk: edgeGrid(rings, owners),
+    edges,
+    shrunk: edgeGrid(
+      edges.map((e) => e.ring),
+      edges.map((e) => e.owner),
+    ),
     open: edgeGrid(
       openRings,
       openRings.map(() => 0),

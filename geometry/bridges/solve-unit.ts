@@ -65,13 +65,14 @@ export function solveUnit(regions: readonly Region[], rules: StockRules, manner:
       openings = withoutHoles(openings, found.specks);
       specks.push(...found.specks.map((s) => s[0]!));
     }
-    if (found.pieces.length === 1) {
+    const possible = findBars(found, rule);
+    if (found.pieces.length === 1 && possible.length === 0) {
       clean++;
       continue;
     }
     clean = 0;
-    if (pass === 0) axis = mirrorAxis(openings);
-    const chosen = chooseBars(found, findBars(found, rule), rule, axis);
+    if (pass === 0 && found.pieces.length > 1) axis = mirrorAxis(openings);
+    const chosen = chooseBars(found, possible, rule, axis);
     const first = bars.length;
     for (const bar of chosen) bars.push(...built(bar, widthMm));
     const fresh = bars.slice(first);

@@ -37,7 +37,7 @@ export function chooseRound(island: Piece, bars: readonly Bar[], rule: SpanRule)
   let least = Infinity;
   for (let turn = 0; turn < TURNS; turn++) {
     const chosen: Bar[] = [];
-    let cost = turn * 1e-6;
+    let cost = 0;
     for (let i = 0; i < count; i++) {
       const place = (top + (i + turn / TURNS) * pitch) % around;
       const bar = cheapestNear(byPlace, place, around, pitch / 6, rule.widthMm);
@@ -48,7 +48,8 @@ export function chooseRound(island: Piece, bars: readonly Bar[], rule: SpanRule)
       chosen.push(bar);
       cost += bar.cost;
     }
-    if (cost < least - 1e-3 * rule.widthMm) [best, least] = [chosen, cost];
+    // Only a clear gain is worth leaving the top for.
+    if (cost < (best.length > 0 ? 0.95 : 1) * least) [best, least] = [chosen, cost];
   }
   return best;
 }

@@ -7,7 +7,8 @@ import type { Point, Region, Ring } from '../shapes.ts';
  * whose vertices are the points locally farthest from all contours (clearance = the circumradius) and whose edges are
  * the ways between them. What is joined by ways of clearance r or more is what stays joined when shrunk by r.
  *
- * Sampled every stepMm, a clearance is overestimated by at most sqrt(r^2 + stepMm^2 / 4) - r.
+ * Sampled every stepMm, a clearance r is overestimated by at most sqrt(r^2 + stepMm^2 / 4) - r; `widthAcross` takes
+ * the contours' own edges instead and is exact.
  */
 export interface ClearanceGraph {
   /** Sample coordinates, x and y in turn, mm. */
@@ -17,6 +18,8 @@ export interface ClearanceGraph {
   /** Distance of the sample along its contour from the contour's start, mm. */
   readonly along: Float64Array;
   readonly contourLength: readonly number[];
+  /** Samples of contour c are start[c] up to start[c + 1], in order around it. */
+  readonly start: readonly number[];
   readonly triangles: Uint32Array;
   readonly halfedges: Int32Array;
   /** Circumcentre of each triangle and its clearance. */
@@ -38,25 +41,35 @@ export function clearanceGraph(diameterMm: number, openings: readonly Region[], 
       openingOf.push(i);
     }
   });
-  const coords: number[] = [];
-  const contour: number[] = [];
-  const along: number[] = [];
-  const contourLength = rings.map((ring, c) => {
-    let run = 0;
-    ring.forEach((a, i) => {
+  const parts = rings.map((ring, c) =>
+    ring.map((a, i) => {
       const b = ring[(i + 1) % ring.length]!;
       const length = Math.hypot(b.x - a.x, b.y - a.y);
-      const n = c === 0 ? 1 : Math.max(1, Math.ceil(length / stepMm));
-      for (let k = 0; k < n; k++) {
-        coords.push(a.x + ((b.x - a.x) * k) / n, a.y + ((b.y - a.y) * k) / n);
-        contour.push(c);
-        along.push(run + (length * k) / n);
+      return { a, b, length, n: c === 0 ? 1 : Math.max(1, Math.ceil(length / stepMm)) };
+    }),
+  );
+  const total = parts.reduce((sum, ring) => ring.reduce((n, part) => n + part.n, sum), 0);
+  const xy = new Float64Array(2 * total);
+  const contour = new Int32Array(total);
+  const along = new Float64Array(total);
+  const start: number[] = [];
+  const contourLength: number[] = [];
+  let s = 0;
+  parts.forEach((ring, c) => {
+    start.push(s);
+    let run = 0;
+    for (const { a, b, length, n } of ring) {
+      for (let k = 0; k < n; k++, s++) {
+        xy[2 * s] = a.x + ((b.x - a.x) * k) / n;
+        xy[2 * s + 1] = a.y + ((b.y - a.y) * k) / n;
+        contour[s] = c;
+        along[s] = run + (length * k) / n;
       }
       run += length;
-    });
-    return run;
+    }
+    contourLength.push(run);
   });
-  const xy = Float64Array.from(coords);
+  start.push(total);
   const { triangles, halfedges } = new Delaunator(xy);
   const count = triangles.length / 3;
   const [cx, cy, clearance] = [new Float64Array(count), new Float64Array(count), new Float64Array(count)];
@@ -73,8 +86,9 @@ export function clearanceGraph(diameterMm: number, openings: readonly Region[], 
   }
   return {
     xy,
-    contour: Int32Array.from(contour),
-    along: Float64Array.from(along),
+    contour,
+    along,
+    start,
     contourLength,
     triangles,
     halfedges,
@@ -96,6 +110,41 @@ export function clearanceAcross(g: ClearanceGraph, halfedge: number): number {
   const side = (x: number, y: number) => (bx - ax) * (y - ay) - (by - ay) * (x - ax);
   const opposite = side(g.cx[t]!, g.cy[t]!) > 0 !== side(g.cx[u]!, g.cy[u]!) > 0;
   return opposite ? Math.hypot(bx - ax, by - ay) / 2 : Math.min(g.clearance[t]!, g.clearance[u]!);
+}
+
+/** Distance between the contours' edges that meet at the two samples: the true width of the gap between them. */
+export function widthAcross(g: ClearanceGraph, i: number, j: number): number {
+  const [before, after] = [neighbours(g, i), neighbours(g, j)];
+  let least = Infinity;
+  for (const p of before) {
+    for (const q of after) {
+      least = Math.min(
+        least,
+        toSegment(g, i, j, q),
+        toSegment(g, p, j, q),
+        toSegment(g, j, i, p),
+        toSegment(g, q, i, p),
+      );
+    }
+  }
+  return least;
+}
+
+/** The samples before and after one on its contour. */
+function neighbours(g: ClearanceGraph, i: number): [number, number] {
+  const c = g.contour[i]!;
+  const [from, to] = [g.start[c]!, g.start[c + 1]!];
+  return [i === from ? to - 1 : i - 1, i + 1 === to ? from : i + 1];
+}
+
+/** Distance of sample p from the edge between samples a and b. */
+function toSegment(g: ClearanceGraph, p: number, a: number, b: number): number {
+  const [ax, ay] = [g.xy[2 * a]!, g.xy[2 * a + 1]!];
+  const [dx, dy] = [g.xy[2 * b]! - ax, g.xy[2 * b + 1]! - ay];
+  const [px, py] = [g.xy[2 * p]! - ax, g.xy[2 * p + 1]! - ay];
+  const lengthSq = dx * dx + dy * dy;
+  const t = lengthSq === 0 ? 0 : Math.min(1, Math.max(0, (px * dx + py * dy) / lengthSq));
+  return Math.hypot(px - t * dx, py - t * dy);
 }
 
 /** Samples at the two ends of a half-edge. */

@@ -1,5 +1,5 @@
 import type { Point } from '../shapes.ts';
-import { clearanceAcross, type ClearanceGraph, halfedgeEnds, openingAt } from './clearance-graph.ts';
+import { clearanceAcross, type ClearanceGraph, halfedgeEnds, openingAt, widthAcross } from './clearance-graph.ts';
 
 /** A narrow place: its two sides and how wide it is, mm. */
 export interface Narrow {
@@ -22,34 +22,51 @@ const ALONGSIDE = 7;
 
 /**
  * Narrow places of the plate, from the graph of the proof: pairs of samples that see each other across their own
- * circle (Gabriel pairs), within 1 % for gaps wider than three sample steps.
+ * circle (Gabriel pairs), each measured on the contours' edges. Of all slots only the narrowest is given.
  */
 export function measureGaps(g: ClearanceGraph, webBelowMm: number, slotBelowMm: number): Gaps {
   const webs: Narrow[] = [];
-  const slots: Narrow[] = [];
-  const limit = Math.max(webBelowMm, slotBelowMm);
+  const across: Pair[] = [];
   for (let h = 0; h < g.halfedges.length; h++) {
-    const twin = g.halfedges[h]!;
-    if (twin < h) continue;
+    if (g.halfedges[h]! < h) continue;
     const [i, j] = halfedgeEnds(g, h);
-    const from = { x: g.xy[2 * i]!, y: g.xy[2 * i + 1]! };
-    const to = { x: g.xy[2 * j]!, y: g.xy[2 * j + 1]! };
-    const mm = Math.hypot(to.x - from.x, to.y - from.y);
-    if (mm >= limit) continue;
     const [ci, cj] = [g.contour[i]!, g.contour[j]!];
-    const openings = [g.openingOf[ci]!, g.openingOf[cj]!] as const;
-    if (ci === cj) {
-      const straight = Math.abs(g.along[i]! - g.along[j]!);
-      const around = Math.min(straight, g.contourLength[ci]! - straight);
-      if (mm >= slotBelowMm || around < ALONGSIDE * mm) continue;
-    } else if (mm >= webBelowMm && openings[0] !== openings[1]) continue;
+    const web = g.openingOf[ci] !== g.openingOf[cj];
+    const rough = Math.hypot(g.xy[2 * j]! - g.xy[2 * i]!, g.xy[2 * j + 1]! - g.xy[2 * i + 1]!);
+    if (rough >= (web ? webBelowMm : slotBelowMm)) continue;
+    if (!web && (ci !== cj || aroundMm(g, i, j) < ALONGSIDE * rough)) continue;
     // A pair whose circle holds other samples is not across a gap but past its end.
-    if (Math.abs(clearanceAcross(g, h) - mm / 2) > 1e-9) continue;
-    const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
-    const narrow = { mm, from, to, openings };
-    if (openings[0] !== openings[1]) webs.push(narrow);
-    else if (openings[0] >= 0 && openingAt(g, middle) >= 0) slots.push(narrow);
+    if (Math.abs(clearanceAcross(g, h) - rough / 2) > 1e-9) continue;
+    if (web) webs.push(narrow(g, i, j));
+    else across.push({ i, j, rough });
   }
-  const byWidth = (p: Narrow, q: Narrow) => p.mm - q.mm;
-  return { webs: webs.sort(byWidth), slots: slots.sort(byWidth) };
+  const slot = across
+    .sort((p, q) => p.rough - q.rough)
+    .find(({ i, j }) => g.openingOf[g.contour[i]!]! >= 0 && openingAt(g, middle(g, i, j)) >= 0);
+  return { webs: webs.sort((p, q) => p.mm - q.mm), slots: slot ? [narrow(g, slot.i, slot.j)] : [] };
+}
+
+interface Pair {
+  readonly i: number;
+  readonly j: number;
+  readonly rough: number;
+}
+
+function narrow(g: ClearanceGraph, i: number, j: number): Narrow {
+  return {
+    mm: widthAcross(g, i, j),
+    from: { x: g.xy[2 * i]!, y: g.xy[2 * i + 1]! },
+    to: { x: g.xy[2 * j]!, y: g.xy[2 * j + 1]! },
+    openings: [g.openingOf[g.contour[i]!]!, g.openingOf[g.contour[j]!]!],
+  };
+}
+
+/** Shorter way along the contour from one of its samples to another. */
+function aroundMm(g: ClearanceGraph, i: number, j: number): number {
+  const straight = Math.abs(g.along[i]! - g.along[j]!);
+  return Math.min(straight, g.contourLength[g.contour[i]!]! - straight);
+}
+
+function middle(g: ClearanceGraph, i: number, j: number): Point {
+  return { x: (g.xy[2 * i]! + g.xy[2 * j]!) / 2, y: (g.xy[2 * i + 1]! + g.xy[2 * j + 1]!) / 2 };
 }

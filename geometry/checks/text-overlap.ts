@@ -2,9 +2,9 @@ import type { Opening } from '../bridges/types.ts';
 import type { Finding, Place } from '../findings.ts';
 import { ringsGap } from '../measure/distance.ts';
 import { boxesWithin, ringBox } from '../measure/ring.ts';
-import type { Box, Point, Ring } from '../shapes.ts';
+import type { Box, Ring } from '../shapes.ts';
 import type { CheckInput } from './input.ts';
-import { callElement, inMm } from './words.ts';
+import { callElement, inMm, sentenceStart } from './words.ts';
 
 interface Reach {
   readonly opening: Opening;
@@ -21,19 +21,19 @@ interface Reach {
  */
 export function checkTextOverlap(input: CheckInput): Finding[] {
   const web = input.rules.leastWebMm;
-  const worst = new Map<string, { ids: readonly [string, string]; mm: number; at: Point }>();
-  const note = (a: string, b: string, mm: number, at: Point) => {
+  const worst = new Map<string, { ids: readonly [string, string]; mm: number; place: Place }>();
+  const note = (a: string, b: string, mm: number, place: Place) => {
     const ids: readonly [string, string] = a < b ? [a, b] : [b, a];
     const key = JSON.stringify(ids);
     const known = worst.get(key);
-    if (!known || mm < known.mm) worst.set(key, { ids, mm, at });
+    if (!known || mm < known.mm) worst.set(key, { ids, mm, place });
   };
 
   const reaches = input.openings.map(reachOf);
-  for (const { opening, box } of reaches) {
+  for (const { opening } of reaches) {
     const [first, ...others] = opening.elementIds;
     for (const other of others) {
-      if (first !== undefined) note(first, other, 0, { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 });
+      if (first !== undefined) note(first, other, 0, { kind: 'ring', ring: opening.region.outer });
     }
   }
   for (let i = 0; i < reaches.length; i++) {
@@ -45,13 +45,15 @@ export function checkTextOverlap(input: CheckInput): Finding[] {
       if (a.inner - b.outer >= web || b.inner - a.outer >= web || !boxesWithin(a.box, b.box, web)) continue;
       const gap = ringsGap(a.rings, b.rings, web);
       const [idA, idB] = [a.opening.elementIds[0], b.opening.elementIds[0]];
-      if (gap && idA !== undefined && idB !== undefined) note(idA, idB, gap.mm, gap.from);
+      if (gap && idA !== undefined && idB !== undefined) {
+        note(idA, idB, gap.mm, { kind: 'point', at: gap.from, radiusMm: Math.max(5, 3 * web) });
+      }
     }
   }
 
-  return [...worst.values()].map(({ ids, mm, at }) => {
-    const [a, b] = ids.map((id) => callElement(input.design.elements, id));
-    const place: Place = { kind: 'point', at, radiusMm: Math.max(5, 3 * web) };
+  return [...worst.values()].map(({ ids, mm, place }) => {
+    const a = sentenceStart(callElement(input.design.elements, ids[0]));
+    const b = callElement(input.design.elements, ids[1]);
     return {
       code: 'text-overlap',
       severity: 'stop',

@@ -1,8 +1,9 @@
 import type { DesignElement } from '../design/schema.ts';
 import type { Finding, Mend } from '../findings.ts';
+import type { Extent } from '../layout/placed.ts';
 import type { Point } from '../shapes.ts';
 import type { CheckInput } from './input.ts';
-import { callElement, inMm } from './words.ts';
+import { callElement, inMm, sentenceStart } from './words.ts';
 
 /** A mend goes this share of the radius farther than it must, so that rounding does not bring the finding back. */
 const SLACK_SHARE = 0.001;
@@ -15,7 +16,8 @@ export function checkTooNearRim(input: CheckInput): Finding[] {
   const radius = input.diameterMm / 2;
   const farthest = new Map<string, { at: Point; reach: number; points: Point[] }>();
   for (const opening of input.openings) {
-    for (const elementId of opening.elementIds) {
+    const elementId = outermost(opening.elementIds, input.layout.extents);
+    if (elementId !== undefined) {
       const entry = farthest.get(elementId) ?? { at: { x: 0, y: 0 }, reach: 0, points: [] };
       for (const p of opening.region.outer) {
         const reach = Math.hypot(p.x, p.y);
@@ -56,6 +58,19 @@ export function checkTooNearRim(input: CheckInput): Finding[] {
   return findings;
 }
 
+/** Openings that ran together belong to several elements; the one that reaches farthest out is the one to move. */
+function outermost(ids: readonly string[], extents: readonly Extent[]): string | undefined {
+  let best = ids[0];
+  let farthest = -Infinity;
+  if (ids.length < 2) return best;
+  for (const e of extents) {
+    if (!ids.includes(e.elementId)) continue;
+    const reach = e.kind === 'sector' ? e.outerMm : Math.hypot(e.x, e.y) + Math.hypot(e.widthMm, e.heightMm) / 2;
+    if (reach > farthest) [best, farthest] = [e.elementId, reach];
+  }
+  return best;
+}
+
 function mend(
   element: DesignElement | undefined,
   radius: number,
@@ -90,8 +105,4 @@ function shareThatFits(x: number, y: number, points: readonly Point[], allowed: 
     share = Math.min(share, (-b + Math.sqrt(b * b + a * (allowed * allowed - middleSq))) / a);
   }
   return Math.floor(share * 1000) / 1000;
-}
-
-function sentenceStart(name: string): string {
-  return name.charAt(0).toUpperCase() + name.slice(1);
 }

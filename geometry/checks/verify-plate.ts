@@ -1,5 +1,5 @@
 import type { Point, Region } from '../shapes.ts';
-import { clearanceAcross, type ClearanceGraph, clearanceGraph, openingAt } from './clearance-graph.ts';
+import { clearanceAcross, type ClearanceGraph, clearanceGraph, halfedgeEnds, openingAt, widthAcross } from './clearance-graph.ts';
 
 /**
  * The proof, sharing no code with the maker of bridges.
@@ -22,17 +22,19 @@ export interface Proof {
 const PROOF_SHARE = 0.96;
 
 /** Metal that outgrows the shrinking by less than this share is a bulge of a neck, not a piece. */
-const BULGE = 1.03;
+const BULGE = 1.1;
 
-/** Samples stand this close, as a share of the shrinking: the clearance then errs by less than 0.8 %. */
-const STEP_SHARE = 0.25;
+/**
+ * Samples stand this close, as a share of the shrinking. Less than 2, or ways would lead through the contours;
+ * what it makes uncertain (up to SLACK) is measured on the contours' edges themselves.
+ */
+const STEP_SHARE = 0.8;
+const SLACK = Math.hypot(1, STEP_SHARE / 2);
 
 export function verifyPlate(diameterMm: number, openings: readonly Region[], leastBridgeMm: number): Proof {
   const shrinkMm = (PROOF_SHARE * leastBridgeMm) / 2;
-  const stepMm = STEP_SHARE * shrinkMm;
-  const graph = clearanceGraph(diameterMm, openings, stepMm);
-  const reach = Math.hypot(shrinkMm, stepMm / 2);
-  const loose = [...nested(openings), ...outside(diameterMm, openings), ...partsBeyondRim(graph, reach)];
+  const graph = clearanceGraph(diameterMm, openings, STEP_SHARE * shrinkMm);
+  const loose = [...nested(openings), ...outside(diameterMm, openings), ...partsBeyondRim(graph, shrinkMm)];
   return { onePiece: loose.length === 0, loose, graph };
 }
 
@@ -58,7 +60,10 @@ function partsBeyondRim(g: ClearanceGraph, reach: number): Point[] {
     if (twin < h) continue;
     const [t, u] = [Math.floor(h / 3), Math.floor(twin / 3)];
     if (g.clearance[t]! < reach || g.clearance[u]! < reach) continue;
-    if (clearanceAcross(g, h) >= reach) parent[root(t)] = root(u);
+    const way = clearanceAcross(g, h);
+    if (way < reach) continue;
+    if (way < SLACK * reach && widthAcross(g, ...halfedgeEnds(g, h)) < 2 * reach) continue;
+    parent[root(t)] = root(u);
   }
   const widest = new Map<number, number>();
   const size = new Map<number, number>();

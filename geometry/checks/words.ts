@@ -13,3 +13,8 @@ export function callElement(elements: readonly DesignElement[], id: string): str
   const text = element.text.trim();
   return text.length > 24 ? `"${text.slice(0, 22)}…"` : `"${text}"`;
 }
+
+/** A name at the beginning of a sentence. */
+export function sentenceStart(name: string): string {
+  return name.charAt(0).toUpperCase() + name.slice(1);
+}

@@ -1,0 +1,76 @@
+import { castRay, type EdgeGrid } from '../measure/edge-grid.ts';
+import type { Point, Ring } from '../shapes.ts';
+import type { Pieces } from './find-pieces.ts';
+
+/**
+ * Necks: metal thinner than a bridge with wider metal at both ends (a stencil face's own bridge at a small size, the
+ * bar between two strokes, the gap under the dot of an i).
+ *
+ * Where a neck opens into wider metal the shrunk metal ends in a tip: the offsets of the neck's two walls meet there.
+ * So a neck is a pair of tips that see each other through metal which shrinking took away.
+ */
+export interface Neck {
+  readonly from: Point;
+  readonly to: Point;
+  readonly a: number;
+  readonly b: number;
+}
+
+/** A corner of the shrunk metal counts as a tip from this turn on: a neck of 0.985 of a bridge makes one of 20 degrees. */
+const LEAST_TURN_DEG = 18;
+/** A tip may be cut off by rounding into two corners this near to each other. */
+const SAME_TIP_MM = 0.02;
+
+interface Tip {
+  readonly at: Point;
+  readonly piece: number;
+  /** Unit direction out of the shrunk metal. */
+  readonly out: Point;
+}
+
+/** All necks of a unit; shortest first. In: pieces; out: middle lines from tip to tip. */
+export function findNecks(pieces: Pieces): Neck[] {
+  const tips = pieces.edges.flatMap(({ ring, owner }) => tipsOf(ring, owner));
+  const necks: (Neck & { length: number })[] = [];
+  for (let i = 0; i < tips.length; i++) {
+    for (let j = i + 1; j < tips.length; j++) {
+      const [p, q] = [tips[i]!, tips[j]!];
+      const length = Math.hypot(q.at.x - p.at.x, q.at.y - p.at.y);
+      if (length < SAME_TIP_MM) continue;
+      const d = { x: (q.at.x - p.at.x) / length, y: (q.at.y - p.at.y) / length };
+      if (d.x * p.out.x + d.y * p.out.y < 0.7 || d.x * q.out.x + d.y * q.out.y > -0.7) continue;
+      if (meets(pieces.open, p.at, d, 0, length)) continue;
+      if (meets(pieces.shrunk, p.at, d, SAME_TIP_MM, length - SAME_TIP_MM)) continue;
+      necks.push({ from: p.at, to: q.at, a: p.piece, b: q.piece, length });
+    }
+  }
+  return necks.sort((p, q) => p.length - q.length);
+}
+
+function meets(grid: EdgeGrid, from: Point, d: Point, after: number, before: number): boolean {
+  return castRay(grid, from, d.x, d.y).some((h) => h.at > after && h.at < before);
+}
+
+/**
+ * Corners where the ring turns right: rings run with the shrunk metal on their right (outer rings of grown openings
+ * counter-clockwise, edges of pieces clockwise), so a right turn is a corner of the metal.
+ */
+function tipsOf(ring: Ring, owner: number): Tip[] {
+  const tips: Tip[] = [];
+  ring.forEach((at, i) => {
+    const before = ring[(i + ring.length - 1) % ring.length]!;
+    const after = ring[(i + 1) % ring.length]!;
+    const [ax, ay] = unit(at.x - before.x, at.y - before.y);
+    const [bx, by] = unit(after.x - at.x, after.y - at.y);
+    const turn = (Math.atan2(ax * by - ay * bx, ax * bx + ay * by) * 180) / Math.PI;
+    if (turn > -LEAST_TURN_DEG) return;
+    const [ox, oy] = unit(-(ay + by), ax + bx);
+    tips.push({ at, piece: owner, out: { x: ox, y: oy } });
+  });
+  return tips;
+}
+
+function unit(x: number, y: number): [number, number] {
+  const length = Math.hypot(x, y);
+  return length > 0 ? [x / length, y / length] : [0, 0];
+}

@@ -55,6 +55,37 @@ function sfntProblem(view: DataView): string | undefined {
   return undefined;
 }
 
+/**
+ * Character maps of kind 12 may claim billions of characters, and the font reader would write each down.
+ * Takes an unpacked font whose table directory was judged; true when the map is one it can read to the end.
+ */
+export function hasSaneCharacterMap(bytes: Uint8Array): boolean {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  for (let i = 0; i < view.getUint16(4); i++) {
+    const at = 12 + 16 * i;
+    if (tag(bytes, at) === 'cmap') return saneMaps(new DataView(view.buffer, view.byteOffset + view.getUint32(at + 8)));
+  }
+  return false;
+}
+
+function saneMaps(map: DataView): boolean {
+  for (let i = 0; i < map.getUint16(2); i++) {
+    const at = map.getUint32(4 + 8 * i + 4);
+    if (map.getUint16(at) !== 12) continue;
+    const groups = map.getUint32(at + 12);
+    let characters = 0;
+    for (let g = 0; g < groups; g++) {
+      const group = at + 16 + 12 * g;
+      characters += Math.max(0, map.getUint32(group + 4) - map.getUint32(group) + 1);
+      if (characters > MOST_CHARACTERS) return false;
+    }
+  }
+  return true;
+}
+
+/** Unicode has 1,114,112 code points; a font holds at most 65,535 glyphs (OpenType 1.9, maxp). */
+const MOST_CHARACTERS = 1_114_112;
+
 function woffProblem(view: DataView): string | undefined {
   if (view.byteLength < 44) return CUT_SHORT;
   const count = view.getUint16(12);

@@ -2,7 +2,8 @@ import opentype from 'opentype.js';
 import type { Font, Glyph, PathCommand as FontCommand } from 'opentype.js';
 import type { Outline, PathCommand } from '../shapes.ts';
 import type { Face, FaceGlyph, KerningTable } from './face.ts';
-import { fontFileProblem } from './font-file.ts';
+import { fontFileProblem, hasSaneCharacterMap } from './font-file.ts';
+import { unpackWoff } from './woff.ts';
 
 /**
  * The only importer of opentype.js: font files in, faces of plain outlines out.
@@ -22,12 +23,20 @@ export function readFace(
   const problem = fontFileProblem(view);
   if (problem !== undefined) return { problem };
   try {
+    const plain = isWoff(view) ? unpackWoff(view) : view;
+    if (!plain || !hasSaneCharacterMap(plain)) return { problem: DAMAGED };
     // A copy: the reader wants a buffer of its own, and a view may lie inside a larger one.
-    const font = opentype.parse(view.slice().buffer);
+    const font = opentype.parse(plain.slice().buffer);
     return faceOf(id, font, kerning, joins);
   } catch {
-    return { problem: 'The font file is damaged. Get a fresh copy of it, or choose another face.' };
+    return { problem: DAMAGED };
   }
+}
+
+const DAMAGED = 'The font file is damaged. Get a fresh copy of it, or choose another face.';
+
+function isWoff(bytes: Uint8Array): boolean {
+  return bytes[0] === 0x77 && bytes[1] === 0x4f && bytes[2] === 0x46 && bytes[3] === 0x46;
 }
 
 /** Capitals with flat tops; the median of their heights is safe from one swashed letter. */

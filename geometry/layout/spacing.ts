@@ -58,8 +58,9 @@ export function spaceLetters(letters: readonly Letter[], face: Face, rail: Rail,
   let spreadMm = 0;
   let spreadAt = 0;
   pairs.slice(0, letters.length - 1).forEach((pair, i) => {
-    const wished = pair.naturalMm + extra;
-    const taken = Math.max(wished, pair.leastMm);
+    const taken = Math.max(pair.naturalMm + extra, pair.leastMm);
+    // A span that squeezes is a wish of its own: only what the web rule asks beyond the natural distance is spread.
+    const wished = pair.naturalMm + Math.max(0, extra);
     if (taken - wished > spreadMm && pair.webbed) [spreadMm, spreadAt] = [taken - wished, i + 1];
     at.push((at[i] ?? 0) + taken);
   });

@@ -1,0 +1,69 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { loadFaces, packageFile } from '../../fonts/node-faces.ts';
+import { ownFaceFrom } from '../../fonts/own-face.ts';
+import { readFace } from '../../geometry/adapters/opentype.ts';
+import { ownFaceSchema } from '../../geometry/design/schema.ts';
+
+const GOOD = new Uint8Array(readFileSync(packageFile('@fontsource/oswald', 'files/oswald-latin-700-normal.woff')));
+const PACKED = new Uint8Array(readFileSync(packageFile('@fontsource/oswald', 'files/oswald-latin-700-normal.woff2')));
+const bytesOf = (text: string) => new TextEncoder().encode(text);
+
+test('an own font goes into the design and comes out as the same face', async () => {
+  const made = ownFaceFrom(GOOD, 'C:\\fonts\\My Oswald.woff');
+  if ('problem' in made) throw new Error(made.problem);
+  expect(ownFaceSchema.parse(made.ownFace)).toEqual(made.ownFace);
+  const design = { elements: [{ kind: 'lineText', face: made.ownFace.id }], ownFaces: [made.ownFace] };
+  const { faces, problems } = await loadFaces(design);
+  expect(problems).toEqual([]);
+  const direct = readFace('x', GOOD);
+  if ('problem' in direct) throw new Error(direct.problem);
+  expect(faces.get(made.ownFace.id)?.glyph('R')).toEqual(direct.face.glyph('R'));
+  expect(faces.get(made.ownFace.id)?.glyph('\u{1f350}')).toBeUndefined();
+});
+
+describe('a file that is no usable font gets a sentence that says what to do', () => {
+  test.each([
+    ['nothing in it', new Uint8Array(0), /empty/],
+    ['WOFF2', PACKED, /Convert/],
+    ['a web page', bytesOf('\n<!DOCTYPE html><html><body>404</body></html>'), /web page/],
+    ['an archive', bytesOf('PK\u0003\u0004 fonts.zip and so on'), /Unpack/],
+    ['a picture', Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0, 0, 0, 0), /not a font file/],
+    ['a collection', bytesOf('ttcf\u0000\u0001\u0000\u0000\u0000\u0000'), /several faces/],
+    ['cut short', GOOD.slice(0, 9000), /cut short/],
+    ['a header alone', GOOD.slice(0, 20), /cut short/],
+    ['too large', new Uint8Array(6_000_001).fill(1), /at most 6.0 MB/],
+  ])('%s', (_, bytes, sentence) => {
+    const outcome = ownFaceFrom(bytes, 'font.ttf');
+    expect('problem' in outcome && outcome.problem).toMatch(sentence);
+  });
+
+  test('a design whose own font was damaged still loads, and says so', async () => {
+    const ownFaces = [{ id: 'own:0badf00d', name: 'Family face', data: 'this is not base64!' }];
+    const { problems } = await loadFaces({ elements: [{ kind: 'lineText', face: 'own:0badf00d' }], ownFaces });
+    expect(problems[0]?.problem).toMatch(/Family face.*Add the font file again/);
+  });
+});
+
+test('200 fonts with bytes turned over at random (fixed seed) never throw', () => {
+  let state = 20261125;
+  const next = (below: number) => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+    return Math.floor((state / 2 ** 32) * below);
+  };
+  let refused = 0;
+  for (let round = 0; round < 200; round++) {
+    const bytes = GOOD.slice();
+    for (let hits = 0; hits < 1 + (round % 20); hits++) bytes[next(round % 2 ? bytes.length : 500)] = next(256);
+    const outcome = readFace('x', bytes);
+    if ('problem' in outcome) {
+      expect(outcome.problem).toMatch(/^[A-Z].*\.$/);
+      refused++;
+    } else {
+      for (const char of 'ABCabc012&#é') outcome.face.glyph(char);
+      expect(Number.isFinite(outcome.face.kern('A', 'V'))).toBe(true);
+      expect(outcome.face.capHeight).toBeGreaterThan(0);
+    }
+  }
+  expect(refused).toBeGreaterThan(20);
+});

@@ -8,7 +8,10 @@ import { usualFace } from './usual-face.ts';
 export function addLineText(design: Design): Change {
   const fresh = newLineText(freeId(design.elements, 'line'), usualFace(design));
   const lines = design.elements.flatMap((e) => (e.kind === 'lineText' ? [e] : []));
-  const lowest = lines.reduce<(typeof lines)[number] | undefined>((low, l) => (low === undefined || l.y < low.y ? l : low), undefined);
+  const lowest = lines.reduce<(typeof lines)[number] | undefined>(
+    (low, l) => (low === undefined || l.y < low.y ? l : low),
+    undefined,
+  );
   if (lowest === undefined) return { design: { ...design, elements: [...design.elements, fresh] }, undo: 'step' };
   const capHeight = Math.min(fresh.capHeight, 0.16);
   const under = lowest.y - lowest.capHeight / 2 - capHeight * 1.1;

@@ -19,7 +19,11 @@ export function FindingsList({ findings }: { readonly findings: readonly Finding
 
   function show(index: number): void {
     const id = findings[index]?.elementIds[0];
-    ui.getState().set({ litFinding: lit === index ? undefined : index, view: 'plate', ...(id === undefined ? {} : { selectedId: id }) });
+    ui.getState().set({
+      litFinding: lit === index ? undefined : index,
+      view: 'plate',
+      ...(id === undefined ? {} : { selectedId: id }),
+    });
   }
 
   return (

@@ -11,14 +11,13 @@ export function VerdictBar() {
   const { ui } = usePage();
   const { plate } = useCurrentPlate();
   const trouble = usePlates((s) => s.trouble);
+  const busy = usePlates((s) => s.busy);
   const open = useUi((s) => s.findingsOpen);
   const unit = useUi((s) => s.unit);
   const findings = plate?.findings ?? [];
   const count = (severity: string): number => findings.filter((f) => f.severity === severity).length;
   const sentence =
-    plate === undefined
-      ? words.verdict.working
-      : words.verdict.sentence(plate.verdict, count('stop'), count('look'));
+    plate === undefined ? words.verdict.working : words.verdict.sentence(plate.verdict, count('stop'), count('look'));
   const notes = count('note');
   const shown = open && findings.length > 0;
   return (
@@ -29,14 +28,15 @@ export function VerdictBar() {
         </p>
       )}
       {shown && <FindingsList findings={findings} />}
-      <div className={css.line}>
+      <div className={css.line} data-busy={busy || undefined}>
         {plate !== undefined && <VerdictMark verdict={plate.verdict} size={22} silent />}
         <p role="status" className={css.sentence} data-testid="verdict">
           {sentence}
         </p>
         {plate !== undefined && (
           <p className={css.figures}>
-            {lengthWords(plate.diameterMm, unit)} · {words.figures.short(plate.measures.openings, plate.measures.bridges)}
+            {lengthWords(plate.diameterMm, unit)} ·{' '}
+            {words.figures.short(plate.measures.openings, plate.measures.bridges)}
             {plate.measures.leastBridgeMm !== undefined &&
               ` · ${words.figures.narrowest(lengthWords(plate.measures.leastBridgeMm, unit, unit === 'mm' ? 1 : 3))}`}
           </p>
@@ -48,7 +48,9 @@ export function VerdictBar() {
             aria-expanded={shown}
             onClick={() => ui.getState().set({ findingsOpen: !open, litFinding: undefined })}
           >
-            <span>{shown ? words.verdict.hide : findings.length === notes ? words.verdict.notes(notes) : words.verdict.show}</span>
+            <span>
+              {shown ? words.verdict.hide : findings.length === notes ? words.verdict.notes(notes) : words.verdict.show}
+            </span>
             {shown ? <ChevronDown size={18} aria-hidden /> : <ChevronUp size={18} aria-hidden />}
           </button>
         )}

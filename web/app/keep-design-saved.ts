@@ -1,7 +1,7 @@
 import { readDesign } from '../../geometry/design/read-design.ts';
 import { designText } from '../../geometry/design/write-design.ts';
 import { restoreSaved } from '../actions/restore-saved.ts';
-import { createSaver, readSaved, setAside, type Keep } from '../state/saving.ts';
+import { createSaver, readAside, readSaved, setAside, type Keep } from '../state/saving.ts';
 import { words } from '../words/en.ts';
 import type { Page } from './page-context.ts';
 
@@ -19,7 +19,8 @@ export async function keepDesignSaved(page: Page, keep: Keep): Promise<void> {
       ui.getState().set({ notice: say(read.problem) });
     }
   }
-  const saver = createSaver(keep, (state) => saving.getState().set(state));
+  saving.getState().set({ aside: await readAside(keep) });
+  const saver = createSaver(keep, (state) => saving.getState().set({ state }));
   design.subscribe((now, before) => {
     if (now.history.present !== before.history.present) saver.schedule(designText(now.history.present));
   });

@@ -48,7 +48,10 @@ export function useAct(): (action: (design: Design) => Change) => void {
 }
 
 /** The design's plate that is looked at, and what was last made of it. */
-export function useCurrentPlate(): { readonly spec: Design['plates'][number]; readonly plate: PlateResult | undefined } {
+export function useCurrentPlate(): {
+  readonly spec: Design['plates'][number];
+  readonly plate: PlateResult | undefined;
+} {
   const design = useDesign();
   const plateId = useUi((s) => s.plateId);
   const plates = usePlates((s) => s.plates);

@@ -1,4 +1,4 @@
-import { ownFaceFrom, type OwnFaceRecord } from '../../fonts/own-face.ts';
+import type { OwnFaceRecord } from '../../fonts/own-face.ts';
 import { words } from '../words/en.ts';
 
 /** What the design document takes, less a margin for base64. */
@@ -10,6 +10,7 @@ export async function readOwnFace(
 ): Promise<{ readonly ownFace: OwnFaceRecord } | { readonly problem: string }> {
   if (file.size > LARGEST_FONT_BYTES) return { problem: words.trouble.fontTooLarge };
   try {
+    const { ownFaceFrom } = await import('../../fonts/own-face.ts');
     return ownFaceFrom(new Uint8Array(await file.arrayBuffer()), file.name);
   } catch {
     return { problem: words.trouble.unreadable };

@@ -1,6 +1,4 @@
-import { faceUrl } from '../../fonts/browser-faces.ts';
 import { faceEntry } from '../../fonts/catalogue.ts';
-import { bytesOfBase64 } from '../../fonts/load-faces.ts';
 
 const shown = new Map<string, Promise<string | undefined>>();
 
@@ -22,10 +20,13 @@ export function showFace(id: string, source: string): Promise<string | undefined
 async function load(id: string, source: string): Promise<string | undefined> {
   const family = `sample-${id.replace(/[^a-z0-9]/gi, '-')}`;
   const entry = faceEntry(id);
-  const url = entry === undefined ? undefined : faceUrl(entry);
-  const data = url === undefined ? bytesOfBase64(source)?.slice().buffer : `url("${url}")`;
-  if (data === undefined) return undefined;
   try {
+    // the font reader that hangs on these two is large, and needed only once somebody chooses a face
+    const { faceUrl } = await import('../../fonts/browser-faces.ts');
+    const { bytesOfBase64 } = await import('../../fonts/load-faces.ts');
+    const url = entry === undefined ? undefined : faceUrl(entry);
+    const data = url === undefined ? bytesOfBase64(source)?.slice().buffer : `url("${url}")`;
+    if (data === undefined) return undefined;
     const face = new FontFace(family, data);
     await face.load();
     document.fonts.add(face);

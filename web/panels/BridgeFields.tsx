@@ -38,7 +38,9 @@ export function BridgeFields() {
           { value: 'auto', label: words.look.auto },
           { value: 'own', label: words.look.ownWidth },
         ]}
-        onChange={(how) => act((d) => setBridges(d, { width: how === 'auto' ? 'auto' : { mm: least ?? FIRST_WIDTH_MM } }))}
+        onChange={(how) =>
+          act((d) => setBridges(d, { width: how === 'auto' ? 'auto' : { mm: least ?? FIRST_WIDTH_MM } }))
+        }
       />
       {bridges.width === 'auto' ? (
         hint !== undefined && <p className={css.note}>{hint}</p>

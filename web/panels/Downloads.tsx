@@ -1,5 +1,7 @@
 import { Download, FileText, Save, Shapes } from 'lucide-react';
 import { useState } from 'react';
+import { useStore } from 'zustand';
+import { saveAsideFiles } from '../app/save-aside-files.ts';
 import { saveDesignFile } from '../app/save-design-file.ts';
 import { saveFile } from '../app/save-file.ts';
 import { useDesign, usePage, usePlates } from '../app/page-context.ts';
@@ -9,12 +11,16 @@ import type { WantedFile } from '../worker/plate-api.ts';
 import css from './Downloads.module.css';
 import { Refusal } from './Refusal.tsx';
 
-type Phase = { readonly kind: 'rest' } | { readonly kind: 'making' } | { readonly kind: 'done' | 'failed'; readonly sentence: string };
+type Phase =
+  | { readonly kind: 'rest' }
+  | { readonly kind: 'making' }
+  | { readonly kind: 'done' | 'failed'; readonly sentence: string };
 
 /** The files to take home; none while something stops the cut, and then it says what. */
 export function Downloads() {
   const design = useDesign();
-  const { client } = usePage();
+  const { client, saving } = usePage();
+  const aside = useStore(saving, (s) => s.aside);
   const plates = usePlates((s) => s.plates);
   const settled = usePlates((s) => !s.busy && s.trouble === undefined);
   const [phase, setPhase] = useState<Phase>({ kind: 'rest' });
@@ -84,6 +90,17 @@ export function Downloads() {
             <Save size={16} aria-hidden /> JSON
           </Button>
         </li>
+        {aside.length > 0 && (
+          <li>
+            <span className={css.name}>
+              {words.trouble.rescue}
+              <span className={css.sub}>{words.trouble.rescueHint}</span>
+            </span>
+            <Button kind="plain" aria-label={words.trouble.rescue} onClick={() => saveAsideFiles(aside)}>
+              <Save size={16} aria-hidden /> JSON
+            </Button>
+          </li>
+        )}
       </ul>
       <p role="status" className={phase.kind === 'failed' ? css.failed : css.note}>
         {phase.kind === 'making' ? words.take.making : phase.kind === 'rest' ? '' : phase.sentence}

@@ -36,7 +36,13 @@ export function FaceSample({ id, source, text }: FaceSampleProps) {
   }, [id, source]);
 
   return (
-    <span ref={line} className={css.sample} data-ready={family !== undefined || undefined} style={{ fontFamily: family }} aria-hidden>
+    <span
+      ref={line}
+      className={css.sample}
+      data-ready={family !== undefined || undefined}
+      style={{ fontFamily: family }}
+      aria-hidden
+    >
       {text}
     </span>
   );

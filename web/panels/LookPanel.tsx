@@ -34,7 +34,12 @@ export function LookPanel() {
       {texts.length > 1 && (
         <Field label={words.look.forWhich}>
           {({ id }) => (
-            <select id={id} className={fieldCss.control} value={chosen?.id ?? ALL} onChange={(e) => choose(e.target.value)}>
+            <select
+              id={id}
+              className={fieldCss.control}
+              value={chosen?.id ?? ALL}
+              onChange={(e) => choose(e.target.value)}
+            >
               <option value={ALL}>{words.look.all}</option>
               {texts.map((t) => (
                 <option key={t.id} value={t.id}>

@@ -85,7 +85,12 @@ function PlateRow({ plate, only }: { readonly plate: PlateSpec; readonly only: b
       <div className={css.size}>
         <Field label={words.size.plateSize}>
           {({ id }) => (
-            <select id={id} className={fieldCss.control} value={kind} onChange={(e) => setKind(e.target.value as SizeKind)}>
+            <select
+              id={id}
+              className={fieldCss.control}
+              value={kind}
+              onChange={(e) => setKind(e.target.value as SizeKind)}
+            >
               <option value="fit">{words.size.fit}</option>
               <option value="share">{words.size.share}</option>
               <option value="mm">{words.size.mm}</option>

@@ -31,7 +31,9 @@ export function SheetField({ thicknesses }: { readonly thicknesses: readonly She
           {now < 0 && <option value={OWN}>{words.size.otherThickness}</option>}
           {thicknesses.map((t, i) => (
             <option key={t.label} value={String(i)}>
-              {t.label.endsWith('mm') && unit === 'mm' ? t.label : `${t.label} (${lengthWords(t.mm, unit, unit === 'mm' ? 2 : 3)})`}
+              {t.label.endsWith('mm') && unit === 'mm'
+                ? t.label
+                : `${t.label} (${lengthWords(t.mm, unit, unit === 'mm' ? 2 : 3)})`}
             </option>
           ))}
         </select>

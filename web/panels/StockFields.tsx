@@ -59,7 +59,9 @@ export function StockFields() {
       <Field
         label={words.size.process}
         hint={process?.sentence}
-        problem={fit === undefined || fit.grade === 'yes' ? undefined : words.size.unfit(material?.name ?? '', fit.reason)}
+        problem={
+          fit === undefined || fit.grade === 'yes' ? undefined : words.size.unfit(material?.name ?? '', fit.reason)
+        }
       >
         {({ id, describedBy, invalid }) => (
           <select

@@ -4,7 +4,8 @@ import { words } from '../words/en.ts';
 /** What a person calls an element by its place: `Ring text, top`. */
 export function kindWords(element: DesignElement): string {
   if (element.kind === 'lineText') return words.say.kinds.line;
-  if (element.kind === 'border') return `${words.say.kinds.border}: ${words.details.styles[element.style].toLowerCase()}`;
+  if (element.kind === 'border')
+    return `${words.say.kinds.border}: ${words.details.styles[element.style].toLowerCase()}`;
   const clock = ((element.middleDeg % 360) + 360) % 360;
   if (clock < 45 || clock > 315) return words.say.kinds.ringTop;
   return clock > 135 && clock < 225 ? words.say.kinds.ringBottom : words.say.kinds.ring;

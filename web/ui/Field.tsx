@@ -5,7 +5,11 @@ interface FieldProps {
   readonly label: string;
   readonly hint?: string | undefined;
   readonly problem?: string | undefined;
-  readonly children: (ids: { readonly id: string; readonly describedBy: string | undefined; readonly invalid: boolean }) => ReactNode;
+  readonly children: (ids: {
+    readonly id: string;
+    readonly describedBy: string | undefined;
+    readonly invalid: boolean;
+  }) => ReactNode;
 }
 
 /** A label, a control, and beneath it a hint or what is wrong: the frame of every field. */

@@ -57,7 +57,10 @@ export function NumberField(props: NumberFieldProps) {
     const way = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : 0;
     if (way === 0) return;
     event.preventDefault();
-    const next = Math.min(props.most ?? Infinity, Math.max(props.least ?? -Infinity, props.value + way * (props.step ?? 1)));
+    const next = Math.min(
+      props.most ?? Infinity,
+      Math.max(props.least ?? -Infinity, props.value + way * (props.step ?? 1)),
+    );
     setTyped(undefined);
     props.onChange(next);
   }

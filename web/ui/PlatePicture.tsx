@@ -10,7 +10,12 @@ export function PlatePicture({ plate }: { readonly plate: PlateResult }) {
     .map(ringPath)
     .join('');
   return (
-    <svg viewBox={`${-radius} ${-radius} ${2 * radius} ${2 * radius}`} className={css.picture} aria-hidden focusable="false">
+    <svg
+      viewBox={`${-radius} ${-radius} ${2 * radius} ${2 * radius}`}
+      className={css.picture}
+      aria-hidden
+      focusable="false"
+    >
       <circle r={radius} className={css.metal} />
       <path d={path} fillRule="evenodd" className={css.cut} />
     </svg>

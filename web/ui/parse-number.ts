@@ -11,7 +11,11 @@ export type NumberProblem = 'empty' | 'not-a-number' | 'which-comma';
  * `1,250` can mean two things a thousandfold apart, so it is asked about, never guessed.
  */
 export function parseNumber(typed: string): Parsed {
-  const text = typed.trim().replace(/[\u00a0\u2009\u202f']/g, ' ').replace(/\u2212/g, '-').replace(/^\+\s*/, '');
+  const text = typed
+    .trim()
+    .replace(/[\u00a0\u2009\u202f']/g, ' ')
+    .replace(/\u2212/g, '-')
+    .replace(/^\+\s*/, '');
   if (text === '') return { problem: 'empty' };
   if (/^-?[1-9]\d{0,2},\d{3}$/.test(text)) return { problem: 'which-comma' };
   const plain = toPoint(text);

@@ -16,7 +16,10 @@ export const words = {
   unitNames: { mm: 'mm', inch: 'inch' },
   views: { legend: 'What you look at', plate: 'Plate', barrel: 'On the barrel' },
   barrelStates: { legend: 'What the barrel shows', plate: 'Plate in place', paint: 'Painted', char: 'Charred' },
-  plates: { legend: 'Which plate', marks: { ready: 'ready to cut', look: 'worth a look', stop: 'cannot be cut yet', none: '' } },
+  plates: {
+    legend: 'Which plate',
+    marks: { ready: 'ready to cut', look: 'worth a look', stop: 'cannot be cut yet', none: '' },
+  },
   steps: {
     nav: 'The four questions',
     say: { short: 'Say', title: 'What shall it say?' },
@@ -39,7 +42,8 @@ export const words = {
     none: 'Nothing to cut yet',
     sentence(verdict: Verdict, stops: number, looks: number): string {
       if (verdict === 'ready') return 'Holds together, ready to cut';
-      if (verdict === 'look') return looks === 1 ? 'Holds together, one thing to look at' : `Holds together, ${looks} things to look at`;
+      if (verdict === 'look')
+        return looks === 1 ? 'Holds together, one thing to look at' : `Holds together, ${looks} things to look at`;
       return stops === 1 ? 'Cannot be cut yet: one thing to mend' : `Cannot be cut yet: ${stops} things to mend`;
     },
     show: 'Show findings',
@@ -76,7 +80,13 @@ export const words = {
     addRing: 'Ring text',
     addLine: 'Line',
     addBorder: 'Border',
-    kinds: { ringTop: 'Ring text, top', ringBottom: 'Ring text, bottom', ring: 'Ring text', line: 'Line', border: 'Border' },
+    kinds: {
+      ringTop: 'Ring text, top',
+      ringBottom: 'Ring text, bottom',
+      ring: 'Ring text',
+      line: 'Line',
+      border: 'Border',
+    },
     adjust: (what: string) => `Adjust ${what}`,
     remove: (what: string) => `Remove ${what}`,
     removed: (what: string) => `${what} removed. Undo brings it back.`,
@@ -119,13 +129,23 @@ export const words = {
   look: {
     forWhich: 'Letters for',
     all: 'All texts',
-    kinds: { stencil: 'Made as stencils', serif: 'With serifs', slab: 'Slab and poster', display: 'Display', sans: 'Plain', script: 'Written by hand', blackletter: 'Broken letters', own: 'Your own' } as Record<string, string>,
+    kinds: {
+      stencil: 'Made as stencils',
+      serif: 'With serifs',
+      slab: 'Slab and poster',
+      display: 'Display',
+      sans: 'Plain',
+      script: 'Written by hand',
+      blackletter: 'Broken letters',
+      own: 'Your own',
+    } as Record<string, string>,
     sample: 'Perry 27',
     own: 'Your own font file',
     ownHint: 'TTF, OTF or WOFF. It stays in this browser and travels in the design file.',
     ownButton: 'Choose a font file',
     ownAdded: (name: string) => `“${name}” is in the design now.`,
-    ownFull: 'This design already carries eight fonts of your own, and all are in use. Give one text another face first.',
+    ownFull:
+      'This design already carries eight fonts of your own, and all are in use. Give one text another face first.',
     ownMissing: 'A face this design asks for is not here.',
     bridges: 'Bridges',
     bridgesSentence: 'Small bars of metal that hold the inside of letters such as O, A and R.',
@@ -146,7 +166,8 @@ export const words = {
     across: 'Across the boards',
     measureHint:
       'Lay the tape inside the chime, the raised ring of stave ends, on the outside of the head. Wood shrinks across the grain, so measure both ways: the smaller one counts.',
-    picture: 'A barrel head seen from outside: one arrow runs along the head boards, one across them, both from inside edge to inside edge of the chime.',
+    picture:
+      'A barrel head seen from outside: one arrow runs along the head boards, one across them, both from inside edge to inside edge of the chime.',
     chime: 'chime',
     alongShort: 'along',
     acrossShort: 'across',
@@ -196,7 +217,8 @@ export const words = {
     saveDesign: 'Save the design file',
     saveDesignHint: 'Open it here again, on any machine.',
     making: 'Making the files',
-    done: (n: number) => (n === 1 ? 'One file is on its way to your downloads.' : `${n} files are on their way to your downloads.`),
+    done: (n: number) =>
+      n === 1 ? 'One file is on its way to your downloads.' : `${n} files are on their way to your downloads.`,
     refused: 'No cut file yet',
     refusedWhy: (plate: string) => `${plate}:`,
     refusedHint: 'Mend what stops the cut, and the downloads open by themselves.',
@@ -212,7 +234,8 @@ export const words = {
   cautions: {
     edges: 'Cut edges can be sharp and splinter: wear gloves and smooth them before use.',
     metal: 'Cut metal is sharp and may be hot from the machine: wear gloves and deburr before use.',
-    paint: 'Spray in good air and away from flames and sparks. Light coats with the plate held flat keep the edge crisp.',
+    paint:
+      'Spray in good air and away from flames and sparks. Light coats with the plate held flat keep the edge crisp.',
     torch:
       'Never bring a torch near spirit, its vapour or a cask that has held it: an empty one can still burst. Let paint and solvent dry fully first, keep water and an extinguisher at hand, watch the wood for a good while afterwards, and do it only where your local fire code and your site allow hot work.',
     hot: 'The plate stays hot long after the flame: lift it with heat gloves or tongs.',
@@ -225,14 +248,17 @@ export const words = {
     shut: 'This browser keeps nothing between visits. Your work goes on: save the design file under “Take it home”.',
   },
   trouble: {
-    worker: 'That was too much for this browser, so the last good plate is still shown. Undo the last change, or make the text simpler.',
+    worker:
+      'That was too much for this browser, so the last good plate is still shown. Undo the last change, or make the text simpler.',
     files: 'The files could not be made. Nothing is lost: try again, and if it stays so, save the design file.',
     tooLarge: 'This file is larger than 20 MB. A design or a font is far smaller: please check which file it is.',
-    fontTooLarge: 'This font file is larger than 5.9 MB, more than a design can carry. Choose a smaller one, perhaps without other scripts.',
+    fontTooLarge:
+      'This font file is larger than 5.9 MB, more than a design can carry. Choose a smaller one, perhaps without other scripts.',
     unreadable: 'This file could not be read. Choose it again, or another copy.',
     damaged: (why: string) => `What was saved last time could not be read, so it was set aside and not deleted. ${why}`,
     damagedLost: (why: string) => `What was saved last time could not be read. ${why}`,
-    rescue: 'Download what was set aside',
+    rescue: 'What was set aside',
+    rescueHint: 'Saved earlier in this browser, but it could not be read.',
     close: 'Close this note',
   },
   numbers: {

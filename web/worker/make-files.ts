@@ -51,19 +51,26 @@ export async function makeFiles(
   return { files };
 }
 
-function cutFile(design: Design, kind: 'dxf' | 'svg', plateId: string, planned: ReadonlyMap<string, Planned>): MadeFile {
+function cutFile(
+  design: Design,
+  kind: 'dxf' | 'svg',
+  plateId: string,
+  planned: ReadonlyMap<string, Planned>,
+): MadeFile {
   const found = planned.get(plateId);
   if (found === undefined) throw new Error(`no plate ${plateId}`);
   const text = kind === 'dxf' ? writeDxf(design, found.plate, found.plan) : writeSvg(design, found.plate, found.plan);
   const type = kind === 'dxf' ? 'image/vnd.dxf' : 'image/svg+xml';
-  return { name: cutFileName(design, kind, plateId), type, bytes: strToU8(text) as Uint8Array<ArrayBuffer> };
+  return { name: cutFileName(design, kind, plateId), type, bytes: strToU8(text) };
 }
 
 /** The same name whether a plate is taken alone or with the others. */
 function cutFileName(design: Design, kind: 'dxf' | 'svg', plateId: string): string {
   const fingerprint = shortFingerprint(design);
   const plates = design.plates.map(({ name }) => ({ name, fingerprint }));
-  return plateFileNames(design.title, plates, kind)[design.plates.findIndex((p) => p.id === plateId)] ?? `plate.${kind}`;
+  return (
+    plateFileNames(design.title, plates, kind)[design.plates.findIndex((p) => p.id === plateId)] ?? `plate.${kind}`
+  );
 }
 
 async function specSheet(design: Design, planned: ReadonlyMap<string, Planned>): Promise<MadeFile> {

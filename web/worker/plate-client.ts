@@ -30,7 +30,7 @@ export function startPlateClient(store: PlatesStore): PlateClient {
     });
     broken.catch(() => undefined);
     // every call of the interface already answers with a promise, so the wrapped side looks just like it
-    return { worker, api: wrap<PlateApi>(worker) as unknown as PlateApi, broken };
+    return { worker, api: wrap<PlateApi>(worker), broken };
   }
 
   /** A worker that has died is replaced: what was typed is in the page, not in it. */

@@ -79,16 +79,16 @@ const STYLES: Record<'dashes' | 'beads' | 'rope', Style> = {
     // Three times as long as wide, in fours so that the four quarters look alike.
     auto: (band) => Math.max(4, 4 * Math.round(roundMm(band) / (3 * band.widthMm + dashGapMm(band)) / 4)),
     // Measured at the inner edge, where dashes are shortest: an opening as wide as the process can cut is left.
-    most: (band) => 180 / sineDeg((band.gapMm + band.openingMm) / 2 / band.innerMm),
+    most: (band) => piecesRound((band.gapMm + band.openingMm) / 2 / band.innerMm),
     shapes: dashShapes,
   },
   beads: {
     word: 'beads',
     auto: (band) => {
       const pitchMm = band.widthMm + Math.max(band.gapMm, 0.5 * band.widthMm);
-      return Math.max(4, 4 * Math.floor(180 / sineDeg(pitchMm / 2 / band.middleMm) / 4));
+      return Math.max(4, 4 * Math.floor(piecesRound(pitchMm / 2 / band.middleMm) / 4));
     },
-    most: (band) => 180 / sineDeg((band.widthMm + band.gapMm) / 2 / band.middleMm),
+    most: (band) => piecesRound((band.widthMm + band.gapMm) / 2 / band.middleMm),
     shapes: beadShapes,
   },
   rope: {
@@ -97,7 +97,7 @@ const STYLES: Record<'dashes' | 'beads' | 'rope', Style> = {
       const pitchMm = Math.max(1.05 * band.widthMm, 2.6 * band.gapMm);
       return Math.max(4, 4 * Math.round(roundMm(band) / pitchMm / 4));
     },
-    most: (band) => mostStrands(band.innerMm, band.gapMm, band.openingMm),
+    most: (band) => mostStrands(band.innerMm, band.outerMm, band.gapMm, band.openingMm),
     shapes: ropeShapes,
   },
 };
@@ -166,6 +166,11 @@ function roundMm(band: Band): number {
 
 function dashGapMm(band: Band): number {
   return Math.max(band.gapMm, 0.6 * band.widthMm);
+}
+
+/** How many pieces go round when half the pitch of one, over the radius, has this sine; 1 when not even two do. */
+function piecesRound(sine: number): number {
+  return sine > 1 ? 1 : 180 / sineDeg(sine);
 }
 
 /** Arcsine in degrees; past the end of the sine, a right angle. */

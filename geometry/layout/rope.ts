@@ -29,13 +29,16 @@ export function strandOutline(
   return outline;
 }
 
-/** As many strands as leave the gap between them and are wide enough to cut, measured at the inner edge. */
-export function mostStrands(innerMm: number, gapMm: number, openingMm: number): number {
-  return (2 * Math.PI * innerMm) / ((gapMm + openingMm) * LEAN);
+/** As many strands as leave the gap between them when they are only just wide enough to cut; below 2: none. */
+export function mostStrands(innerMm: number, outerMm: number, gapMm: number, openingMm: number): number {
+  // Side by side across a leaning strand there cannot be more than this; a wide band crowds at its inner edge.
+  let count = Math.floor((Math.PI * (innerMm + outerMm)) / (gapMm + openingMm));
+  const widthMm = outerMm - innerMm;
+  const outline = bend(strand(thinnest(openingMm, widthMm), tipOf(openingMm, widthMm)), innerMm, outerMm);
+  while (count >= 2 && gapToNext(outline, count, gapMm) < gapMm) count = Math.min(count - 1, Math.floor(count * 0.97));
+  return count;
 }
 
-/** A strand leans, so along the rope it and its gap take this much more than across themselves. */
-const LEAN = 1.8;
 /** The gap a designer would leave where the rule asks for less, in pitches. */
 const HANDSOME_GAP = 0.17;
 /** Half the thickness of a strand's tip, in widths of the band. */
@@ -52,9 +55,15 @@ const HALVINGS = 14;
 function thickest(innerMm: number, outerMm: number, count: number, gapMm: number, openingMm: number): Outline {
   const widthMm = outerMm - innerMm;
   const pitch = (Math.PI * (innerMm + outerMm)) / count / widthMm;
-  const tip = Math.min(GREATEST_TIP, Math.max(TIP, (0.6 * openingMm) / widthMm));
-  const wantedMm = Math.max(gapMm, HANDSOME_GAP * pitch * widthMm);
-  let [low, high] = [0.05 * pitch, pitch];
+  const tip = tipOf(openingMm, widthMm);
+  const handsomeMm = Math.max(gapMm, HANDSOME_GAP * pitch * widthMm);
+  // Where even the thinnest strands stand nearer than is handsome, the rule alone counts.
+  const wantedMm =
+    gapToNext(bend(strand(thinnest(openingMm, widthMm), tip), innerMm, outerMm), count, handsomeMm) < handsomeMm
+      ? gapMm
+      : handsomeMm;
+  const least = thinnest(openingMm, widthMm);
+  let [low, high] = [least, Math.max(least, pitch)];
   let best = bend(strand(low, tip), innerMm, outerMm);
   for (let i = 0; i < HALVINGS; i++) {
     const thick = (low + high) / 2;
@@ -63,6 +72,15 @@ function thickest(innerMm: number, outerMm: number, count: number, gapMm: number
     else high = thick;
   }
   return best;
+}
+
+/** Thickness along the band, in its widths, at which the opening of the steep middle is just wide enough. */
+function thinnest(openingMm: number, widthMm: number): number {
+  return (1.25 * openingMm) / widthMm;
+}
+
+function tipOf(openingMm: number, widthMm: number): number {
+  return Math.min(GREATEST_TIP, Math.max(TIP, (0.6 * openingMm) / widthMm));
 }
 
 function gapToNext(outline: Outline, count: number, withinMm: number): number {
@@ -95,7 +113,9 @@ function strand(thick: number, tip: number): Cubic[] {
   return [...half, ...turned];
 }
 
-const PIECES = 4;
+/** Pieces of a curve are no longer than this along the ring; and at least four, as a strand also crosses the band. */
+const GREATEST_PIECE_DEG = 6;
+const LEAST_PIECES = 4;
 
 /** Round the ring: u becomes the clock angle of the same arc at mid-band, v the radius. */
 function bend(cubics: readonly Cubic[], innerMm: number, outerMm: number): Outline {
@@ -111,11 +131,13 @@ function bend(cubics: readonly Cubic[], innerMm: number, outerMm: number): Outli
     const at = bent(p);
     return { x: at.x + step.x, y: at.y + step.y };
   };
+  const piecesFor = ([p, , , q]: Cubic) =>
+    Math.max(LEAST_PIECES, Math.ceil(Math.abs(clockDegOf(q) - clockDegOf(p)) / GREATEST_PIECE_DEG));
   const first = cubics[0];
   if (!first) return [];
   const out: PathCommand[] = [{ type: 'M', ...bent(first[0]) }];
   for (const cubic of cubics) {
-    for (const [p, c1, c2, q] of piecesOf(cubic)) {
+    for (const [p, c1, c2, q] of piecesOf(cubic, piecesFor(cubic))) {
       const [h1, h2, end] = [handle(p, c1), handle(q, c2), bent(q)];
       out.push({ type: 'C', x1: h1.x, y1: h1.y, x2: h2.x, y2: h2.y, x: end.x, y: end.y });
     }
@@ -125,10 +147,10 @@ function bend(cubics: readonly Cubic[], innerMm: number, outerMm: number): Outli
 }
 
 /** Cut in equal steps of the parameter by de Casteljau's construction. */
-function piecesOf(cubic: Cubic): Cubic[] {
+function piecesOf(cubic: Cubic, count: number): Cubic[] {
   const out: Cubic[] = [];
   let rest = cubic;
-  for (let left = PIECES; left > 1; left--) {
+  for (let left = count; left > 1; left--) {
     const [piece, after] = split(rest, 1 / left);
     out.push(piece);
     rest = after;

@@ -17,8 +17,8 @@ export function Beginnings() {
   const act = useAct();
   const file = useRef<HTMLInputElement>(null);
 
-  function begin(design: Design, notice: string): void {
-    act((before) => beginWith(before, design));
+  function begin(design: Design, notice: string, beginnings: readonly Design[] = []): void {
+    act((before) => beginWith(before, design, beginnings));
     ui.getState().set({ selectedId: undefined, litFinding: undefined, plateId: undefined, notice });
   }
 
@@ -37,7 +37,11 @@ export function Beginnings() {
       <ul className={css.row}>
         {BEGINNINGS.map((design) => (
           <li key={design.title}>
-            <button type="button" className={css.card} onClick={() => begin(design, words.say.begun(design.title))}>
+            <button
+              type="button"
+              className={css.card}
+              onClick={() => begin(design, words.say.begun(design.title), ALL_BEGINNINGS)}
+            >
               <span className={css.round}>
                 <BeginningPicture design={design} />
               </span>
@@ -49,7 +53,7 @@ export function Beginnings() {
           <button
             type="button"
             className={css.card}
-            onClick={() => begin(emptyDesign(), words.say.begun(words.say.empty))}
+            onClick={() => begin(emptyDesign(), words.say.begun(words.say.empty), ALL_BEGINNINGS)}
           >
             <span className={css.round}>
               <CircleDashed size={28} strokeWidth={1.25} aria-hidden />
@@ -80,6 +84,8 @@ export function Beginnings() {
     </section>
   );
 }
+
+const ALL_BEGINNINGS = [...BEGINNINGS, emptyDesign()];
 
 /** Made by the same worker as the plate itself, when that has nothing else to do. */
 function BeginningPicture({ design }: { readonly design: Design }) {

@@ -13,6 +13,8 @@ export interface PlateLook {
   /** Device pixels to the millimetre. */
   readonly scale: number;
   readonly theme: Theme;
+  /** The uncut metal as paintMetal gives it on a sheet of the same size and view; painted on the spot when absent. */
+  readonly metal?: HTMLCanvasElement;
 }
 
 /** Shadow on the wood around the rim and inside the openings, then the metal, then its lit and shaded arrises. */
@@ -25,7 +27,12 @@ export function paintPlate(ctx: CanvasRenderingContext2D, look: PlateLook): void
   ctx.save();
   ctx.clip(disc);
   ctx.clip(metal, 'evenodd');
-  layMetal(ctx, look);
+  if (look.metal) {
+    ctx.save();
+    ctx.setTransform(1, 0, 0, 1, 0, 0);
+    ctx.drawImage(look.metal, 0, 0);
+    ctx.restore();
+  } else paintMetal(ctx, look);
   litArrises(ctx, look);
   ctx.restore();
   rimEdge(ctx, look, disc);
@@ -75,21 +82,23 @@ function shadeOpenings(ctx: CanvasRenderingContext2D, look: PlateLook): void {
   ctx.clip(look.openings, 'evenodd');
   ctx.fillStyle = look.theme === 'light' ? 'rgba(52, 26, 8, 0.06)' : 'rgba(14, 6, 0, 0.12)';
   ctx.fillRect(-r, -r, 2 * r, 2 * r);
+  // Deep under the edge first, hard; then the soft fringe that a lamp of some size gives.
+  ctx.save();
+  ctx.translate((drop * 0.5) / look.scale, (-drop * 0.5) / look.scale);
+  ctx.fillStyle = 'rgba(22, 10, 3, 0.45)';
+  ctx.fill(inverse, 'evenodd');
+  ctx.restore();
   ctx.fillStyle = '#000';
-  for (const [share, blur, alpha] of [
-    [0.9, 0.8, 0.7],
-    [1.2, 2.6, 0.3],
-  ] as const) {
-    ctx.shadowColor = `rgba(22, 10, 3, ${alpha})`;
-    ctx.shadowBlur = drop * blur;
-    ctx.shadowOffsetX = drop * share;
-    ctx.shadowOffsetY = drop * share;
-    ctx.fill(inverse, 'evenodd');
-  }
+  ctx.shadowColor = 'rgba(22, 10, 3, 0.72)';
+  ctx.shadowBlur = drop * 1.7;
+  ctx.shadowOffsetX = drop;
+  ctx.shadowOffsetY = drop;
+  ctx.fill(inverse, 'evenodd');
   ctx.restore();
 }
 
-function layMetal(ctx: CanvasRenderingContext2D, look: PlateLook): void {
+/** Brushed sheet without openings, a square that the disc is cut from: the same for every text, so worth keeping. */
+export function paintMetal(ctx: CanvasRenderingContext2D, look: Pick<PlateLook, 'radiusMm' | 'theme'>): void {
   const r = look.radiusMm;
   const light = look.theme === 'light';
   const sheen = ctx.createLinearGradient(-r * 0.95, r * 0.75, r * 0.95, -r * 0.75);
@@ -132,20 +141,20 @@ function layMetal(ctx: CanvasRenderingContext2D, look: PlateLook): void {
   ctx.fillRect(-r, -r, 2 * r, 2 * r);
 }
 
-/** Edges that face the lamp catch it; those turned away go dark. Drawn on the metal only. */
+/**
+ * Edges that face the lamp catch it; those turned away go dark. On the metal only: the openings moved a little to
+ * either side leave a crescent along just those edges. Filling is many times quicker than stroking.
+ */
 function litArrises(ctx: CanvasRenderingContext2D, look: PlateLook): void {
-  const px = 1 / look.scale;
-  const wide = Math.max(1, Math.min(2.6, look.thicknessMm * look.scale * 0.4));
-  ctx.lineJoin = 'round';
-  for (const [shift, colour, width] of [
-    [-0.5, 'rgba(30, 26, 24, 0.42)', wide],
-    [0.55, 'rgba(255, 255, 252, 0.95)', wide * 1.1],
+  const wide = Math.max(0.9, Math.min(2.4, look.thicknessMm * look.scale * 0.42)) / look.scale;
+  for (const [shift, colour] of [
+    [-0.85, 'rgba(30, 26, 24, 0.42)'],
+    [1, 'rgba(255, 255, 252, 0.95)'],
   ] as const) {
     ctx.save();
-    ctx.translate(shift * width * px, -shift * width * px);
-    ctx.lineWidth = width * px;
-    ctx.strokeStyle = colour;
-    ctx.stroke(look.openings);
+    ctx.translate(shift * wide * 0.8, -shift * wide * 0.8);
+    ctx.fillStyle = colour;
+    ctx.fill(look.openings, 'evenodd');
     ctx.restore();
   }
 }

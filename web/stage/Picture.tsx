@@ -1,11 +1,18 @@
+import { memo } from 'react';
 import { Shape } from 'react-konva';
 import type { SizePx } from '../barrel-view/size.ts';
 import { showPainted } from './scene.ts';
 import type { Scene } from './use-scene.ts';
 import type { View } from './view.ts';
 
+export interface PictureProps {
+  readonly scene: Scene;
+  readonly size: SizePx;
+  readonly view: View;
+}
+
 /** Wood, chime and plate: nothing but one or two bitmaps, so that zooming and panning cost next to nothing. */
-export function Picture({ scene, size, view }: { scene: Scene; size: SizePx; view: View }) {
+export const Picture = memo(function Picture({ scene, size, view }: PictureProps) {
   return (
     <Shape
       listening={false}
@@ -13,9 +20,9 @@ export function Picture({ scene, size, view }: { scene: Scene; size: SizePx; vie
       sceneFunc={(konva) => {
         const ctx = konva._context;
         if (scene.whole) showPainted(ctx, scene.whole, size, view);
-        if (scene.detail && view.scale > (scene.whole?.view.scale ?? 0) * 1.001)
-          showPainted(ctx, scene.detail, size, view);
+        const sharper = view.scale > (scene.whole?.view.scale ?? 0) * 1.001;
+        if (scene.detail && sharper) showPainted(ctx, scene.detail, size, view);
       }}
     />
   );
-}
+});

@@ -17,6 +17,7 @@ import type { Units } from './ruler.ts';
 import { Rulers } from './Rulers.tsx';
 import { worldRadiusMm } from './scene.ts';
 import styles from './stage.module.css';
+import { useFontsArrived } from './use-fonts-arrived.ts';
 import { useGestures } from './use-gestures.ts';
 import { usePulse } from './use-pulse.ts';
 import { useScene } from './use-scene.ts';
@@ -70,6 +71,7 @@ export function PlateStage(props: PlateStageProps) {
     () => (plate && view ? placePins(findings, radiusMm, view) : []),
     [plate, findings, radiusMm, view],
   );
+  useFontsArrived();
   const strength = usePulse(props.litFinding);
   const lit = props.litFinding ? findings.indexOf(props.litFinding) : -1;
 

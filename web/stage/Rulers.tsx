@@ -40,7 +40,7 @@ function drawHours(ctx: CanvasRenderingContext2D, { view, worldMm, tight, palett
   ctx.save();
   ctx.strokeStyle = palette.ink;
   ctx.fillStyle = palette.ink;
-  ctx.font = "600 11px 'Page', system-ui, sans-serif";
+  ctx.font = "400 12px 'Page', system-ui, sans-serif";
   ctx.textAlign = 'center';
   ctx.textBaseline = 'middle';
   const edge = worldMm * view.scale;
@@ -56,7 +56,7 @@ function drawHours(ctx: CanvasRenderingContext2D, { view, worldMm, tight, palett
     ctx.lineTo(...at(edge + near + (hour ? 5.5 : 3)));
     ctx.stroke();
     if (minute % 15 !== 0) continue;
-    ctx.globalAlpha = 0.72;
+    ctx.globalAlpha = 0.8;
     ctx.fillText(String(minute === 0 ? 12 : minute / 5), ...at(edge + near + 12.5));
   }
   ctx.restore();
@@ -76,7 +76,7 @@ function drawRadius(
   ctx.fillStyle = palette.engraved;
   ctx.lineWidth = 1;
   ctx.globalAlpha = 0.5;
-  ctx.font = "600 10px 'Page', system-ui, sans-serif";
+  ctx.font = "400 11px 'Page', system-ui, sans-serif";
   ctx.textAlign = 'center';
   ctx.textBaseline = 'bottom';
   const y = Math.round(centre.topPx) + 0.5;

@@ -1,5 +1,5 @@
 import { paintBodyShadow, paintChimeShadow, paintHead, paintHoop, paintStaveEnds } from '../barrel-view/paint-cask.ts';
-import { paintPlate } from '../barrel-view/paint-plate.ts';
+import { paintMetal, paintPlate } from '../barrel-view/paint-plate.ts';
 import { blankCanvas, context, oakTexture } from '../barrel-view/textures.ts';
 import type { Theme } from '../barrel-view/oak.ts';
 import type { SizePx } from '../barrel-view/size.ts';
@@ -40,8 +40,13 @@ export function worldRadiusMm(plateMm: number): number {
   return plateMm * 1.045 * 1.115;
 }
 
-/** Ground and barrel end, without the plate. */
-export function paintGround(wish: SceneWish): Painted {
+/** What does not change with the text: ground and barrel end, and the uncut sheet that the plate is made of. */
+export interface Ground extends Painted {
+  readonly metal: HTMLCanvasElement;
+}
+
+/** Paints both for one view. */
+export function paintGround(wish: SceneWish): Ground {
   const { ctx, bitmap } = sheet(wish);
   const { palette, plateMm, theme } = wish;
   const scale = wish.view.scale * wish.ratio;
@@ -68,15 +73,18 @@ export function paintGround(wish: SceneWish): Painted {
   );
   paintChimeShadow(ctx, head, paint, plateMm * 0.05);
   paintStaveEnds(ctx, head, chime, paint);
-  return { bitmap, view: wish.view };
+  const metal = sheet(wish);
+  place(metal.ctx, wish, -1);
+  paintMetal(metal.ctx, { radiusMm: plateMm, theme });
+  return { bitmap, view: wish.view, metal: metal.bitmap };
 }
 
 /** The same with the plate laid in. */
-export function paintScene(wish: SceneWish, ground: Painted, plate: ScenePlate): Painted {
+export function paintScene(wish: SceneWish, ground: Ground, plate: ScenePlate): Painted {
   const { ctx, bitmap } = sheet(wish);
   ctx.drawImage(ground.bitmap, 0, 0);
   place(ctx, wish, -1);
-  paintPlate(ctx, { ...plate, scale: wish.view.scale * wish.ratio, theme: wish.theme });
+  paintPlate(ctx, { ...plate, scale: wish.view.scale * wish.ratio, theme: wish.theme, metal: ground.metal });
   return { bitmap, view: wish.view };
 }
 

@@ -57,7 +57,7 @@ export function useScene(
     () => (wishFor && detailGround && plate ? paintScene(wishFor(rested), detailGround, plate) : detailGround),
     [wishFor, detailGround, plate, rested],
   );
-  return { whole, detail };
+  return useMemo(() => ({ whole, detail }), [whole, detail]);
 }
 
 function useRested(look: Look): Look {

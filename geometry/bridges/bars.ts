@@ -79,12 +79,12 @@ function barsFromEdge(piece: Piece, pieces: Pieces, rule: BarRule): Bar[] {
   return bars;
 }
 
-/** A bar along every neck whose two walls it would cut back, or that joins two pieces. */
+/** A bar along every neck that it would widen, or that joins two pieces. */
 function barsAlongNecks(pieces: Pieces, rule: BarRule): Bar[] {
   const bars: Bar[] = [];
-  for (const { from, to, a, b } of findNecks(pieces)) {
+  for (const { from, to, a, b } of findNecks(pieces, rule.widthMm)) {
     const fit = measureBar(pieces.open, from, to, rule.widthMm, rule.leastOpeningMm);
-    if (a === b && !fit.bothSides) continue;
+    if (a === b && fit.crossingMm <= 0) continue;
     const piece = pieces.pieces[a]!;
     bars.push({
       from,

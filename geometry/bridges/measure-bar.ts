@@ -13,8 +13,6 @@ export interface BarFit {
   readonly overhang: number;
   /** 0 to 2: sides on which an opening too narrow to cut would stay beside the bar. */
   readonly slivers: number;
-  /** Its two outermost lines both cross opening: it has a wall to cut back on either side. */
-  readonly bothSides: boolean;
 }
 
 const LINES = [-0.999, -0.5, 0, 0.5, 0.999];
@@ -47,7 +45,6 @@ export function measureBar(open: EdgeGrid, from: Point, to: Point, widthMm: numb
     skew,
     overhang: 1 - crossed.length / spans.length,
     slivers,
-    bothSides: spans[0]!.mm > 0 && spans[spans.length - 1]!.mm > 0,
   };
 }
 

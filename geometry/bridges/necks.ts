@@ -7,7 +7,8 @@ import type { Pieces } from './find-pieces.ts';
  * bar between two strokes, the gap under the dot of an i).
  *
  * Where a neck opens into wider metal the shrunk metal ends in a tip: the offsets of the neck's two walls meet there.
- * So a neck is a pair of tips that see each other through metal which shrinking took away.
+ * So a neck is a pair of tips, no shrunk metal between them, with a lane of metal right through the bar that would
+ * join them. (The middle line itself may cross an opening: past a pointed serif the tips stand off the far wall.)
  */
 export interface Neck {
   readonly from: Point;
@@ -28,8 +29,14 @@ interface Tip {
   readonly out: Point;
 }
 
-/** All necks of a unit; shortest first. In: pieces; out: middle lines from tip to tip. */
-export function findNecks(pieces: Pieces): Neck[] {
+/** Least cosine between the way a tip points and the neck: a corner beside a straight wall points well aside. */
+const FACING = 0.3;
+
+/** Lanes looked at on each side of the middle line: a lane narrower than 1/32 of a bridge may be overlooked. */
+const LANES = 16;
+
+/** All necks of a unit; shortest first. In: pieces, width of a bridge (mm); out: middle lines from tip to tip. */
+export function findNecks(pieces: Pieces, widthMm: number): Neck[] {
   const tips = pieces.edges.flatMap(({ ring, owner }) => tipsOf(ring, owner));
   const necks: (Neck & { length: number })[] = [];
   for (let i = 0; i < tips.length; i++) {
@@ -38,13 +45,24 @@ export function findNecks(pieces: Pieces): Neck[] {
       const length = Math.hypot(q.at.x - p.at.x, q.at.y - p.at.y);
       if (length < SAME_TIP_MM) continue;
       const d = { x: (q.at.x - p.at.x) / length, y: (q.at.y - p.at.y) / length };
-      if (d.x * p.out.x + d.y * p.out.y < 0.7 || d.x * q.out.x + d.y * q.out.y > -0.7) continue;
-      if (meets(pieces.open, p.at, d, 0, length)) continue;
+      if (d.x * p.out.x + d.y * p.out.y < FACING || d.x * q.out.x + d.y * q.out.y > -FACING) continue;
       if (meets(pieces.shrunk, p.at, d, SAME_TIP_MM, length - SAME_TIP_MM)) continue;
+      if (!hasLane(pieces.open, p.at, d, length, widthMm)) continue;
       necks.push({ from: p.at, to: q.at, a: p.piece, b: q.piece, length });
     }
   }
   return necks.sort((p, q) => p.length - q.length);
+}
+
+/** Some line along the bar, within its width, runs in metal all the way. */
+function hasLane(open: EdgeGrid, from: Point, d: Point, length: number, widthMm: number): boolean {
+  for (let k = 0; k <= 2 * LANES; k++) {
+    const aside = ((k % 2 === 0 ? 1 : -1) * Math.ceil(k / 2) * widthMm) / (2 * LANES + 1);
+    const start = { x: from.x - d.y * aside, y: from.y + d.x * aside };
+    const hits = castRay(open, start, d.x, d.y);
+    if (hits.length % 2 === 0 && !hits.some((h) => h.at < length)) return true;
+  }
+  return false;
 }
 
 function meets(grid: EdgeGrid, from: Point, d: Point, after: number, before: number): boolean {

@@ -112,6 +112,31 @@ export function clearanceAcross(g: ClearanceGraph, halfedge: number): number {
   return opposite ? Math.hypot(bx - ax, by - ay) / 2 : Math.min(g.clearance[t]!, g.clearance[u]!);
 }
 
+/**
+ * Least clearance on the way across a half-edge, measured on the contours' edges next to the samples: at the middle
+ * of the pair where the way squeezes between them, else at its narrower end.
+ */
+export function exactClearanceAcross(g: ClearanceGraph, halfedge: number): number {
+  const twin = g.halfedges[halfedge]!;
+  if (twin < 0) return 0;
+  const [i, j] = halfedgeEnds(g, halfedge);
+  const half = Math.hypot(g.xy[2 * j]! - g.xy[2 * i]!, g.xy[2 * j + 1]! - g.xy[2 * i + 1]!) / 2;
+  if (Math.abs(clearanceAcross(g, halfedge) - half) <= 1e-9) return widthAcross(g, i, j) / 2;
+  return Math.min(exactClearance(g, Math.floor(halfedge / 3)), exactClearance(g, Math.floor(twin / 3)));
+}
+
+/** Distance of a triangle's circumcentre from the contours' edges that meet at its corners. */
+export function exactClearance(g: ClearanceGraph, triangle: number): number {
+  let least = Infinity;
+  for (let k = 0; k < 3; k++) {
+    const s = g.triangles[3 * triangle + k]!;
+    for (const n of neighbours(g, s)) {
+      least = Math.min(least, pointToEdge(g, g.cx[triangle]!, g.cy[triangle]!, s, n));
+    }
+  }
+  return least;
+}
+
 /** Distance between the contours' edges that meet at the two samples: the true width of the gap between them. */
 export function widthAcross(g: ClearanceGraph, i: number, j: number): number {
   const [before, after] = [neighbours(g, i), neighbours(g, j)];
@@ -139,9 +164,13 @@ function neighbours(g: ClearanceGraph, i: number): [number, number] {
 
 /** Distance of sample p from the edge between samples a and b. */
 function toSegment(g: ClearanceGraph, p: number, a: number, b: number): number {
+  return pointToEdge(g, g.xy[2 * p]!, g.xy[2 * p + 1]!, a, b);
+}
+
+function pointToEdge(g: ClearanceGraph, x: number, y: number, a: number, b: number): number {
   const [ax, ay] = [g.xy[2 * a]!, g.xy[2 * a + 1]!];
   const [dx, dy] = [g.xy[2 * b]! - ax, g.xy[2 * b + 1]! - ay];
-  const [px, py] = [g.xy[2 * p]! - ax, g.xy[2 * p + 1]! - ay];
+  const [px, py] = [x - ax, y - ay];
   const lengthSq = dx * dx + dy * dy;
   const t = lengthSq === 0 ? 0 : Math.min(1, Math.max(0, (px * dx + py * dy) / lengthSq));
   return Math.hypot(px - t * dx, py - t * dy);

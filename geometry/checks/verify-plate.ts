@@ -1,5 +1,5 @@
 import type { Point, Region } from '../shapes.ts';
-import { clearanceAcross, type ClearanceGraph, clearanceGraph, halfedgeEnds, openingAt, widthAcross } from './clearance-graph.ts';
+import { clearanceAcross, type ClearanceGraph, clearanceGraph, exactClearanceAcross, openingAt } from './clearance-graph.ts';
 
 /**
  * The proof, sharing no code with the maker of bridges.
@@ -62,7 +62,7 @@ function partsBeyondRim(g: ClearanceGraph, reach: number): Point[] {
     if (g.clearance[t]! < reach || g.clearance[u]! < reach) continue;
     const way = clearanceAcross(g, h);
     if (way < reach) continue;
-    if (way < SLACK * reach && widthAcross(g, ...halfedgeEnds(g, h)) < 2 * reach) continue;
+    if (way < SLACK * reach && exactClearanceAcross(g, h) < reach) continue;
     parent[root(t)] = root(u);
   }
   const widest = new Map<number, number>();

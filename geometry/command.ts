@@ -14,6 +14,7 @@ import { readDesign } from './design/read-design.ts';
 import type { Design } from './design/schema.ts';
 import { writeDxf } from './files/dxf.ts';
 import { plateFileNames } from './files/names.ts';
+import { fileNumber } from './files/numbers.ts';
 import { oneLine } from './files/plain-text.ts';
 import type { PlannedPlate } from './files/sheet-drawing.ts';
 import { writeSpecSheet } from './files/spec-sheet.ts';
@@ -83,7 +84,7 @@ async function makeFiles(asked: Asked, design: Design): Promise<number> {
   const svg = plateFileNames(design.title, plates, 'svg');
   const write = await writerFor(asked.folder);
 
-  await write('findings.json', `${JSON.stringify(findingsRecord(design, planned, problems), null, 2)}\n`);
+  await write('findings.json', `${JSON.stringify(findingsRecord(design, planned, problems), roundNumber, 2)}\n`);
   const cut = !stopped || asked.evenSo;
   if (cut) {
     for (const [i, { plate, plan }] of planned.entries()) {
@@ -113,6 +114,11 @@ async function sheetFonts(): Promise<{ regular: Uint8Array; bold: Uint8Array }> 
 }
 
 type Problems = readonly { readonly faceId: string; readonly problem: string }[];
+
+/** Numbers as in the cut files: sixteen digits of a coordinate help nobody. */
+function roundNumber(_key: string, value: unknown): unknown {
+  return typeof value === 'number' && Number.isFinite(value) ? Number(fileNumber(value)) : value;
+}
 
 /** What findings.json holds: plain data for whoever reads it next. */
 function findingsRecord(design: Design, planned: readonly PlannedPlate[], fontProblems: Problems): unknown {

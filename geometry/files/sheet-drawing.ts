@@ -10,7 +10,7 @@ export interface PlannedPlate {
 }
 
 /** Reductions that a person can reckon with; ISO 5455 names 2, 5 and 10 and allows others between. */
-const SCALES = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100, 150, 200, 300, 400];
+const SCALES = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 7, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100, 150, 200, 300, 400];
 
 /** Air between plates, and what stands above and below each: its name, the dimension line, its figures. */
 const GAP_MM = 12;
@@ -19,26 +19,25 @@ const BELOW_MM = 11.5;
 /** The text under a dimension line needs this much even when the plate is small. */
 const LEAST_CELL_MM = 34;
 
-export interface Drawn {
-  readonly scale: number;
-  /** Height used. */
-  readonly heightMm: number;
-}
-
 interface Arranged {
   readonly scale: number;
   readonly rows: readonly (readonly PlannedPlate[])[];
   readonly heightMm: number;
 }
 
-/** All plates to one scale, the largest that fits, in rows from the left; centred in the box. */
+/** Height that the plates take in a box of this width when at most so much is there. */
+export function drawingHeightMm(plates: readonly PlannedPlate[], width: number, height: number): number {
+  return arrange(plates, width, height).heightMm;
+}
+
+/** All plates to one scale, the largest that fits, in rows from the left; centred in the box. Returns n of the scale 1:n. */
 export function drawPlates(
   page: SheetPage,
   plates: readonly PlannedPlate[],
   box: { x: number; y: number; width: number; height: number },
-): Drawn {
+): number {
   const arranged = arrange(plates, box.width, box.height);
-  let y = box.y;
+  let y = box.y + Math.max(0, box.height - arranged.heightMm) / 2;
   for (const row of arranged.rows) {
     const cells = row.map((p) => Math.max(LEAST_CELL_MM, drawnMm(p.plate, arranged.scale)));
     const wide = cells.reduce((sum, c) => sum + c, 0) + GAP_MM * (row.length - 1);
@@ -62,7 +61,7 @@ export function drawPlates(
     });
     y += ABOVE_MM + high + BELOW_MM;
   }
-  return { scale: arranged.scale, heightMm: y - box.y };
+  return arranged.scale;
 }
 
 function arrange(plates: readonly PlannedPlate[], width: number, height: number): Arranged {
@@ -107,13 +106,13 @@ function drawPlate(page: SheetPage, { plate, plan }: PlannedPlate, cx: number, c
     .fillColor(INK.metal)
     .fill();
   const openings = plan.contours.flatMap((cut) => (cut.kind === 'opening' ? [contourPath(cut.contour)] : []));
-  const hair = 0.1 * scale;
+  const hair = 0.06 * scale;
   if (openings.length > 0) {
     doc.path(openings.join('')).lineWidth(hair).fillAndStroke(INK.paper, INK.char, 'even-odd');
   }
   doc
     .circle(0, 0, plate.diameterMm / 2)
-    .lineWidth(hair * 2)
+    .lineWidth(hair * 3)
     .strokeColor(INK.char)
     .stroke();
   doc.restore();
@@ -140,14 +139,20 @@ function drawCaption(
 ): void {
   const x = cx - cell / 2;
   const name = { size: 9, bold: true, align: 'centre' } as const;
-  page.line(`${plate.name}, ${plate.quantity} off`, x, top - 3.6, cell, name);
+  const off = `, ${plate.quantity} off`;
+  const room = cell + GAP_MM - 4;
+  const offMm = page.widthMm(off, name);
+  page.line(`${page.fit(plate.name, room - offMm, name)}${off}`, x - (room - cell) / 2, top - 3.6, room, name);
   const y = bottom + 4.5;
   if (radius > 0) {
     page.rule(cx - radius, bottom - radius + 1, cx - radius, y + 1.2, 0.1, INK.quiet);
     page.rule(cx + radius, bottom - radius + 1, cx + radius, y + 1.2, 0.1, INK.quiet);
     page.rule(cx - radius, y, cx + radius, y, 0.12, INK.char);
-    arrow(page, cx - radius, y, 1);
-    arrow(page, cx + radius, y, -1);
+    // Where two arrow heads do not fit between the extension lines they stand outside and point inwards.
+    const way = radius > 3.5 ? 1 : -1;
+    if (way < 0) page.rule(cx - radius - 4, y, cx + radius + 4, y, 0.12, INK.char);
+    arrow(page, cx - radius, y, way);
+    arrow(page, cx + radius, y, -way);
   }
   const dimension = { size: 8.5, align: 'centre' } as const;
   page.line(`Ø ${mmText(plate.diameterMm)}  ·  ${inchText(plate.diameterMm)}`, x, y + 4.2, cell, dimension);

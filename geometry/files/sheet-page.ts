@@ -1,11 +1,12 @@
 import PDFDocument from 'pdfkit';
+import { unpackWoff } from '../adapters/woff.ts';
 import { oneLine } from './plain-text.ts';
 
 /** Colours of the house on white paper; each is also told apart by its grey. */
 export const INK = {
   char: '#26211d',
   quiet: '#6f675f',
-  hair: '#b9b2a8',
+  hair: '#cfc9bf',
   metal: '#d3d1cc',
   copper: '#a4562a',
   paper: '#ffffff',
@@ -37,10 +38,13 @@ export interface SheetPage {
   /** As many lines as fit into rows; returns how many were used. */
   block(text: string, x: number, y: number, widthMm: number, rows: number, leadingMm: number, style: TextStyle): number;
   widthMm(text: string, style: TextStyle): number;
+  /** The text, or its beginning and an ellipsis. */
+  fit(text: string, widthMm: number, style: TextStyle): string;
   rule(x1: number, y1: number, x2: number, y2: number, thickMm?: number, colour?: string): void;
   rows(text: string, widthMm: number, style: TextStyle): number;
 }
 
+/** Font files, TTF, OTF or WOFF. */
 export interface SheetFonts {
   readonly regular: Uint8Array;
   readonly bold: Uint8Array;
@@ -50,6 +54,7 @@ export interface SheetFonts {
 const FIXED_DATE = new Date(Date.UTC(2000, 0, 1));
 
 export function createPage(title: string, subject: string, fonts: SheetFonts): SheetPage {
+  const regular = unpacked(fonts.regular);
   const doc = new PDFDocument({
     size: [PAGE.widthMm * PT_PER_MM, PAGE.heightMm * PT_PER_MM],
     margin: 0,
@@ -57,11 +62,11 @@ export function createPage(title: string, subject: string, fonts: SheetFonts): S
     displayTitle: true,
     pdfVersion: '1.7',
     // Without this the browser's build looks for Helvetica, which it does not carry. The types know only names.
-    font: fonts.regular as unknown as string,
+    font: regular as unknown as string,
     info: { Title: title, Subject: subject, Creator: 'Bridgehead', Producer: 'Bridgehead', CreationDate: FIXED_DATE },
   });
-  doc.registerFont('regular', fonts.regular as PDFKit.Mixins.PDFFontSource);
-  doc.registerFont('bold', fonts.bold as PDFKit.Mixins.PDFFontSource);
+  doc.registerFont('regular', regular as PDFKit.Mixins.PDFFontSource);
+  doc.registerFont('bold', unpacked(fonts.bold) as PDFKit.Mixins.PDFFontSource);
   doc.scale(PT_PER_MM);
 
   const use = (style: TextStyle) => doc.font(style.bold ? 'bold' : 'regular').fontSize(style.size / PT_PER_MM);
@@ -73,9 +78,9 @@ export function createPage(title: string, subject: string, fonts: SheetFonts): S
   const fit = (text: string, room: number, style: TextStyle) => {
     if (widthMm(text, style) <= room) return text;
     const letters = [...text];
-    let keep = letters.length;
-    while (keep > 0 && widthMm(`${letters.slice(0, keep).join('').trimEnd()}…`, style) > room) keep--;
-    return keep === 0 ? '' : `${letters.slice(0, keep).join('').trimEnd()}…`;
+    const shortened = (keep: number) => `${letters.slice(0, keep).join('').trimEnd()}…`;
+    const keep = most(letters.length - 1, (n) => widthMm(shortened(n), style) <= room);
+    return keep === 0 ? '' : shortened(keep);
   };
   const draw = (text: string, x: number, y: number, room: number, style: TextStyle) => {
     const shown = fit(text, room, style);
@@ -102,8 +107,10 @@ export function createPage(title: string, subject: string, fonts: SheetFonts): S
       // A word wider than the column is broken where the column ends.
       while (widthMm(line, style) > room && line.length > 1) {
         const letters = [...line];
-        let keep = letters.length - 1;
-        while (keep > 1 && widthMm(letters.slice(0, keep).join(''), style) > room) keep--;
+        const keep = Math.max(
+          1,
+          most(letters.length - 1, (n) => widthMm(letters.slice(0, n).join(''), style) <= room),
+        );
         lines.push(letters.slice(0, keep).join(''));
         line = letters.slice(keep).join('');
       }
@@ -127,10 +134,17 @@ export function createPage(title: string, subject: string, fonts: SheetFonts): S
     },
     rows: (text, room, style) => wrap(shown(text), room, style).length,
     widthMm: (text, style) => widthMm(shown(text), style),
+    fit: (text, room, style) => fit(shown(text), room, style),
     rule(x1, y1, x2, y2, thickMm = 0.15, colour = INK.hair) {
       doc.lineWidth(thickMm).strokeColor(colour).moveTo(x1, y1).lineTo(x2, y2).stroke();
     },
   };
+}
+
+/** A web font is unpacked once here: left packed, its tables would be unpacked anew for every letter. */
+function unpacked(font: Uint8Array): Uint8Array {
+  const isWoff = font[0] === 0x77 && font[1] === 0x4f && font[2] === 0x46 && font[3] === 0x46;
+  return (isWoff ? unpackWoff(font) : undefined) ?? font;
 }
 
 /** The finished file. */
@@ -151,6 +165,17 @@ export function pageBytes(page: SheetPage): Promise<Uint8Array> {
     });
     doc.end();
   });
+}
+
+/** Largest number up to limit that fits, 0 for none; what fits must fit for all smaller numbers too. */
+function most(limit: number, fits: (n: number) => boolean): number {
+  let [low, high] = [0, limit];
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (fits(middle)) low = middle;
+    else high = middle - 1;
+  }
+  return low;
 }
 
 /** Letters that the sheet's face lacks: their base letter where it has that, otherwise a question mark rather than a blank box. */

@@ -9,11 +9,6 @@ export function inchText(mm: number): string {
   return Number.isFinite(mm) ? `${(mm / MM_PER_INCH).toFixed(3)} in` : '–';
 }
 
-/** As built, and the rule it was held to. */
-export function builtAndRule(built: number | undefined, rule: number): string {
-  return built === undefined ? `none (rule ${rule.toFixed(1)})` : `${built.toFixed(2)} mm (rule ${rule.toFixed(1)})`;
-}
-
 export function metresText(mm: number): string {
   return Number.isFinite(mm) ? `${(mm / 1000).toFixed(2)} m` : '–';
 }

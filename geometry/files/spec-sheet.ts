@@ -14,7 +14,7 @@ import { processById } from '../stock/processes.ts';
 import { ARC_FIT_ERROR_MM } from '../units.ts';
 import { approvalOf } from './approval.ts';
 import { cautionsFor } from './cautions.ts';
-import { drawPlates, type PlannedPlate } from './sheet-drawing.ts';
+import { drawingHeightMm, drawPlates, type PlannedPlate } from './sheet-drawing.ts';
 import { gatherFindings, type SheetFinding, verdictSentence } from './sheet-findings.ts';
 import { createPage, INK, PAGE, pageBytes, type SheetFonts, type SheetPage, type TextStyle } from './sheet-page.ts';
 import { drawTable, TABLE_HEIGHT_MM } from './sheet-table.ts';
@@ -26,6 +26,10 @@ const WIDTH = PAGE.widthMm - 2 * PAGE.marginMm;
 const HEAD: TextStyle = { size: 7, bold: true, colour: INK.copper, spacing: 0.9 };
 const SMALL: TextStyle = { size: 7.5 };
 const SMALL_LEADING_MM = 3.35;
+/** The line above the drawing that says its scale. */
+const CAPTION_MM = 5;
+/** So high the drawing stays however many findings there are: lower when some of them ask for action. */
+const LEAST_DRAWING_MM = { notes: 106, faults: 88 };
 /** Beside the table there is room for stock and order up to so many plates. */
 const NARROW_TABLE_PLATES = 4;
 
@@ -40,20 +44,23 @@ export async function writeSpecSheet(
   const findings = gatherFindings(plates);
   const top = drawHeading(page, design, title, fingerprint, findings);
   const cautionsTop = drawCautions(page, design, drawFooter(page, fingerprint));
-  const findingsTop = drawFindings(page, findings, cautionsTop - 5, top + 150);
   const wide = plates.length > NARROW_TABLE_PLATES;
-  const tableTop = findingsTop - TABLE_HEIGHT_MM - (wide ? 24 : 6);
-  const drawn = drawDrawing(page, plates, top, tableTop - 6);
+  const tableHigh = TABLE_HEIGHT_MM + (wide ? 22 : 0);
+  // Findings may grow upwards until the drawing would have to shrink.
+  const faults = findings.some((f) => f.severity !== 'note');
+  const drawingHigh = drawingHeightMm(plates, WIDTH, faults ? LEAST_DRAWING_MM.faults : LEAST_DRAWING_MM.notes);
+  const findingsTop = drawFindings(page, findings, cautionsTop - 4, top + CAPTION_MM + drawingHigh + tableHigh + 12);
+  const tableTop = findingsTop - tableHigh - 5;
+  drawDrawing(page, plates, top, tableTop - 7);
   const facts = factsOf(design);
   if (wide) {
     drawFactsAcross(page, facts, tableTop);
-    drawTable(page, plates, LEFT, tableTop + 20, WIDTH);
+    drawTable(page, plates, LEFT, tableTop + 22, WIDTH);
   } else {
-    const tableWide = plates.length < 3 ? 110 : 122;
+    const tableWide = plates.length < 3 ? 110 : 120;
     drawTable(page, plates, LEFT, tableTop, tableWide);
     drawFactsBeside(page, facts, LEFT + tableWide + 9, tableTop, WIDTH - tableWide - 9);
   }
-  void drawn;
   return pageBytes(page);
 }
 
@@ -137,14 +144,16 @@ function drawCautions(page: SheetPage, design: Design, bottom: number): number {
 
 /** Worst first, upwards from bottom, never above highest; returns their top. */
 function drawFindings(page: SheetPage, findings: readonly SheetFinding[], bottom: number, highest: number): number {
-  const texts = findings.map((f) => (f.plates.length > 0 ? `${f.plates.join(', ')}: ${f.sentence}` : f.sentence));
+  const texts = findings.map((f) =>
+    f.plates.length > 0 ? `${f.plates.map((name) => page.fit(name, 30, SMALL)).join(', ')}: ${f.sentence}` : f.sentence,
+  );
   const style = { ...SMALL, size: 8 };
   const leading = 3.6;
   const most = Math.max(2, Math.floor((bottom - highest) / leading) - 1);
   const shown: { text: string; rows: number; severity: SheetFinding['severity'] }[] = [];
   let used = 0;
   for (const [i, text] of texts.entries()) {
-    const rows = Math.min(2, page.rows(text, WIDTH - 24, style));
+    const rows = Math.min(3, page.rows(text, WIDTH - 24, { ...style, bold: findings[i]!.severity === 'stop' }));
     const restNeedsLine = i < texts.length - 1 ? 1 : 0;
     if (used + rows + restNeedsLine > most) break;
     shown.push({ text, rows, severity: findings[i]!.severity });
@@ -170,13 +179,12 @@ function drawFindings(page: SheetPage, findings: readonly SheetFinding[], bottom
 const SAYS = { stop: 'Do not cut', look: 'Look at', note: 'To know' } as const;
 
 function drawDrawing(page: SheetPage, plates: readonly PlannedPlate[], top: number, bottom: number): void {
-  const { scale } = drawPlates(page, plates, { x: LEFT, y: top, width: WIDTH, height: bottom - top });
-  page.line(`Scale 1:${scale}`, LEFT, top + 3, 40, { size: 8.5, bold: true });
-  page.line('Seen from the painted side', LEFT + WIDTH - 60, top + 3, 60, {
-    size: 7.5,
-    colour: INK.quiet,
-    align: 'right',
-  });
+  const from = top + CAPTION_MM;
+  const scale = drawPlates(page, plates, { x: LEFT, y: from, width: WIDTH, height: bottom - from });
+  const quiet = { size: 8, colour: INK.quiet } as const;
+  const said = page.line(`Scale 1:${scale}`, LEFT, top + 3, 40, { size: 8.5, bold: true });
+  page.line('seen from the painted side', LEFT + said + 3, top + 3, 60, quiet);
+  page.line('sizes in millimetres', LEFT + WIDTH - 60, top + 3, 60, { ...quiet, align: 'right' });
 }
 
 type Fact = readonly [label: string, value: string];
@@ -195,10 +203,10 @@ function factsOf(design: Design): Facts {
       ['Use', stock.use === 'torch' ? 'Torch' : 'Paint'],
     ],
     order: [
-      ['For', order.who || '–'],
-      ['Reference', order.reference || '–'],
-      ['Needed by', order.neededBy || '–'],
-      ['Notes', order.notes || '–'],
+      ['For', oneLine(order.who, 4000) || '–'],
+      ['Reference', oneLine(order.reference, 4000) || '–'],
+      ['Needed by', oneLine(order.neededBy, 4000) || '–'],
+      ['Notes', oneLine(order.notes, 4000) || '–'],
     ],
   };
 }

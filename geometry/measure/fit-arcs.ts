@@ -7,7 +7,7 @@
  * becomes two half circles of the true circle. Not promised: arcs that meet without a kink (the kink is as small as the
  * error makes it).
  *
- * 1. Noise of the grid is dropped: points closer together, or nearer to a straight line, than a tenth of the error.
+ * 1. Noise of the grid is dropped: points closer together, or nearer to a straight line, than a fiftieth of the error.
  * 2. The ring is split where it must be: at corners that no arc within the error can round, and at the ends of long edges
  *    beside short ones, which are straight sides and stay lines exactly.
  * 3. Each run between splits is cut into the fewest arcs through its points: greedy from both ends gives the count and the
@@ -20,7 +20,7 @@ import { signedAreaMm2 } from './ring.ts';
 import { wholeCircle } from './whole-circle.ts';
 
 /** Share of the error that the dropping of grid noise may use; the arcs get the rest. */
-const NOISE_SHARE = 0.05;
+const NOISE_SHARE = 0.02;
 
 /** Turns that would take a chord this many errors off its curve are corners: flattening never makes them. */
 const CORNER_ERRORS = 1.5;

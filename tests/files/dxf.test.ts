@@ -35,7 +35,12 @@ describe('DXF', () => {
     const dxf = writeDxf(design, handPlate(100), golden);
     const from = dxf.indexOf('ENTITIES\r\n');
     const entities = dxf.slice(from, dxf.indexOf('ENDSEC', from)).split('\r\n');
-    expect(entities.map((line) => line.trim()).join(' ').trim()).toBe(
+    expect(
+      entities
+        .map((line) => line.trim())
+        .join(' ')
+        .trim(),
+    ).toBe(
       'ENTITIES 0 LWPOLYLINE 5 100 330 20 100 AcDbEntity 8 OPENINGS 100 AcDbPolyline 90 3 70 1 ' +
         '10 -10 20 -10 10 10 20 -10 42 0.4142135624 10 0.3333 20 10 ' +
         '0 CIRCLE 5 101 330 20 100 AcDbEntity 8 RIM 100 AcDbCircle 10 0 20 0 30 0 40 50 0',

@@ -121,19 +121,18 @@ export function exactClearanceAcross(g: ClearanceGraph, halfedge: number): numbe
   if (twin < 0) return 0;
   const [i, j] = halfedgeEnds(g, halfedge);
   const half = Math.hypot(g.xy[2 * j]! - g.xy[2 * i]!, g.xy[2 * j + 1]! - g.xy[2 * i + 1]!) / 2;
-  if (Math.abs(clearanceAcross(g, halfedge) - half) <= 1e-9) return widthAcross(g, i, j) / 2;
-  return Math.min(exactClearance(g, Math.floor(halfedge / 3)), exactClearance(g, Math.floor(twin / 3)));
+  if (Math.abs(clearanceAcross(g, halfedge) - half) <= 1e-9) {
+    const [x, y] = [(g.xy[2 * i]! + g.xy[2 * j]!) / 2, (g.xy[2 * i + 1]! + g.xy[2 * j + 1]!) / 2];
+    return exactClearance(g, x, y, [i, j]);
+  }
+  const centre = (t: number) => exactClearance(g, g.cx[t]!, g.cy[t]!, [...g.triangles.subarray(3 * t, 3 * t + 3)]);
+  return Math.min(centre(Math.floor(halfedge / 3)), centre(Math.floor(twin / 3)));
 }
 
-/** Distance of a triangle's circumcentre from the contours' edges that meet at its corners. */
-export function exactClearance(g: ClearanceGraph, triangle: number): number {
+/** Distance of a point from the contours' edges that meet at the given samples. */
+function exactClearance(g: ClearanceGraph, x: number, y: number, samples: readonly number[]): number {
   let least = Infinity;
-  for (let k = 0; k < 3; k++) {
-    const s = g.triangles[3 * triangle + k]!;
-    for (const n of neighbours(g, s)) {
-      least = Math.min(least, pointToEdge(g, g.cx[triangle]!, g.cy[triangle]!, s, n));
-    }
-  }
+  for (const s of samples) for (const n of neighbours(g, s)) least = Math.min(least, pointToEdge(g, x, y, s, n));
   return least;
 }
 

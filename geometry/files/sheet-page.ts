@@ -54,18 +54,17 @@ export interface SheetFonts {
 const FIXED_DATE = new Date(Date.UTC(2000, 0, 1));
 
 export function createPage(title: string, subject: string, fonts: SheetFonts): SheetPage {
-  const regular = unpacked(fonts.regular);
   const doc = new PDFDocument({
     size: [PAGE.widthMm * PT_PER_MM, PAGE.heightMm * PT_PER_MM],
     margin: 0,
     lang: 'en',
     displayTitle: true,
     pdfVersion: '1.7',
-    // Without this the browser's build looks for Helvetica, which it does not carry. The types know only names.
-    font: regular as unknown as string,
+    // No font to begin with: the browser's build lacks the default, and one given here would be read anew at every change.
+    font: '',
     info: { Title: title, Subject: subject, Creator: 'Bridgehead', Producer: 'Bridgehead', CreationDate: FIXED_DATE },
   });
-  doc.registerFont('regular', regular as PDFKit.Mixins.PDFFontSource);
+  doc.registerFont('regular', unpacked(fonts.regular) as PDFKit.Mixins.PDFFontSource);
   doc.registerFont('bold', unpacked(fonts.bold) as PDFKit.Mixins.PDFFontSource);
   doc.scale(PT_PER_MM);
 

@@ -1,0 +1,90 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { newLineText } from '../../geometry/design/defaults.ts';
+import type { Design } from '../../geometry/design/schema.ts';
+import { designText } from '../../geometry/design/write-design.ts';
+import { readDxf } from '../readers/dxf-reader.ts';
+import { handDesign } from './hand-plate.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'command-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+function make(name: string, text: string, ...more: string[]) {
+  const file = join(folder, `${name}.json`);
+  const out = join(folder, name);
+  writeFileSync(file, text);
+  const run = spawnSync('node_modules/.bin/tsx', ['geometry/command.ts', file, '--out', out, ...more], {
+    encoding: 'utf8',
+  });
+  let files: string[] = [];
+  try {
+    files = readdirSync(out).sort();
+  } catch {
+    // Nothing was written.
+  }
+  return { status: run.status, out, files, said: run.stdout, complained: run.stderr };
+}
+
+const plate = (mm: number): Design => {
+  const text = { ...newLineText('e1', 'stardos-stencil-700'), text: 'OB', capHeight: 0.5 };
+  const plates: Design['plates'] = [{ id: 'p', name: 'Large', diameter: { mm }, quantity: 1 }];
+  return handDesign({ title: 'Ottilie & Bastian', elements: [text], plates });
+};
+
+describe('the headless command', () => {
+  it('writes cut files, sheet and findings, and says so', () => {
+    const run = make('good', designText(plate(300)));
+    expect(run.complained).toBe('');
+    expect(run.status).toBe(0);
+    expect(run.files).toHaveLength(4);
+    expect(run.files).toEqual(expect.arrayContaining(['findings.json', 'spec-sheet.pdf']));
+    const dxf = run.files.find((f) => f.endsWith('.dxf'))!;
+    expect(dxf).toMatch(/^Ottilie-Bastian-Large-[0-9a-f]{8}\.dxf$/);
+    expect(run.said).toContain(dxf);
+    const read = readDxf(readFileSync(join(run.out, dxf), 'utf8'));
+    expect(read.entities.at(-1)).toMatchObject({ type: 'CIRCLE', layer: 'RIM', radius: 150 });
+    const { plates } = JSON.parse(readFileSync(join(run.out, 'findings.json'), 'utf8')) as {
+      plates: { measures: { openings: number } }[];
+    };
+    expect(plates[0]!.measures.openings).toBe(read.entities.length - 1);
+  });
+
+  it('writes nothing to cut when a finding stops the cut, unless told to', () => {
+    const stopped = {
+      ...plate(300),
+      stock: { material: 'stainless-304', thicknessMm: 1.5, process: 'router', use: 'paint' },
+    } as const;
+    const run = make('stopped', designText(stopped));
+    expect(run.status).toBe(2);
+    expect(run.files).toEqual(['findings.json']);
+    expect(run.said).toContain('do not cut');
+    const evenSo = make('even-so', designText(stopped), '--even-so');
+    expect(evenSo.status).toBe(2);
+    expect(evenSo.files).toHaveLength(4);
+  });
+
+  it.each([
+    ['truncated', designText(plate(300)).slice(0, 200)],
+    ['not-json', 'hello'],
+    ['empty', ''],
+    ['future', designText(plate(300)).replace(/"version": ?1/, '"version":99')],
+  ])('answers a design that is %s with one line that names the file', (name, text) => {
+    const run = make(name, text);
+    expect(run.status).toBe(1);
+    expect(run.files).toEqual([]);
+    expect(run.complained.trim().split('\n')).toHaveLength(1);
+    expect(run.complained).toContain(`${name}.json`);
+  });
+
+  it('says how it is used, and which file is not there', () => {
+    const run = (...args: string[]) =>
+      spawnSync('node_modules/.bin/tsx', ['geometry/command.ts', ...args], { encoding: 'utf8' });
+    expect(run().stderr).toMatch(/^Say which design to make\. Use: npm run -s make/);
+    const missing = run('no-such.json', '--out', folder);
+    expect(missing.status).toBe(1);
+    expect(missing.stderr.trim()).toBe('no-such.json: cannot be read (there is no such file).');
+  });
+});

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding, Place } from '../../geometry/findings.ts';
 import { seededRandom } from '../../web/barrel-view/seeded.ts';
+import { bareMetal } from '../../web/stage/bare-metal.ts';
 import { footOf, pinAt, PIN_RADIUS_PX, placePins } from '../../web/stage/pins.ts';
-import { toScreen, type View } from '../../web/stage/view.ts';
+import { toPlate, toScreen, type View } from '../../web/stage/view.ts';
 
 const view: View = { scale: 1.5, leftPx: 400, topPx: 300 };
 const finding = (place: Place): Finding => ({
@@ -13,6 +14,8 @@ const finding = (place: Place): Finding => ({
   sentence: 'Look here.',
 });
 const point = (x: number, y: number) => finding({ kind: 'point', at: { x, y }, radiusMm: 2 });
+
+const everywhere = () => true;
 
 function leastGap(pins: ReturnType<typeof placePins>): number {
   let least = Infinity;
@@ -26,7 +29,7 @@ function leastGap(pins: ReturnType<typeof placePins>): number {
 
 describe('pins', () => {
   it('stand on their place when there is room', () => {
-    const [a, b] = placePins([point(10, 20), point(-80, 5)], 200, view);
+    const [a, b] = placePins([point(10, 20), point(-80, 5)], 200, view, everywhere);
     expect(a?.at).toEqual(toScreen(view, { x: 10, y: 20 }));
     expect(b?.at).toEqual(toScreen(view, { x: -80, y: 5 }));
   });
@@ -36,6 +39,7 @@ describe('pins', () => {
       Array.from({ length: 40 }, () => point(0, 0)),
       200,
       view,
+      everywhere,
     );
     expect(leastGap(pins)).toBeGreaterThanOrEqual(2 * PIN_RADIUS_PX);
     expect(pins.map((p) => p.index)).toEqual(Array.from({ length: 40 }, (_, n) => n));
@@ -49,7 +53,30 @@ describe('pins', () => {
       if (n % 5 === 1) return finding({ kind: 'band', innerMm: 150, outerMm: 160 });
       return point((random() - 0.5) * 150, (random() - 0.5) * 150);
     });
-    expect(leastGap(placePins(findings, 200, view))).toBeGreaterThanOrEqual(2 * PIN_RADIUS_PX);
+    expect(leastGap(placePins(findings, 200, view, everywhere))).toBeGreaterThanOrEqual(2 * PIN_RADIUS_PX);
+  });
+
+  it('step off an opening onto the nearest metal, and keep their foot on it', () => {
+    const outer = [
+      { x: -20, y: -10 },
+      { x: 20, y: -10 },
+      { x: 20, y: 10 },
+      { x: -20, y: 10 },
+    ];
+    const isBare = bareMetal([{ id: 'a/0', elementIds: ['a'], word: 'a/0', region: { outer, holes: [] } }], 200);
+    expect(isBare({ x: 0, y: 0 }, 2)).toBe(false);
+    expect(isBare({ x: 0, y: 30 }, 10)).toBe(true);
+    const [pin] = placePins([point(0, 0)], 200, view, isBare);
+    expect(pin?.foot).toEqual(toScreen(view, { x: 0, y: 0 }));
+    const at = pin && toPlate(view, pin.at);
+    expect(at && (Math.abs(at.x) > 20 || Math.abs(at.y) > 10)).toBe(true);
+    expect(at && Math.hypot(at.x, at.y)).toBeLessThan(45);
+  });
+
+  it('rather stand on an opening than far away', () => {
+    const pins = placePins([point(0, 0), point(1, 0)], 200, view, () => false);
+    expect(pins[0]?.at).toEqual(pins[0]?.foot);
+    expect(leastGap(pins)).toBeGreaterThanOrEqual(2 * PIN_RADIUS_PX);
   });
 
   it('point at the middle of a ring, in a band, and at the rim for the whole plate', () => {
@@ -66,7 +93,7 @@ describe('pins', () => {
   });
 
   it('are found by the nearest, within reach only', () => {
-    const pins = placePins([point(0, 0), point(20, 0)], 200, view);
+    const pins = placePins([point(0, 0), point(20, 0)], 200, view, everywhere);
     expect(pinAt(pins, { leftPx: 427, topPx: 300 }, 22)?.index).toBe(1);
     expect(pinAt(pins, { leftPx: 403, topPx: 303 }, 22)?.index).toBe(0);
     expect(pinAt(pins, { leftPx: 300, topPx: 300 }, 22)).toBeUndefined();

@@ -29,11 +29,15 @@ function drawThread(ctx: CanvasRenderingContext2D, pin: Pin, palette: StagePalet
   ctx.strokeStyle = palette.pin[pin.severity];
   ctx.lineWidth = 1.25;
   ctx.stroke();
+  ctx.beginPath();
+  ctx.arc(pin.foot.leftPx, pin.foot.topPx, 3, 0, Math.PI * 2);
+  ctx.fillStyle = palette.pin[pin.severity];
+  ctx.fill();
 }
 
 function drawPin(ctx: CanvasRenderingContext2D, pin: Pin, lit: boolean, palette: StagePalette): void {
   const { leftPx: x, topPx: y } = pin.at;
-  const r = PIN_RADIUS_PX * (lit ? 1.18 : 1);
+  const r = PIN_RADIUS_PX * (lit ? 1.18 : pin.severity === 'note' ? 0.8 : 1);
   ctx.save();
   ctx.beginPath();
   if (pin.severity === 'stop') ctx.roundRect(x - r * 0.9, y - r * 0.9, r * 1.8, r * 1.8, 3);
@@ -55,7 +59,7 @@ function drawPin(ctx: CanvasRenderingContext2D, pin: Pin, lit: boolean, palette:
   ctx.fillStyle = palette.pin[pin.severity];
   ctx.fill();
   ctx.fillStyle = palette.pinText;
-  ctx.font = `600 ${pin.index > 8 ? 11 : 12.5}px 'Page', system-ui, sans-serif`;
+  ctx.font = `600 ${pin.index > 8 || pin.severity === 'note' ? 11 : 12.5}px 'Page', system-ui, sans-serif`;
   ctx.textAlign = 'center';
   ctx.textBaseline = 'middle';
   ctx.fillText(String(pin.index + 1), x, y + 0.75);

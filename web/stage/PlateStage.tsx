@@ -5,6 +5,7 @@ import type { PlateResult } from '../../geometry/plate.ts';
 import type { Theme } from '../barrel-view/oak.ts';
 import { traceRegions, traceRing } from '../barrel-view/trace.ts';
 import { useSize } from '../barrel-view/use-size.ts';
+import { bareMetal, type IsBare } from './bare-metal.ts';
 import { BusySign } from './BusySign.tsx';
 import { Controls } from './Controls.tsx';
 import { elementAt } from './hit.ts';
@@ -67,9 +68,10 @@ export function PlateStage(props: PlateStageProps) {
   const paths = useMemo(() => (plate ? pathsOf(plate) : undefined), [plate]);
   const scene = useScene(frame, look, paths?.scene, radiusMm, theme);
   const view = useMemo(() => frame && viewOf(look, frame), [frame, look]);
+  const isBare = useMemo<IsBare>(() => (plate ? bareMetal(plate.openings, plate.diameterMm / 2) : () => true), [plate]);
   const pins = useMemo(
-    () => (plate && view ? placePins(findings, radiusMm, view) : []),
-    [plate, findings, radiusMm, view],
+    () => (plate && view ? placePins(findings, radiusMm, view, isBare) : []),
+    [plate, findings, radiusMm, view, isBare],
   );
   useFontsArrived();
   const strength = usePulse(props.litFinding);

@@ -2,7 +2,8 @@ import type { Finding, Place, Severity } from '../../geometry/findings.ts';
 import { clockPoint } from '../../geometry/measure/clock.ts';
 import { joinBoxes, ringBox } from '../../geometry/measure/ring.ts';
 import type { Point } from '../../geometry/shapes.ts';
-import { toScreen, type ScreenPoint, type View } from './view.ts';
+import type { IsBare } from './bare-metal.ts';
+import { toPlate, toScreen, type ScreenPoint, type View } from './view.ts';
 
 /** A finding's number on the stage. Pure. */
 export interface Pin {
@@ -18,15 +19,19 @@ export interface Pin {
 export const PIN_RADIUS_PX = 11;
 const CLEAR_PX = PIN_RADIUS_PX * 2 + 4;
 
+/** Farther from its foot than so many rings of spots a pin rather stands on a letter. */
+const FARTHEST_BARE_RING = 5;
+
 /**
- * Pins for all findings, none over another: each takes the free spot nearest to its foot, in the order of the list,
- * so that the worst stands best.
+ * Pins for all findings, none over another and, where it can be helped, none over an opening: each takes the free
+ * spot nearest to its foot, in the order of the list, so that the worst stands best.
  */
-export function placePins(findings: readonly Finding[], radiusMm: number, view: View): Pin[] {
+export function placePins(findings: readonly Finding[], radiusMm: number, view: View, isBare: IsBare): Pin[] {
   const pins: Pin[] = [];
   findings.forEach((finding, index) => {
     const foot = toScreen(view, footOf(finding.place, radiusMm));
-    pins.push({ index, severity: finding.severity, foot, at: freeSpot(foot, pins) });
+    const onMetal = (spot: ScreenPoint) => isBare(toPlate(view, spot), (PIN_RADIUS_PX * 0.8) / view.scale);
+    pins.push({ index, severity: finding.severity, foot, at: bestSpot(foot, pins, onMetal) });
   });
   return pins;
 }
@@ -61,18 +66,27 @@ export function footOf(place: Place, radiusMm: number): Point {
   }
 }
 
-/** The foot itself, or the nearest of ever wider rings of spots around it, upper right first. */
-function freeSpot(foot: ScreenPoint, taken: readonly Pin[]): ScreenPoint {
-  if (isFree(foot, taken)) return foot;
-  for (let ring = 1; ; ring++) {
-    const reach = ring * CLEAR_PX * 0.75;
-    const spots = ring * 8;
-    for (let n = 0; n < spots; n++) {
-      const turn = -Math.PI / 4 + (n / spots) * Math.PI * 2;
-      const spot = { leftPx: foot.leftPx + reach * Math.cos(turn), topPx: foot.topPx + reach * Math.sin(turn) };
-      if (isFree(spot, taken)) return spot;
+function bestSpot(foot: ScreenPoint, taken: readonly Pin[], onMetal: (spot: ScreenPoint) => boolean): ScreenPoint {
+  let free: ScreenPoint | undefined;
+  for (let ring = 0; ; ring++) {
+    for (const spot of spotsAround(foot, ring)) {
+      if (!isFree(spot, taken)) continue;
+      if (ring > FARTHEST_BARE_RING || onMetal(spot)) return spot;
+      free ??= spot;
     }
+    if (ring >= FARTHEST_BARE_RING && free) return free;
   }
+}
+
+/** The foot itself, then ever wider rings of spots around it, upper right first. */
+function spotsAround(foot: ScreenPoint, ring: number): ScreenPoint[] {
+  if (ring === 0) return [foot];
+  const spots = ring * 8;
+  return Array.from({ length: spots }, (_, n) => {
+    const turn = -Math.PI / 4 + (n / spots) * Math.PI * 2;
+    const reach = ring * CLEAR_PX * 0.6;
+    return { leftPx: foot.leftPx + reach * Math.cos(turn), topPx: foot.topPx + reach * Math.sin(turn) };
+  });
 }
 
 function isFree(spot: ScreenPoint, taken: readonly Pin[]): boolean {

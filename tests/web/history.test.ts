@@ -3,6 +3,7 @@ import { emptyDesign } from '../../geometry/design/defaults.ts';
 import { addLineText } from '../../web/actions/add-line-text.ts';
 import { addRingText } from '../../web/actions/add-ring-text.ts';
 import { restoreSaved } from '../../web/actions/restore-saved.ts';
+import { setStock } from '../../web/actions/set-stock.ts';
 import { setText } from '../../web/actions/set-text.ts';
 import { createDesignStore } from '../../web/state/design-store.ts';
 
@@ -73,6 +74,19 @@ describe('undo', () => {
     type(ring, 'C');
     store.getState().undo();
     expect(texts()[0]).toBe('A');
+  });
+
+  it('takes each choice as a step, and typed numbers as one', () => {
+    const { store } = storeWithTwoTexts();
+    const apply = (part: Parameters<typeof setStock>[1]) =>
+      store.getState().apply(setStock(store.getState().history.present, part));
+    for (const material of ['mild-steel', 'hdpe', 'pvc']) apply({ material });
+    expect(store.getState().history.past).toHaveLength(3);
+    for (const thicknessMm of [1, 1.2, 1.25]) apply({ thicknessMm });
+    expect(store.getState().history.past).toHaveLength(4);
+    store.getState().undo();
+    store.getState().undo();
+    expect(store.getState().history.present.stock.material).toBe('hdpe');
   });
 
   it('records neither a load nor a change that changes nothing', () => {

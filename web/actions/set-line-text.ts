@@ -1,6 +1,7 @@
 import type { Design, LineText } from '../../geometry/design/schema.ts';
 import type { Change } from '../state/history.ts';
 import { editElement } from './edit-element.ts';
+import { typedOrChosen } from './typed-or-chosen.ts';
 
 export type LineTextPart = Partial<Pick<LineText, 'x' | 'y' | 'capHeight' | 'turnDeg' | 'fit'>>;
 
@@ -8,7 +9,7 @@ export type LineTextPart = Partial<Pick<LineText, 'x' | 'y' | 'capHeight' | 'tur
 export function setLineText(design: Design, id: string, part: LineTextPart): Change {
   return {
     design: editElement(design, id, (e) => (e.kind === 'lineText' ? { ...e, ...part } : e)),
-    undo: 'merge',
+    undo: typedOrChosen(part),
     about: `line:${id}:${Object.keys(part).sort().join()}`,
   };
 }

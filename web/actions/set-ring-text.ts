@@ -1,6 +1,7 @@
 import type { Design, RingText } from '../../geometry/design/schema.ts';
 import type { Change } from '../state/history.ts';
 import { editElement } from './edit-element.ts';
+import { typedOrChosen } from './typed-or-chosen.ts';
 
 export type RingTextPart = Partial<Pick<RingText, 'middleDeg' | 'reads' | 'fit'>>;
 
@@ -8,7 +9,7 @@ export type RingTextPart = Partial<Pick<RingText, 'middleDeg' | 'reads' | 'fit'>
 export function setRingText(design: Design, id: string, part: RingTextPart): Change {
   return {
     design: editElement(design, id, (e) => (e.kind === 'ringText' ? { ...e, ...part } : e)),
-    undo: 'merge',
+    undo: typedOrChosen(part),
     about: `ring:${id}:${Object.keys(part).sort().join()}`,
   };
 }

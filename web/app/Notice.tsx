@@ -1,5 +1,5 @@
 import { X } from 'lucide-react';
-import { useEffect } from 'react';
+import { useEffect, useState } from 'react';
 import { useStore } from 'zustand';
 import { Button } from '../ui/Button.tsx';
 import { words } from '../words/en.ts';
@@ -13,8 +13,14 @@ export function Notice() {
   const { ui, saving } = usePage();
   const notice = useUi((s) => s.notice);
   const state = useStore(saving, (s) => s.state);
-  const lasting = state === 'full' || state === 'shut' ? words.saving[state] : undefined;
+  const [closed, setClosed] = useState<string | undefined>();
+  const lasting = (state === 'full' || state === 'shut') && closed !== state ? words.saving[state] : undefined;
   const text = notice ?? lasting;
+
+  function close(): void {
+    if (notice === undefined) setClosed(state);
+    else ui.getState().set({ notice: undefined });
+  }
 
   useEffect(() => {
     if (notice === undefined) return;
@@ -27,15 +33,9 @@ export function Notice() {
       {text !== undefined && (
         <p className={css.notice}>
           {text}
-          {notice !== undefined && (
-            <Button
-              kind="icon"
-              aria-label={words.trouble.close}
-              onClick={() => ui.getState().set({ notice: undefined })}
-            >
-              <X size={16} aria-hidden />
-            </Button>
-          )}
+          <Button kind="icon" aria-label={words.trouble.close} onClick={close}>
+            <X size={16} aria-hidden />
+          </Button>
         </p>
       )}
     </div>

@@ -37,7 +37,9 @@ export function Panel() {
       <h2 ref={title} tabIndex={-1} className={css.title}>
         {words.steps[step].title}
       </h2>
-      <Questions key={step} />
+      <div className={css.question}>
+        <Questions key={step} />
+      </div>
       <div className={css.way}>
         {before !== undefined && (
           <Button kind="plain" onClick={() => ui.getState().set({ step: before })}>

@@ -2,6 +2,7 @@ import { lazy, Suspense } from 'react';
 import { headDiameter } from '../../geometry/barrel/blank.ts';
 import { usePage, usePlates, useCurrentPlate, useDesign, useUi } from './page-context.ts';
 import { PlateStage } from '../stage/PlateStage.tsx';
+import { STAGE_WORDS } from '../stage/words.ts';
 import { words } from '../words/en.ts';
 import { PlateSummary } from './PlateSummary.tsx';
 import css from './StageArea.module.css';
@@ -38,6 +39,7 @@ export function StageArea() {
           onPickFinding={(index) => ui.getState().set({ litFinding: index, findingsOpen: true })}
           units={unit}
           theme={theme}
+          words={plate === undefined ? WAITING : STAGE_WORDS}
         />
       ) : (
         <Suspense fallback={<p className={css.wait}>{words.stage.loading}</p>}>
@@ -56,6 +58,7 @@ export function StageArea() {
   );
 }
 
+const WAITING = { ...STAGE_WORDS, empty: words.stage.loading };
 const NONE: readonly never[] = [];
 
 /** Nonsense measures still get a barrel to look at; a finding says what is wrong with them. */

@@ -1,10 +1,15 @@
-import { ChevronDown, ChevronUp } from 'lucide-react';
+import { ChevronDown, ChevronUp, LoaderCircle } from 'lucide-react';
 import { lengthWords } from '../ui/format-number.ts';
 import { VerdictMark } from '../ui/VerdictMark.tsx';
 import { words } from '../words/en.ts';
 import { FindingsList } from './FindingsList.tsx';
+import { OtherVerdict } from './OtherVerdict.tsx';
 import { useCurrentPlate, usePage, usePlates, useUi } from './page-context.ts';
+import { useLasting } from './use-lasting.ts';
 import css from './VerdictBar.module.css';
+
+/** A quick change is shown as the plate it gives; only a slow one says that it is at work. */
+const SLOW_MS = 600;
 
 /** The verdict, always in sight, as a sentence; behind it the findings. */
 export function VerdictBar() {
@@ -16,8 +21,14 @@ export function VerdictBar() {
   const unit = useUi((s) => s.unit);
   const findings = plate?.findings ?? [];
   const count = (severity: string): number => findings.filter((f) => f.severity === severity).length;
+  // what stood here is no longer true of the design once a change takes its time
+  const outdated = useLasting(busy, SLOW_MS);
   const sentence =
-    plate === undefined ? words.verdict.working : words.verdict.sentence(plate.verdict, count('stop'), count('look'));
+    plate === undefined || outdated
+      ? trouble === undefined || busy
+        ? words.verdict.working
+        : words.verdict.failed
+      : words.verdict.sentence(plate.verdict, count('stop'), count('look'));
   const notes = count('note');
   const shown = open && findings.length > 0;
   return (
@@ -29,10 +40,15 @@ export function VerdictBar() {
       )}
       {shown && <FindingsList findings={findings} />}
       <div className={css.line} data-busy={busy || undefined}>
-        {plate !== undefined && <VerdictMark verdict={plate.verdict} size={22} silent />}
+        {plate === undefined || outdated ? (
+          <LoaderCircle className={css.turning} size={22} aria-hidden />
+        ) : (
+          <VerdictMark verdict={plate.verdict} size={22} silent />
+        )}
         <p role="status" className={css.sentence} data-testid="verdict">
           {sentence}
         </p>
+        <OtherVerdict />
         {plate !== undefined && (
           <p className={css.figures}>
             {lengthWords(plate.diameterMm, unit)} ·{' '}

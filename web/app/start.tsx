@@ -1,8 +1,9 @@
-import { get, set } from 'idb-keyval';
 import { createRoot } from 'react-dom/client';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
+import { BROWSER_KEEP } from '../state/browser-keep.ts';
 import { createDesignStore } from '../state/design-store.ts';
 import { createPlatesStore } from '../state/plates-store.ts';
+import { sameCut } from '../state/same-cut.ts';
 import { createSavingStore } from '../state/saving-store.ts';
 import { createUiStore } from '../state/ui-store.ts';
 import { startPlateClient } from '../worker/plate-client.ts';
@@ -26,7 +27,7 @@ void start();
 async function start(): Promise<void> {
   const place = document.getElementById('page');
   if (place === null) throw new Error('no place for the page in index.html');
-  await keepDesignSaved(page, { get, set });
+  await keepDesignSaved(page, BROWSER_KEEP);
   keepPlatesMade();
   createRoot(place).render(
     <PageContext value={page}>
@@ -39,7 +40,7 @@ async function start(): Promise<void> {
 function keepPlatesMade(): void {
   const work = (): void => page.client.work(page.design.getState().history.present, page.ui.getState().plateId);
   page.design.subscribe((now, before) => {
-    if (now.history.present !== before.history.present) work();
+    if (!sameCut(now.history.present, before.history.present)) work();
   });
   work();
 }

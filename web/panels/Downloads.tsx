@@ -20,6 +20,7 @@ type Phase =
 export function Downloads() {
   const design = useDesign();
   const { client, saving } = usePage();
+  const saved = useStore(saving, (s) => s.state);
   const aside = useStore(saving, (s) => s.aside);
   const plates = usePlates((s) => s.plates);
   const settled = usePlates((s) => !s.busy && s.trouble === undefined);
@@ -85,6 +86,7 @@ export function Downloads() {
           <span className={css.name}>
             {words.take.saveDesign}
             <span className={css.sub}>{words.take.saveDesignHint}</span>
+            <span className={saved === 'full' || saved === 'shut' ? css.failed : css.sub}>{words.saving[saved]}</span>
           </span>
           <Button kind="plain" aria-label={words.take.saveDesign} onClick={() => saveDesignFile(design)}>
             <Save size={16} aria-hidden /> JSON

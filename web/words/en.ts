@@ -39,6 +39,9 @@ export const words = {
   },
   verdict: {
     working: 'Working it out',
+    failed: 'Could not be worked out',
+    other: (plate: string, verdict: 'look' | 'stop') =>
+      verdict === 'stop' ? `${plate} cannot be cut yet` : `${plate} is worth a look`,
     none: 'Nothing to cut yet',
     sentence(verdict: Verdict, stops: number, looks: number): string {
       if (verdict === 'ready') return 'Holds together, ready to cut';
@@ -123,7 +126,7 @@ export const words = {
     auto: 'As fits',
     own: 'So many',
     countNumber: 'Number',
-    face: 'Letter',
+    face: 'Letters',
     faceLink: 'Choose another',
   },
   look: {
@@ -183,7 +186,7 @@ export const words = {
     plateName: 'Name',
     plateSize: 'Size',
     fit: 'As large as fits',
-    share: 'Part of that',
+    share: 'Part of the largest',
     shareNumber: 'Part',
     comesTo: (size: string) => `${size} across`,
     mm: 'Own diameter',
@@ -242,8 +245,8 @@ export const words = {
     defer: 'Local codes and the people trained for the work come first.',
   },
   saving: {
-    saved: 'Saved in this browser',
-    saving: 'Saving',
+    saved: 'Everything is saved in this browser as you go.',
+    saving: 'Saving in this browser.',
     full: 'This browser has no room left to save. Your work goes on: save the design file under “Take it home”.',
     shut: 'This browser keeps nothing between visits. Your work goes on: save the design file under “Take it home”.',
   },

@@ -5,17 +5,24 @@ import type { Design } from '../../geometry/design/schema.ts';
 import { makePlate } from '../../geometry/make-plate.ts';
 import { words } from '../words/en.ts';
 import type { Made, PlateApi } from './plate-api.ts';
+import { createRecentPlates } from './recent-plates.ts';
 import { withFaceProblems } from './with-face-problems.ts';
 
 /** Glyphs worked out once serve again, keystroke after keystroke, as long as the page is open. */
 const store = createStore();
 
+const recent = createRecentPlates(24);
+
 async function make(design: Design, plateId: string): Promise<Made> {
+  const known = recent.get(design, plateId);
+  if (known !== undefined) return { plate: known };
   try {
     const { faces, problems } = await loadFaces(design);
     const plate = makePlate(design, plateId, faces, store);
     const texts = (face: string): string[] =>
       design.elements.flatMap((e) => (e.kind !== 'border' && e.face === face ? [e.id] : []));
+    // a face that could not be fetched may come at the next try
+    if (problems.length === 0) recent.put(design, plateId, plate);
     return { plate: withFaceProblems(plate, texts, problems) };
   } catch {
     return { problem: words.trouble.worker };

@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import { createStore } from '../../geometry/bridges/store.ts';
+import { emptyDesign } from '../../geometry/design/defaults.ts';
+import { makePlate } from '../../geometry/make-plate.ts';
+import { setOrder } from '../../web/actions/set-order.ts';
+import { setPlate } from '../../web/actions/set-plate.ts';
+import { setStock } from '../../web/actions/set-stock.ts';
+import { setTitle } from '../../web/actions/set-title.ts';
+import { sameCut } from '../../web/state/same-cut.ts';
+import { createRecentPlates } from '../../web/worker/recent-plates.ts';
+
+const design = emptyDesign();
+const make = (plateId: string) => makePlate(design, plateId, { get: () => undefined }, createStore());
+
+describe('recent plates', () => {
+  it('serve again for an equal design, whatever its title and order, and for nothing else', () => {
+    const recent = createRecentPlates(4);
+    const plate = make('large');
+    recent.put(design, 'large', plate);
+    expect(recent.get(structuredClone(design), 'large')).toBe(plate);
+    expect(recent.get(setTitle(design, 'Other').design, 'large')).toBe(plate);
+    expect(recent.get(setOrder(design, { who: 'Marrow Lane' }).design, 'large')).toBe(plate);
+    expect(recent.get(design, 'half')).toBeUndefined();
+    expect(recent.get(setStock(design, { thicknessMm: 2 }).design, 'large')).toBeUndefined();
+    expect(recent.get(setPlate(design, 'half', { quantity: 2 }).design, 'large')).toBeUndefined();
+  });
+
+  it('keep the newest few', () => {
+    const recent = createRecentPlates(2);
+    const thick = (mm: number) => setStock(design, { thicknessMm: mm }).design;
+    const plate = make('large');
+    recent.put(thick(1), 'large', plate);
+    recent.put(thick(2), 'large', plate);
+    recent.get(thick(1), 'large');
+    recent.put(thick(3), 'large', plate);
+    expect([1, 2, 3].map((mm) => recent.get(thick(mm), 'large') !== undefined)).toEqual([true, false, true]);
+  });
+});
+
+describe('same cut', () => {
+  it('sees past title and order only', () => {
+    expect(sameCut(design, setTitle(design, 'x').design)).toBe(true);
+    expect(sameCut(design, setOrder(design, { notes: 'x' }).design)).toBe(true);
+    expect(sameCut(design, setStock(design, { use: 'torch' }).design)).toBe(false);
+  });
+});

@@ -17,7 +17,6 @@ import { plateFileNames } from './files/names.ts';
 import { fileNumber } from './files/numbers.ts';
 import { oneLine } from './files/plain-text.ts';
 import type { PlannedPlate } from './files/sheet-drawing.ts';
-import { writeSpecSheet } from './files/spec-sheet.ts';
 import { writeSvg } from './files/svg.ts';
 import { makePlate } from './make-plate.ts';
 
@@ -91,6 +90,8 @@ async function makeFiles(asked: Asked, design: Design): Promise<number> {
       await write(dxf[i]!, writeDxf(design, plate, plan));
       await write(svg[i]!, writeSvg(design, plate, plan));
     }
+    // The PDF library is large: it is only loaded when there is a sheet to write.
+    const { writeSpecSheet } = await import('./files/spec-sheet.ts');
     await write('spec-sheet.pdf', await writeSpecSheet(design, planned, await sheetFonts()));
   }
   printSummary(design, planned, problems, cut ? dxf : []);

@@ -64,14 +64,14 @@ export function createPage(title: string, subject: string, fonts: SheetFonts): S
     font: '',
     info: { Title: title, Subject: subject, Creator: 'Bridgehead', Producer: 'Bridgehead', CreationDate: FIXED_DATE },
   });
-  doc.registerFont('regular', unpacked(fonts.regular) as PDFKit.Mixins.PDFFontSource);
-  doc.registerFont('bold', unpacked(fonts.bold) as PDFKit.Mixins.PDFFontSource);
+  doc.registerFont('regular', unpacked(fonts.regular));
+  doc.registerFont('bold', unpacked(fonts.bold));
   doc.scale(PT_PER_MM);
 
-  const use = (style: TextStyle) => doc.font(style.bold ? 'bold' : 'regular').fontSize(style.size / PT_PER_MM);
+  const setType = (style: TextStyle) => doc.font(style.bold ? 'bold' : 'regular').fontSize(style.size / PT_PER_MM);
   const spacing = (style: TextStyle) => (style.spacing ?? 0) / PT_PER_MM;
   const widthMm = (text: string, style: TextStyle) => {
-    use(style);
+    setType(style);
     return doc.widthOfString(text, { characterSpacing: spacing(style) });
   };
   const fit = (text: string, room: number, style: TextStyle) => {
@@ -85,7 +85,7 @@ export function createPage(title: string, subject: string, fonts: SheetFonts): S
     const shown = fit(text, room, style);
     const wide = widthMm(shown, style);
     const left = style.align === 'right' ? x + room - wide : style.align === 'centre' ? x + (room - wide) / 2 : x;
-    use(style);
+    setType(style);
     if (shown !== '') {
       doc.fillColor(style.colour ?? INK.char);
       doc.text(shown, left, y, { lineBreak: false, baseline: 'alphabetic', characterSpacing: spacing(style) });

@@ -9,6 +9,8 @@ import { designText } from '../../geometry/design/write-design.ts';
 import { readDxf } from '../readers/dxf-reader.ts';
 import { handDesign } from './hand-plate.ts';
 
+/** What `npm run make` starts, without npm around it. */
+const COMMAND = ['--import', 'tsx', 'geometry/command.ts'];
 const folder = mkdtempSync(join(tmpdir(), 'command-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
@@ -16,7 +18,7 @@ function make(name: string, text: string, ...more: string[]) {
   const file = join(folder, `${name}.json`);
   const out = join(folder, name);
   writeFileSync(file, text);
-  const run = spawnSync('node_modules/.bin/tsx', ['geometry/command.ts', file, '--out', out, ...more], {
+  const run = spawnSync(process.execPath, [...COMMAND, file, '--out', out, ...more], {
     encoding: 'utf8',
   });
   let files: string[] = [];
@@ -34,7 +36,7 @@ const plate = (mm: number): Design => {
   return handDesign({ title: 'Ottilie & Bastian', elements: [text], plates });
 };
 
-describe('the headless command', () => {
+describe('the headless command', { timeout: 180_000 }, () => {
   it('writes cut files, sheet and findings, and says so', () => {
     const run = make('good', designText(plate(300)));
     expect(run.complained).toBe('');
@@ -80,8 +82,7 @@ describe('the headless command', () => {
   });
 
   it('says how it is used, and which file is not there', () => {
-    const run = (...args: string[]) =>
-      spawnSync('node_modules/.bin/tsx', ['geometry/command.ts', ...args], { encoding: 'utf8' });
+    const run = (...args: string[]) => spawnSync(process.execPath, [...COMMAND, ...args], { encoding: 'utf8' });
     expect(run().stderr).toMatch(/^Say which design to make\. Use: npm run -s make/);
     const missing = run('no-such.json', '--out', folder);
     expect(missing.status).toBe(1);

@@ -20,9 +20,9 @@ export function readDxf(text: string): DxfRead {
   const read = new DxfParser().parseSync(text);
   if (!read) throw new Error('dxf-parser read nothing');
   return {
-    header: read.header as Record<string, unknown>,
-    layers: read.tables.layer.layers as DxfRead['layers'],
-    entities: read.entities as unknown as DxfEntity[],
+    header: read.header,
+    layers: read.tables.layer.layers,
+    entities: read.entities,
   };
 }
 

@@ -10,7 +10,7 @@ import { packageFile } from './node-faces.ts';
 mkdirSync(new URL('./kerning/', import.meta.url), { recursive: true });
 for (const face of FACES) {
   const table = kerningTable(openFont(readFileSync(packageFile(face.packageName, face.file))));
-  const json = JSON.stringify(table);
-  writeFileSync(new URL(`./kerning/${face.id}.json`, import.meta.url), `${json}\n`);
-  console.log(`${face.id}: ${json.length} bytes`);
+  const json = `${JSON.stringify(table, null, 2)}\n`;
+  writeFileSync(new URL(`./kerning/${face.id}.json`, import.meta.url), json);
+  process.stdout.write(`${face.id}: ${json.length} bytes\n`);
 }

@@ -34,7 +34,7 @@ export function openFont(bytes: Uint8Array): Font {
 export function pairKerning(font: Font, left: string, right: string): number {
   if (!hasChar(font, left) || !hasChar(font, right)) return 0;
   const plain = font.glyphForCodePoint(left.codePointAt(0) ?? 0);
-  const run = font.layout(left + right, FEATURES as never);
+  const run = font.layout(left + right, FEATURES);
   const first = run.positions[0];
   if (run.glyphs.length !== 2 || !first || run.glyphs[0]?.id !== plain.id) return 0;
   return Math.round(first.xAdvance - plain.advanceWidth);
@@ -46,14 +46,14 @@ export function pairKerning(font: Font, left: string, right: string): number {
  */
 export function kerningTable(font: Font): KerningTable {
   const chars = printableLatin1().filter((char) => char !== '\u00a0' && hasChar(font, char));
-  const pairs: Record<string, Record<string, string>> = {};
+  const pairs: Record<string, string> = {};
   for (const left of chars) {
-    const byAmount: Record<string, string> = {};
+    const byAmount = new Map<number, string>();
     for (const right of chars) {
       const units = Math.round((pairKerning(font, left, right) * 1000) / font.unitsPerEm);
-      if (units !== 0) byAmount[units] = (byAmount[units] ?? '') + right;
+      if (units !== 0) byAmount.set(units, (byAmount.get(units) ?? '') + right);
     }
-    if (Object.keys(byAmount).length > 0) pairs[left] = byAmount;
+    if (byAmount.size > 0) pairs[left] = [...byAmount].map(([units, rights]) => `${units} ${rights}`).join('\n');
   }
   return { unitsPerEm: 1000, pairs };
 }

@@ -30,10 +30,10 @@ export interface FaceSource {
 }
 
 /**
- * Pair kerning of one face. pairs: left character -> amount in units -> all right characters that take it.
- * Pairs that are not named have none.
+ * Pair kerning of one face. pairs: left character -> lines `amount right-characters`: the amount in units, one space,
+ * then all right characters that take it. Pairs that are not named have none.
  */
 export interface KerningTable {
   readonly unitsPerEm: number;
-  readonly pairs: Readonly<Record<string, Readonly<Record<string, string>>>>;
+  readonly pairs: Readonly<Record<string, string>>;
 }

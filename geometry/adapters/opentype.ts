@@ -146,9 +146,12 @@ function nameOf(font: Font): string | undefined {
 
 function tableKern(table: KerningTable): (left: string, right: string) => number {
   const pairs = new Map<string, number>();
-  for (const [left, byAmount] of Object.entries(table.pairs)) {
-    for (const [units, rights] of Object.entries(byAmount)) {
-      for (const right of rights) pairs.set(left + right, Number(units) / table.unitsPerEm);
+  for (const [left, lines] of Object.entries(table.pairs)) {
+    for (const line of lines.split('\n')) {
+      const space = line.indexOf(' ');
+      for (const right of line.slice(space + 1)) {
+        pairs.set(left + right, Number(line.slice(0, space)) / table.unitsPerEm);
+      }
     }
   }
   return (left, right) => pairs.get(left + right) ?? 0;

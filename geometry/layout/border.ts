@@ -2,9 +2,9 @@ import type { Border } from '../design/schema.ts';
 import type { Finding, Place } from '../findings.ts';
 import { clockPoint } from '../measure/clock.ts';
 import type { Outline, Placement } from '../shapes.ts';
-import type { StockRules } from '../stock/rules.ts';
 import { WEB_SPARE_MM } from '../units.ts';
 import { arcCurves, circleCurves } from './arc-curves.ts';
+import type { LayoutRules } from './layout-rules.ts';
 import type { Layout, PlacedShape } from './placed.ts';
 import { mostStrands, strandOutline } from './rope.ts';
 import { bandUpsideDownFinding } from './text-findings.ts';
@@ -14,7 +14,7 @@ import { bandUpsideDownFinding } from './text-findings.ts';
  * top, so the border is symmetric about the upright axis. Between two pieces stays at least the least web and the
  * least bridge; too many pieces for that are made fewer, and it is said.
  */
-export function layBorder(element: Border, radiusMm: number, rules: StockRules): Layout {
+export function layBorder(element: Border, radiusMm: number, rules: LayoutRules): Layout {
   const innerMm = element.inner * radiusMm;
   const outerMm = element.outer * radiusMm;
   const place: Place = { kind: 'band', innerMm: Math.min(innerMm, outerMm), outerMm: Math.max(innerMm, outerMm) };
@@ -46,9 +46,9 @@ export function layBorder(element: Border, radiusMm: number, rules: StockRules):
     openingMm,
   };
   const style = STYLES[element.style];
-  const most = Math.floor(style.most(band));
-  if (most < 2) return result([], [tooTight(element.id, place)]);
   const wanted = element.count === 'auto' ? style.auto(band) : element.count;
+  const most = Math.floor(style.most(band, wanted));
+  if (most < 2) return result([], [tooTight(element.id, place)]);
   const count = Math.max(2, Math.min(wanted, most));
   const findings = element.count !== 'auto' && element.count > most ? [fewer(element, style.word, most, place)] : [];
   return result(style.shapes(element.id, band, count), findings);
@@ -68,8 +68,8 @@ interface Band {
 interface Style {
   readonly word: string;
   auto(band: Band): number;
-  /** As many pieces as the band takes. */
-  most(band: Band): number;
+  /** As many pieces as the band takes; where that is costly to find, it need not look beyond what is wanted. */
+  most(band: Band, wanted: number): number;
   shapes(elementId: string, band: Band, count: number): PlacedShape[];
 }
 
@@ -97,7 +97,7 @@ const STYLES: Record<'dashes' | 'beads' | 'rope', Style> = {
       const pitchMm = Math.max(1.05 * band.widthMm, 2.6 * band.gapMm);
       return Math.max(4, 4 * Math.round(roundMm(band) / pitchMm / 4));
     },
-    most: (band) => mostStrands(band.innerMm, band.outerMm, band.gapMm, band.openingMm),
+    most: (band, wanted) => mostStrands(band.innerMm, band.outerMm, band.gapMm, band.openingMm, wanted),
     shapes: ropeShapes,
   },
 };

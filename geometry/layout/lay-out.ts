@@ -1,7 +1,7 @@
 import type { FaceSource } from '../adapters/face.ts';
 import type { Design, DesignElement } from '../design/schema.ts';
-import type { StockRules } from '../stock/rules.ts';
 import { layBorder } from './border.ts';
+import type { LayoutRules } from './layout-rules.ts';
 import { layLineText } from './line-text.ts';
 import type { Layout } from './placed.ts';
 import { layRingText } from './ring-text.ts';
@@ -15,7 +15,7 @@ import { layRingText } from './ring-text.ts';
  * Promised: letters of one text keep the least web between them, border pieces least web and least bridge.
  * Not promised: that elements keep clear of each other or of the rim; the checks say that.
  */
-export function layOut(design: Design, diameterMm: number, rules: StockRules, faces: FaceSource): Layout {
+export function layOut(design: Design, diameterMm: number, rules: LayoutRules, faces: FaceSource): Layout {
   const parts = design.elements.map((element) => layElement(element, diameterMm / 2, rules, faces));
   return {
     shapes: parts.flatMap((part) => part.shapes),
@@ -24,7 +24,7 @@ export function layOut(design: Design, diameterMm: number, rules: StockRules, fa
   };
 }
 
-function layElement(element: DesignElement, radiusMm: number, rules: StockRules, faces: FaceSource): Layout {
+function layElement(element: DesignElement, radiusMm: number, rules: LayoutRules, faces: FaceSource): Layout {
   switch (element.kind) {
     case 'ringText':
       return layRingText(element, radiusMm, rules, faces);

@@ -125,7 +125,10 @@ const GREATEST_STORE = 3000;
 
 function sizedGlyph(face: Face, char: string, emMm: number, outline: Outline): SizedGlyph {
   let store = STORE.get(face);
-  if (!store) STORE.set(face, (store = new Map()));
+  if (!store) {
+    store = new Map<string, SizedGlyph>();
+    STORE.set(face, store);
+  }
   const storeKey = `${face.id}|${char}|${emMm.toFixed(FILE_DECIMALS)}`;
   const known = store.get(storeKey);
   if (known) return known;

@@ -3,7 +3,7 @@ import type { LineText } from '../design/schema.ts';
 import type { Finding, Place } from '../findings.ts';
 import { placePoint } from '../measure/clock.ts';
 import type { Placement, Point } from '../shapes.ts';
-import type { StockRules } from '../stock/rules.ts';
+import type { LayoutRules } from './layout-rules.ts';
 import { emForCapHeight, readText } from './letters.ts';
 import type { Extent, Layout } from './placed.ts';
 import { straightRail } from './rail.ts';
@@ -13,7 +13,7 @@ import { spaceLetters } from './spacing.ts';
 import { characterFindings, outsidePlateFinding, spreadFinding, unknownFaceFinding } from './text-findings.ts';
 
 /** Lettering on a straight line, its ink centred on x and half the height of its capitals on y. */
-export function layLineText(element: LineText, radiusMm: number, rules: StockRules, faces: FaceSource): Layout {
+export function layLineText(element: LineText, radiusMm: number, rules: LayoutRules, faces: FaceSource): Layout {
   const capMm = element.capHeight * radiusMm;
   const move: Placement = { x: element.x * radiusMm, y: element.y * radiusMm, turnDeg: element.turnDeg };
   const nothing = (findings: Finding[]): Layout => ({

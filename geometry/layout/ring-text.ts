@@ -2,7 +2,7 @@ import type { FaceSource } from '../adapters/face.ts';
 import type { RingText } from '../design/schema.ts';
 import type { Finding, Place } from '../findings.ts';
 import { clockPoint } from '../measure/clock.ts';
-import type { StockRules } from '../stock/rules.ts';
+import type { LayoutRules } from './layout-rules.ts';
 import { emForCapHeight, readText } from './letters.ts';
 import type { Extent, Layout } from './placed.ts';
 import { ringRail } from './rail.ts';
@@ -18,7 +18,7 @@ import {
 } from './text-findings.ts';
 
 /** Lettering along the rim: letters stay rigid and are turned about the centre; capitals fill the band. */
-export function layRingText(element: RingText, radiusMm: number, rules: StockRules, faces: FaceSource): Layout {
+export function layRingText(element: RingText, radiusMm: number, rules: LayoutRules, faces: FaceSource): Layout {
   const innerMm = element.inner * radiusMm;
   const outerMm = element.outer * radiusMm;
   const place: Place = { kind: 'band', innerMm: Math.min(innerMm, outerMm), outerMm: Math.max(innerMm, outerMm) };

@@ -29,10 +29,19 @@ export function strandOutline(
   return outline;
 }
 
-/** As many strands as leave the gap between them when they are only just wide enough to cut; below 2: none. */
-export function mostStrands(innerMm: number, outerMm: number, gapMm: number, openingMm: number): number {
+/**
+ * As many strands, up to those wanted, as leave the gap between them when they are only just wide enough to cut;
+ * below 2: none.
+ */
+export function mostStrands(
+  innerMm: number,
+  outerMm: number,
+  gapMm: number,
+  openingMm: number,
+  wanted: number,
+): number {
   // Side by side across a leaning strand there cannot be more than this; a wide band crowds at its inner edge.
-  let count = Math.floor((Math.PI * (innerMm + outerMm)) / (gapMm + openingMm));
+  let count = Math.min(wanted, Math.floor((Math.PI * (innerMm + outerMm)) / (gapMm + openingMm)));
   const widthMm = outerMm - innerMm;
   const outline = bend(strand(thinnest(openingMm, widthMm), tipOf(openingMm, widthMm)), innerMm, outerMm);
   while (count >= 2 && gapToNext(outline, count, gapMm) < gapMm) count = Math.min(count - 1, Math.floor(count * 0.97));

@@ -194,7 +194,10 @@ const GREATEST_STORE = 20_000;
 
 function leastApart(face: Face, rail: Rail, left: Letter, right: Letter, startMm: number, needMm: number): number {
   let found = FOUND.get(face);
-  if (!found) FOUND.set(face, (found = new Map()));
+  if (!found) {
+    found = new Map<string, number>();
+    FOUND.set(face, found);
+  }
   const key = `${keyOf(left.glyph)}${keyOf(right.glyph)}|${rail.key}|${startMm}|${needMm}`;
   const known = found.get(key);
   if (known !== undefined) return known;

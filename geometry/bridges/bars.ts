@@ -31,8 +31,12 @@ export interface Bar {
   readonly alongMm: number;
 }
 
-/** Bars are tried at least at this many places around an island, and at most every `width` of its edge. */
+/**
+ * Bars are tried at this many places around an island, or at a multiple of it that keeps them about a width apart:
+ * a number with many divisors, so that bars spread along a long edge find places evenly apart.
+ */
 const PLACES = 48;
+const ROUND_PLACES = 240;
 const MOST_PLACES = 720;
 /** Directions tried from the middle of a small island. */
 const SMALL_DIRECTIONS = 24;
@@ -53,8 +57,10 @@ export function findBars(pieces: Pieces, rule: BarRule): Bar[] {
 function barsFromEdge(piece: Piece, pieces: Pieces, rule: BarRule): Bar[] {
   const bars: Bar[] = [];
   const around = perimeterMm(piece.edge);
-  const step = Math.max(around / MOST_PLACES, Math.min(rule.widthMm, around / PLACES));
-  const places = [...placesAlong(piece, step), ...placesOnAxes(piece, pieces.shrunk)];
+  const wanted = around / rule.widthMm;
+  const unit = wanted > ROUND_PLACES ? ROUND_PLACES : PLACES;
+  const count = Math.min(MOST_PLACES, unit * Math.max(1, Math.round(wanted / unit)));
+  const places = [...placesAlong(piece, count), ...placesOnAxes(piece, pieces.shrunk)];
   const others = otherEdges(pieces.shrunk, piece.id);
   const seekNearest = places.length * others.length <= NEAREST_PAIRS;
   for (const place of places) {
@@ -147,11 +153,10 @@ function judged(
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const [dx, dy] = [(to.x - from.x) / length, (to.y - from.y) / length];
   const fit = measureBar(pieces.open, from, to, rule.widthMm, rule.leastOpeningMm);
-  const widens = piece.metal === pieces.pieces[b]!.metal && fit.middleMm <= 0.5 * rule.widthMm;
   const aside = Math.abs((piece.at.x - from.x) * dy - (piece.at.y - from.y) * dx);
   const half = Math.sqrt(piece.areaMm2 / Math.PI);
   const cost = costOf(fit, dx, dy, aside / Math.max(half, rule.widthMm), rule);
-  return { from, to, a: piece.id, b, cost, widens, alongMm };
+  return { from, to, a: piece.id, b, cost, widens: false, alongMm };
 }
 
 /**
@@ -174,18 +179,21 @@ interface EdgePlace {
   readonly along: number;
 }
 
-/** Evenly spaced places along the piece's edge with the direction out of it. */
-function placesAlong(piece: Piece, stepMm: number): EdgePlace[] {
-  const places: EdgePlace[] = [];
+/** So many evenly spaced places along the piece's edge, the first at its top, with the direction out of it. */
+function placesAlong(piece: Piece, count: number): EdgePlace[] {
   const ring = piece.edge;
+  const around = perimeterMm(ring);
+  const step = around / count;
+  const top = alongAt(piece, { x: piece.at.x, y: piece.at.y + around });
+  const places: EdgePlace[] = [];
   let along = 0;
-  let next = 0;
+  let next = top % step;
   let a = ring[ring.length - 1]!;
   for (const b of ring) {
     const length = Math.hypot(b.x - a.x, b.y - a.y);
     if (length > 0) {
       const [ux, uy] = [(b.x - a.x) / length, (b.y - a.y) / length];
-      for (; next < along + length; next += stepMm) {
+      for (; next < along + length && places.length < count; next += step) {
         const t = next - along;
         places.push({ at: { x: a.x + ux * t, y: a.y + uy * t }, out: { x: -uy, y: ux }, along: next });
       }

@@ -48,6 +48,7 @@ export function bridgeOpenings(
         to: placePoint(bar.to, unit.frame),
         widthMm: rules.leastBridgeMm,
         outline: placeRing(bar.outline, unit.frame),
+        widens: bar.widens,
       }),
     );
     solved.islands.forEach((island, i) =>

@@ -5,8 +5,6 @@ import type { Point } from '../shapes.ts';
 export interface BarFit {
   /** Opening that the bar takes, as a length along it: its area over its width, mm. */
   readonly crossingMm: number;
-  /** Opening under the bar's middle line, mm. */
-  readonly middleMm: number;
   /** How far its ends are from square to the stroke: 0 square, 1 at 45 degrees, more on corners. */
   readonly skew: number;
   /** 0 to 1: part of the bar's width that finds no stroke to cross (it shaves a stroke's end). */
@@ -41,7 +39,6 @@ export function measureBar(open: EdgeGrid, from: Point, to: Point, widthMm: numb
   }
   return {
     crossingMm,
-    middleMm: spans[2]!.mm,
     skew,
     overhang: 1 - crossed.length / spans.length,
     slivers,

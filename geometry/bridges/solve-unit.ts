@@ -14,6 +14,8 @@ export interface BuiltBar {
   readonly from: Point;
   readonly to: Point;
   readonly outline: Ring;
+  /** It only widens a neck that the drawing has there. */
+  readonly widens: boolean;
 }
 
 export interface SolvedIsland {
@@ -92,8 +94,8 @@ export function solveUnit(regions: readonly Region[], rules: StockRules, manner:
 
 /** The bar as metal: one straight piece, or two ending in the small island it carries (each may fail alone). */
 function built(bar: Bar, widthMm: number): BuiltBar[] {
-  if (!bar.carries) return [plank(bar.from, bar.to, widthMm)];
-  return [plank(bar.from, bar.carries.at, widthMm), plank(bar.carries.at, bar.to, widthMm)];
+  if (!bar.carries) return [plank(bar.from, bar.to, widthMm, bar.widens)];
+  return [plank(bar.from, bar.carries.at, widthMm, false), plank(bar.carries.at, bar.to, widthMm, false)];
 }
 
 function touching(bar: Bar, piece: number): { from: Point; to: Point }[] {
@@ -112,12 +114,13 @@ function sameBuilt(p: { from: Point; to: Point }, q: BuiltBar): boolean {
   return p.from === q.from && p.to === q.to;
 }
 
-function plank(from: Point, to: Point, widthMm: number): BuiltBar {
+function plank(from: Point, to: Point, widthMm: number, widens: boolean): BuiltBar {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const [x, y] = [((from.y - to.y) / length) * (widthMm / 2), ((to.x - from.x) / length) * (widthMm / 2)];
   return {
     from,
     to,
+    widens,
     outline: [
       { x: from.x - x, y: from.y - y },
       { x: to.x - x, y: to.y - y },

@@ -66,7 +66,7 @@ function cheapestNear(bars: readonly Bar[], place: number, around: number, reach
     const apart = Math.abs(bar.alongMm - place);
     const away = Math.min(apart, around - apart);
     if (away > reach) continue;
-    const cost = bar.cost + 0.5 * widthMm * (away / reach);
+    const cost = bar.cost + 4 * widthMm * (away / reach);
     if (cost < least) [best, least] = [bar, cost];
   }
   return best;

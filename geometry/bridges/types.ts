@@ -10,6 +10,8 @@ export interface Bridge {
   readonly widthMm: number;
   /** The bar itself. */
   readonly outline: Ring;
+  /** It only widens a neck that the drawing has there (a stencil face's own bridge at a small size). */
+  readonly widens: boolean;
 }
 
 /** Metal that would fall out, or hang by too thin a neck, without bridges. */

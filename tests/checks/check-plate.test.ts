@@ -205,7 +205,11 @@ describe('the plate and the barrel', () => {
 describe('a bridge below the rule', () => {
   it('stops the plate, and lights up', () => {
     const outline = square(0, 0, 1);
-    const bridge = { id: 'b1', elementIds: ['name'], from: { x: -1, y: 0 }, to: { x: 1, y: 0 }, outline };
+    const [from, to] = [
+      { x: -1, y: 0 },
+      { x: 1, y: 0 },
+    ];
+    const bridge = { id: 'b1', elementIds: ['name'], from, to, outline, widens: false };
     const thin = checkPlate(input([middle], { bridges: [{ ...bridge, widthMm: 1.2 }] }));
     expect(thin).toEqual([
       expect.objectContaining({ code: 'bridge-too-thin', severity: 'stop', place: { kind: 'ring', ring: outline } }),

@@ -7,8 +7,8 @@ import type { Pieces } from './find-pieces.ts';
  * bar between two strokes, the gap under the dot of an i).
  *
  * Where a neck opens into wider metal the shrunk metal ends in a tip: the offsets of the neck's two walls meet there.
- * So a neck is a pair of tips, no shrunk metal between them, with a lane of metal right through the bar that would
- * join them. (The middle line itself may cross an opening: past a pointed serif the tips stand off the far wall.)
+ * So a neck is a pair of tips, no shrunk metal between them, with a lane of metal, walled on both sides, right
+ * through the bar that would join them. (The middle line itself may cross an opening: past a pointed serif the tips stand off the far wall.)
  */
 export interface Neck {
   readonly from: Point;
@@ -54,13 +54,17 @@ export function findNecks(pieces: Pieces, widthMm: number): Neck[] {
   return necks.sort((p, q) => p.length - q.length);
 }
 
-/** Some line along the bar, within its width, runs in metal all the way. */
+/** Some line along the bar runs in metal all the way, and on either side of it another one, still in the bar, does not. */
 function hasLane(open: EdgeGrid, from: Point, d: Point, length: number, widthMm: number): boolean {
-  for (let k = 0; k <= 2 * LANES; k++) {
-    const aside = ((k % 2 === 0 ? 1 : -1) * Math.ceil(k / 2) * widthMm) / (2 * LANES + 1);
+  let [left, lane] = [false, false];
+  for (let k = -LANES; k <= LANES; k++) {
+    const aside = (k / LANES) * 0.999 * (widthMm / 2);
     const start = { x: from.x - d.y * aside, y: from.y + d.x * aside };
     const hits = castRay(open, start, d.x, d.y);
-    if (hits.length % 2 === 0 && !hits.some((h) => h.at < length)) return true;
+    const free = hits.length % 2 === 0 && !hits.some((h) => h.at < length);
+    if (!free && lane) return true;
+    if (!free) left = true;
+    else if (left) lane = true;
   }
   return false;
 }

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { verdictOf } from '../../geometry/findings.ts';
-import { createStore } from '../../geometry/bridges/store.ts';
+import { createStore } from '../../geometry/solve-store.ts';
 import { makePlate } from '../../geometry/make-plate.ts';
 import { faceEntry } from '../../fonts/catalogue.ts';
 import { addBorder } from '../../web/actions/add-border.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { createStore } from '../../geometry/bridges/store.ts';
+import { createStore } from '../../geometry/solve-store.ts';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
 import { makePlate } from '../../geometry/make-plate.ts';
 import { setOrder } from '../../web/actions/set-order.ts';

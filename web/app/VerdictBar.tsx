@@ -28,7 +28,9 @@ export function VerdictBar() {
       ? trouble === undefined || busy
         ? words.verdict.working
         : words.verdict.failed
-      : words.verdict.sentence(plate.verdict, count('stop'), count('look'));
+      : plate.measures.openings === 0 && plate.verdict !== 'stop'
+        ? words.verdict.none
+        : words.verdict.sentence(plate.verdict, count('stop'), count('look'));
   const notes = count('note');
   const shown = open && findings.length > 0;
   return (

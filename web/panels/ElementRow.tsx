@@ -71,6 +71,8 @@ export function ElementRow({ element }: { readonly element: DesignElement }) {
             onClick={() => {
               act((d) => removeElement(d, element.id));
               ui.getState().set({ selectedId: undefined, notice: words.say.removed(what) });
+              // the button that had the focus is gone with its row
+              document.getElementById('elements-title')?.focus();
             }}
           >
             <Trash2 size={18} aria-hidden />

@@ -83,10 +83,14 @@ function PlateRow({ plate, only }: { readonly plate: PlateSpec; readonly only: b
         )}
       </div>
       <div className={css.size}>
-        <Field label={words.size.plateSize}>
-          {({ id }) => (
+        <Field
+          label={words.size.plateSize}
+          hint={kind === 'mm' ? undefined : words.size.comesTo(lengthWords(diameterMm, unit))}
+        >
+          {({ id, describedBy }) => (
             <select
               id={id}
+              aria-describedby={describedBy}
               className={fieldCss.control}
               value={kind}
               onChange={(e) => setKind(e.target.value as SizeKind)}
@@ -110,7 +114,7 @@ function PlateRow({ plate, only }: { readonly plate: PlateSpec; readonly only: b
             onChange={(value) => set({ diameter: { share: value / 100 } })}
           />
         )}
-        {plate.diameter !== 'fit' && 'mm' in plate.diameter ? (
+        {plate.diameter !== 'fit' && 'mm' in plate.diameter && (
           <LengthField
             label={words.size.diameter}
             mm={plate.diameter.mm}
@@ -120,8 +124,6 @@ function PlateRow({ plate, only }: { readonly plate: PlateSpec; readonly only: b
             onDone={done}
             onChange={(mm) => set({ diameter: { mm } })}
           />
-        ) : (
-          <p className={css.across}>{words.size.comesTo(lengthWords(diameterMm, unit))}</p>
         )}
       </div>
     </li>

@@ -1,4 +1,5 @@
 import { Plus } from 'lucide-react';
+import { useEffect, useState } from 'react';
 import { addBorder } from '../actions/add-border.ts';
 import { addLineText } from '../actions/add-line-text.ts';
 import { addRingText } from '../actions/add-ring-text.ts';
@@ -18,11 +19,22 @@ export function SayPanel() {
   const { ui } = usePage();
   const act = useAct();
 
+  const [fresh, setFresh] = useState<{ readonly id: string } | undefined>();
+
+  // what was just added is what one types into next
+  useEffect(() => {
+    if (fresh === undefined) return;
+    const field = document.querySelector<HTMLInputElement>(`[data-field="${CSS.escape(fresh.id)}"]`);
+    field?.focus();
+    field?.select();
+  }, [fresh]);
+
   function add(action: (design: Design) => Change): void {
     act((before) => {
       const change = action(before);
       const added = change.design.elements.at(-1);
       if (added !== undefined) ui.getState().set({ selectedId: added.id });
+      setFresh(added);
       return change;
     });
   }
@@ -32,7 +44,7 @@ export function SayPanel() {
     <>
       <Beginnings />
       <section aria-labelledby="elements-title">
-        <h3 id="elements-title" className={css.title}>
+        <h3 id="elements-title" tabIndex={-1} className={css.title}>
           {words.say.elements}
         </h3>
         {elements.length === 0 && <p className={css.nothing}>{words.say.nothing}</p>}

@@ -223,7 +223,8 @@ export const words = {
     done: (n: number) =>
       n === 1 ? 'One file is on its way to your downloads.' : `${n} files are on their way to your downloads.`,
     refused: 'No cut file yet',
-    refusedWhy: (plate: string) => `${plate}:`,
+    refusedMore: (n: number) =>
+      n === 1 ? 'One more thing is listed under the plate.' : `${n} more things are listed under the plate.`,
     refusedHint: 'Mend what stops the cut, and the downloads open by themselves.',
     notReady: 'The plate is still being worked out. One moment.',
     order: 'For the order',

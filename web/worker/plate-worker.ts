@@ -1,6 +1,6 @@
 import { expose } from 'comlink';
 import { loadFaces } from '../../fonts/browser-faces.ts';
-import { createStore } from '../../geometry/bridges/store.ts';
+import { createStore } from '../../geometry/solve-store.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { makePlate } from '../../geometry/make-plate.ts';
 import { words } from '../words/en.ts';

@@ -8,7 +8,7 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { loadFaces, packageFile } from '../fonts/node-faces.ts';
-import { createStore } from './bridges/store.ts';
+import { createStore } from './solve-store.ts';
 import { planCuts } from './cutplan/plan-cuts.ts';
 import { readDesign } from './design/read-design.ts';
 import type { Design } from './design/schema.ts';

@@ -1,7 +1,6 @@
 import type { FaceSource } from './adapters/face.ts';
 import { plateDiameterMm } from './barrel/blank.ts';
 import { bridgeOpenings } from './bridges/bridge-openings.ts';
-import type { SolveStore } from './bridges/store.ts';
 import { checkPlate } from './checks/check-plate.ts';
 import { judgeGaps } from './checks/gap-findings.ts';
 import { measureGaps } from './checks/measure-gaps.ts';
@@ -12,8 +11,9 @@ import { type Finding, sortFindings, verdictOf } from './findings.ts';
 import { layOut } from './layout/lay-out.ts';
 import { regionAreaMm2 } from './measure/ring.ts';
 import { gatherUnits } from './openings/gather-units.ts';
-import { placeRegions } from './openings/outline-store.ts';
+import { placeRegions } from './measure/place.ts';
 import type { PlateResult } from './plate.ts';
+import { type SolveStore, trimStore } from './solve-store.ts';
 import { materialById } from './stock/materials.ts';
 import { sheetMassKg } from './stock/mass.ts';
 import { stockRules } from './stock/stock-rules.ts';
@@ -38,6 +38,7 @@ export function makePlate(design: Design, plateId: string, faces: FaceSource, st
   const apart = { ...rules, leastWebMm: Math.max(rules.leastWebMm, rules.leastBridgeMm) };
   const layout = layOut(design, diameterMm, apart, faces);
 
+  trimStore(store);
   const units = gatherUnits(layout, rules.leastBridgeMm, store.outlines);
   const unbridged = units.flatMap((u) => placeRegions(u.regions, u.frame));
   const { openings, bridges, islands, findings: bridgeFindings } = bridgeOpenings(units, rules, design.bridges, store);
@@ -56,7 +57,8 @@ export function makePlate(design: Design, plateId: string, faces: FaceSource, st
     place: { kind: 'point', at, radiusMm: 2 * rules.leastBridgeMm },
     elementIds: [],
     limitMm: rules.leastBridgeMm,
-    sentence: 'The proof finds metal here that would fall out or hang by too little. Make the lettering larger, or move things apart.',
+    sentence:
+      'The proof finds metal here that would fall out or hang by too little. Make the lettering larger, or move things apart.',
   }));
 
   const openAreaMm2 = openings.reduce((sum, o) => sum + regionAreaMm2(o.region), 0);
@@ -88,7 +90,11 @@ export function makePlate(design: Design, plateId: string, faces: FaceSource, st
       ...narrowest,
       openAreaMm2,
       metalAreaMm2,
-      massKg: sheetMassKg(metalAreaMm2, design.stock.thicknessMm, materialById(design.stock.material)?.densityKgM3.value ?? 0),
+      massKg: sheetMassKg(
+        metalAreaMm2,
+        design.stock.thicknessMm,
+        materialById(design.stock.material)?.densityKgM3.value ?? 0,
+      ),
     },
     findings,
     verdict: verdictOf(findings),

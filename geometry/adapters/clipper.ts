@@ -39,11 +39,7 @@ export function exclusive(a: readonly Region[], b: readonly Region[]): Region[] 
  */
 export function offset(regions: readonly Region[], deltaMm: number): Region[] {
   const grower = new ClipperLib.ClipperOffset(2, ROUND_JOIN_ERROR_MM * SCALE);
-  grower.AddPaths(
-    ringsOf(regions).map(toPath),
-    ClipperLib.JoinType.jtRound,
-    ClipperLib.EndType.etClosedPolygon,
-  );
+  grower.AddPaths(ringsOf(regions).map(toPath), ClipperLib.JoinType.jtRound, ClipperLib.EndType.etClosedPolygon);
   const tree = new ClipperLib.PolyTree();
   grower.Execute(tree, deltaMm * SCALE);
   return toRegions(tree);
@@ -86,4 +82,3 @@ function toRegions(tree: PolyNode): Region[] {
   walk(tree);
   return regions;
 }
-

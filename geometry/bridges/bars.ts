@@ -141,15 +141,7 @@ function barsOverSmall(piece: Piece, pieces: Pieces, rule: BarRule): Bar[] {
   return bars;
 }
 
-function judged(
-  piece: Piece,
-  from: Point,
-  to: Point,
-  b: number,
-  alongMm: number,
-  pieces: Pieces,
-  rule: BarRule,
-): Bar {
+function judged(piece: Piece, from: Point, to: Point, b: number, alongMm: number, pieces: Pieces, rule: BarRule): Bar {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const [dx, dy] = [(to.x - from.x) / length, (to.y - from.y) / length];
   const fit = measureBar(pieces.open, from, to, rule.widthMm, rule.leastOpeningMm);

@@ -1,12 +1,12 @@
 import type { BridgeWishes } from '../design/schema.ts';
 import type { Finding } from '../findings.ts';
 import { placePoint } from '../measure/clock.ts';
+import { placeRegions, placeRing } from '../measure/place.ts';
 import type { Unit } from '../openings/gather-units.ts';
-import { placeRegions, placeRing } from '../openings/outline-store.ts';
 import type { Point } from '../shapes.ts';
 import type { StockRules } from '../stock/rules.ts';
 import { solveUnit, type SolvedUnit } from './solve-unit.ts';
-import { type SolveStore, trim } from './store.ts';
+import type { UnitStore } from './unit-store.ts';
 import type { Bridge, Island, Opening } from './types.ts';
 
 export interface Bridged {
@@ -24,7 +24,7 @@ export function bridgeOpenings(
   units: readonly Unit[],
   rules: StockRules,
   wishes: BridgeWishes,
-  store: SolveStore,
+  store: UnitStore,
 ): Bridged {
   const openings: Opening[] = [];
   const bridges: Bridge[] = [];
@@ -66,13 +66,7 @@ export function bridgeOpenings(
   return { openings, bridges, islands, findings };
 }
 
-function solvedOnce(
-  unit: Unit,
-  rule: string,
-  rules: StockRules,
-  wishes: BridgeWishes,
-  store: SolveStore,
-): SolvedUnit {
+function solvedOnce(unit: Unit, rule: string, rules: StockRules, wishes: BridgeWishes, store: UnitStore): SolvedUnit {
   const key = `${rule}#${unit.key}`;
   const known = store.units.get(key);
   if (known) {
@@ -82,7 +76,6 @@ function solvedOnce(
   const solved = solveUnit(unit.regions, rules, wishes.manner);
   store.solved++;
   store.units.set(key, solved);
-  trim(store.units);
   return solved;
 }
 

@@ -87,7 +87,7 @@ class Graph {
     const { whole, weak } = weakLinks(this.nodes, links);
     if (whole) return weak.length;
     const met = new Set<number>([0]);
-    for (let grew = true; grew; ) {
+    for (let grew = true; grew;) {
       grew = false;
       for (const { a, b } of links) {
         if (met.has(a) !== met.has(b)) {
@@ -206,7 +206,9 @@ function swap(
 }
 
 function sharePiece(p: Option, q: Option): boolean {
-  return p.bars.some((b) => [b.a, b.b, b.carries?.piece].some((id) => id !== undefined && id > 0 && q.bars.some((c) => attachedTo(c, id))));
+  return p.bars.some((b) =>
+    [b.a, b.b, b.carries?.piece].some((id) => id !== undefined && id > 0 && q.bars.some((c) => attachedTo(c, id))),
+  );
 }
 
 /** Sum of the bars' hurt, and of leaving islands held on one side only. */

@@ -64,7 +64,15 @@ export function findPieces(regions: readonly Region[], shrinkMm: number): Pieces
     if (kept.has(i + 1)) return;
     const { at, depthMm } = deepestPoint(hole);
     if (depthMm < SPECK_SHARE * shrinkMm) specks.push(hole);
-    else pieces.push({ id: pieces.length, edge: [], metal: i + 1, at, areaMm2: Math.abs(signedAreaMm2(hole)), small: true });
+    else
+      pieces.push({
+        id: pieces.length,
+        edge: [],
+        metal: i + 1,
+        at,
+        areaMm2: Math.abs(signedAreaMm2(hole)),
+        small: true,
+      });
   });
   const edges = [
     ...pieces.filter((p) => p.edge.length > 0).map((p) => ({ ring: p.edge, owner: p.id })),

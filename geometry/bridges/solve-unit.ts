@@ -85,7 +85,13 @@ export function solveUnit(regions: readonly Region[], rules: StockRules, manner:
       const mine = fresh.flatMap((b, i) => (holds.some((h) => sameBuilt(h, b)) ? [first + i] : []));
       islands.push({ at: piece.at, areaMm2: piece.areaMm2, small: piece.small, bars: mine });
     }
-    openings = withoutCrumbs(subtract(openings, fresh.map((b) => b.outline)), rules.kerfMm);
+    openings = withoutCrumbs(
+      subtract(
+        openings,
+        fresh.map((b) => b.outline),
+      ),
+      rules.kerfMm,
+    );
   }
   const left = findPieces(openings, (SHRINK_SHARE * widthMm) / 2);
   const loose = [...left.pieces.slice(1).map((p) => p.at), ...left.specks.map((s) => s[0]!)];

@@ -59,7 +59,13 @@ function evenCount(n: number): number {
   return n + (n % 2);
 }
 
-function cheapestNear(bars: readonly Bar[], place: number, around: number, reach: number, widthMm: number): Bar | undefined {
+function cheapestNear(
+  bars: readonly Bar[],
+  place: number,
+  around: number,
+  reach: number,
+  widthMm: number,
+): Bar | undefined {
   let best: Bar | undefined;
   let least = Infinity;
   for (const bar of bars) {

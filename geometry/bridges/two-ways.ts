@@ -46,7 +46,7 @@ export function weakLinks(nodes: number, links: readonly Link[]): { whole: boole
 /** Nodes reached from node 0. */
 export function reached(nodes: number, links: readonly Link[]): boolean[] {
   const seen = Array.from({ length: nodes }, (_, i) => i === 0);
-  for (let grew = true; grew; ) {
+  for (let grew = true; grew;) {
     grew = false;
     for (const { a, b } of links) {
       if (seen[a] !== seen[b]) {

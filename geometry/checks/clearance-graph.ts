@@ -82,7 +82,8 @@ export function clearanceGraph(diameterMm: number, openings: readonly Region[], 
     cx[t] = ax + x;
     cy[t] = ay + y;
     // Flat triangles on the hull have no centre to speak of: nothing passes there.
-    clearance[t] = Number.isFinite(x) && Number.isFinite(y) && Math.hypot(cx[t]!, cy[t]!) < diameterMm / 2 ? Math.hypot(x, y) : 0;
+    clearance[t] =
+      Number.isFinite(x) && Number.isFinite(y) && Math.hypot(cx[t]!, cy[t]!) < diameterMm / 2 ? Math.hypot(x, y) : 0;
   }
   return {
     xy,

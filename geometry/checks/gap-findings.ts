@@ -131,4 +131,3 @@ function onBar(bridge: Bridge, p: Point): boolean {
 function mm(value: number): string {
   return `${Number(value.toFixed(2))} mm`;
 }
-

@@ -1,5 +1,11 @@
 import type { Point, Region } from '../shapes.ts';
-import { clearanceAcross, type ClearanceGraph, clearanceGraph, exactClearanceAcross, openingAt } from './clearance-graph.ts';
+import {
+  clearanceAcross,
+  type ClearanceGraph,
+  clearanceGraph,
+  exactClearanceAcross,
+  openingAt,
+} from './clearance-graph.ts';
 
 /**
  * The proof, sharing no code with the maker of bridges.

@@ -97,7 +97,13 @@ export function castRay(grid: EdgeGrid, from: Point, dx: number, dy: number): Hi
   return hits.sort((a, b) => a.at - b.at);
 }
 
-function cellRange(grid: Pick<EdgeGrid, 'minX' | 'minY' | 'cell' | 'columns' | 'rows'>, x0: number, x1: number, y0: number, y1: number) {
+function cellRange(
+  grid: Pick<EdgeGrid, 'minX' | 'minY' | 'cell' | 'columns' | 'rows'>,
+  x0: number,
+  x1: number,
+  y0: number,
+  y1: number,
+) {
   const clampX = (v: number) => Math.min(grid.columns - 1, Math.max(0, Math.floor((v - grid.minX) / grid.cell)));
   const clampY = (v: number) => Math.min(grid.rows - 1, Math.max(0, Math.floor((v - grid.minY) / grid.cell)));
   return { c0: clampX(x0), c1: clampX(x1), r0: clampY(y0), r1: clampY(y1) };

@@ -2,9 +2,10 @@ import { union } from '../adapters/clipper.ts';
 import type { Layout, PlacedShape } from '../layout/placed.ts';
 import { unplacePoint } from '../measure/clock.ts';
 import { ringsGap } from '../measure/distance.ts';
+import { placeRing } from '../measure/place.ts';
 import { boxesWithin, joinBoxes, ringBox, ringHolds } from '../measure/ring.ts';
 import type { Box, Placement, Region, Ring } from '../shapes.ts';
-import { type OutlineStore, placedRings, placeRing, shapeRegions } from './outline-store.ts';
+import { type OutlineStore, placedRings, shapeRegions } from './outline-store.ts';
 
 /**
  * Openings that must be bridged together because they touch or come nearer than `reachMm` to each other.

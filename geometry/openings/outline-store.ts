@@ -1,8 +1,8 @@
 import { ringsOf, union } from '../adapters/clipper.ts';
 import type { PlacedShape } from '../layout/placed.ts';
-import { placePoint } from '../measure/clock.ts';
 import { flattenOutline } from '../measure/flatten.ts';
-import type { Placement, Region, Ring } from '../shapes.ts';
+import { placeRing } from '../measure/place.ts';
+import type { Region, Ring } from '../shapes.ts';
 import { FLATTEN_ERROR_MM } from '../units.ts';
 
 /** Outlines already flattened and united, by the shape's storeKey, in the shape's own frame. */
@@ -24,15 +24,6 @@ export function shapeRegions(shape: PlacedShape, store: OutlineStore): readonly 
   store.flattened++;
   store.regions.set(shape.storeKey, regions);
   return regions;
-}
-
-/** A ring moved rigidly into the plate's frame. */
-export function placeRing(ring: Ring, at: Placement): Ring {
-  return ring.map((p) => placePoint(p, at));
-}
-
-export function placeRegions(regions: readonly Region[], at: Placement): Region[] {
-  return regions.map((r) => ({ outer: placeRing(r.outer, at), holes: r.holes.map((h) => placeRing(h, at)) }));
 }
 
 /** Rings of the shape in the plate's frame. */

@@ -54,16 +54,20 @@ export const PARTS: readonly Part[] = [
     path: 'geometry/plate.ts',
     may: [...WORDS, 'geometry/layout/ (types)', 'geometry/bridges/ (types)', 'geometry/stock/ (types)'],
   },
+  // Files name materials and processes, and warn by them.
   {
     path: 'geometry/files/',
     may: [
       ...BASE,
+      'geometry/stock/',
       'geometry/plate.ts (types)',
       'geometry/cutplan/ (types)',
       'geometry/sheet/ (types)',
       'geometry/design/ (types)',
     ],
   },
+  // Puts the stores of two stages into one, for those who make plates.
+  { path: 'geometry/solve-store.ts', may: ['geometry/openings/', 'geometry/bridges/'] },
   { path: 'geometry/make-plate.ts', may: ['geometry/'] },
   { path: 'geometry/command.ts', may: ['geometry/', 'fonts/'] },
   { path: 'fonts/', may: [...WORDS, 'geometry/adapters/'] },
@@ -111,7 +115,11 @@ export const PACKAGES: readonly PackageRule[] = [
     instead: 'a design has its fingerprint from geometry/design/, a font file its mark from fonts/',
   },
   { name: /^fontkit$/, only: ['fonts/'], instead: 'fonts/ builds kerning with it beforehand; nothing else needs it' },
-  { name: /^fflate$/, only: ['geometry/design/', 'web/'], instead: 'pack links where designs are read and written' },
+  {
+    name: /^fflate$/,
+    only: ['geometry/adapters/', 'geometry/design/', 'web/'],
+    instead: 'font files are unpacked in geometry/adapters/, links packed where designs are read and written',
+  },
   { name: /^@fontsource\//, only: ['fonts/', 'web/'], instead: 'take faces from the catalogue in fonts/' },
   {
     name: /^(konva|react-konva)$/,

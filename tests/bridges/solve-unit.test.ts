@@ -44,7 +44,7 @@ async function letter(face: string, char: string, capMm: number): Promise<Region
 
 function scaled(outline: Outline, by: number): Outline {
   return outline.map((c) => {
-    const entries = Object.entries(c).map(([key, v]) => [key, typeof v === 'number' ? v * by : v]);
+    const entries = Object.entries(c).map(([key, v]: [string, unknown]) => [key, typeof v === 'number' ? v * by : v]);
     return Object.fromEntries(entries) as PathCommand;
   });
 }

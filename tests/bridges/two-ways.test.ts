@@ -5,7 +5,7 @@ import { seeded } from '../judge/seeded.ts';
 /** Joined without link `out`, by plain flooding: the definition itself. */
 function whole(nodes: number, links: readonly Link[], out = -1): boolean {
   const met = new Set([0]);
-  for (let grew = true; grew; ) {
+  for (let grew = true; grew;) {
     grew = false;
     links.forEach(({ a, b }, i) => {
       if (i === out || met.has(a) === met.has(b)) return;

@@ -1,13 +1,7 @@
-import BufferOp from 'jsts/org/locationtech/jts/operation/buffer/BufferOp.js';
-import Coordinate from 'jsts/org/locationtech/jts/geom/Coordinate.js';
-import GeometryFactory from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
-import OverlayOp from 'jsts/org/locationtech/jts/operation/overlay/OverlayOp.js';
-import UnaryUnionOp from 'jsts/org/locationtech/jts/operation/union/UnaryUnionOp.js';
 import { polylinePoints, readDxf } from '../readers/dxf-reader.ts';
+import { difference, partAreas, polygon, shrink, unionOf } from './jts.ts';
 
-/**
- * Judges a written cut file with other people's code only: dxf-parser reads it, JTS (the jsts port) does the geometry.
- */
+/** A written cut file judged with other people's code only: dxf-parser reads it, JTS does the geometry. */
 export interface Judgement {
   /** Connected pieces of metal, as cut. More than one: something falls out. */
   readonly pieces: number;
@@ -27,34 +21,17 @@ export function judgeDxf(dxf: string, leastBridgeMm: number): Judgement {
   const { entities } = readDxf(dxf);
   const rim = entities.find((e) => e.type === 'CIRCLE');
   if (rim?.radius === undefined) throw new Error('the file has no rim');
-  const factory = new GeometryFactory();
-  const closed = (points: readonly { x: number; y: number }[]) => {
-    const coordinates = [...points, points[0]!].map((p) => new Coordinate(p.x, p.y));
-    return factory.createPolygon(factory.createLinearRing(coordinates));
-  };
   const outlines = entities.filter((e) => e.type !== 'CIRCLE').map((e) => polylinePoints(e, STEP_MM));
-  const disc = closed(circle(rim.radius));
-  const openings = outlines.map(closed);
-  const cut = openings.length > 0 ? UnaryUnionOp.union(factory.createGeometryCollection(openings)) : undefined;
-  const metal = cut ? OverlayOp.difference(disc, cut) : disc;
-  const shrunk = BufferOp.bufferOp(metal, (-SHRINK_SHARE * leastBridgeMm) / 2, 32);
+  const disc = polygon(circle(rim.radius));
+  const metal = outlines.length > 0 ? difference(disc, unionOf(outlines.map((o) => polygon(o)))) : disc;
+  const shrunk = shrink(metal, (SHRINK_SHARE * leastBridgeMm) / 2);
   return {
-    pieces: parts(metal).length,
-    shrunkPieces: parts(shrunk).filter((area) => area > SPECK_MM2).length,
+    pieces: partAreas(metal).length,
+    shrunkPieces: partAreas(shrunk).filter((area) => area > SPECK_MM2).length,
     rimDiameterMm: 2 * rim.radius,
     contours: outlines.length,
     metalAreaMm2: metal.getArea(),
   };
-}
-
-interface Geometry {
-  getArea(): number;
-  getNumGeometries(): number;
-  getGeometryN(i: number): Geometry;
-}
-
-function parts(geometry: Geometry): number[] {
-  return Array.from({ length: geometry.getNumGeometries() }, (_, i) => geometry.getGeometryN(i).getArea());
 }
 
 function circle(radius: number): { x: number; y: number }[] {

@@ -21,7 +21,11 @@ export function randomDesign(seed: number): Design {
   return {
     ...base,
     title: `Seed ${seed}`,
-    head: { ...base.head, source: { kind: 'measured', alongMm: diameter + 20, acrossMm: diameter + 20 }, clearanceMm: 5 },
+    head: {
+      ...base.head,
+      source: { kind: 'measured', alongMm: diameter + 20, acrossMm: diameter + 20 },
+      clearanceMm: 5,
+    },
     plates: [{ id: 'plate', name: 'Plate', diameter: { mm: diameter }, quantity: 1 }],
     stock: {
       material: 'stainless-304',

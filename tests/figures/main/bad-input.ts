@@ -1,6 +1,6 @@
 import { loadFaces } from '../../../fonts/node-faces.ts';
 import { ownFaceFrom } from '../../../fonts/own-face.ts';
-import { createStore } from '../../../geometry/bridges/store.ts';
+import { createStore } from '../../../geometry/solve-store.ts';
 import { emptyDesign, newRingText } from '../../../geometry/design/defaults.ts';
 import { readDesign } from '../../../geometry/design/read-design.ts';
 import type { Design, RingText } from '../../../geometry/design/schema.ts';

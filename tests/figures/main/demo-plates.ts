@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { loadFaces } from '../../../fonts/node-faces.ts';
-import { createStore } from '../../../geometry/bridges/store.ts';
+import { createStore } from '../../../geometry/solve-store.ts';
 import type { CutPlan } from '../../../geometry/cutplan/cut-plan.ts';
 import { planCuts } from '../../../geometry/cutplan/plan-cuts.ts';
 import { readDesign } from '../../../geometry/design/read-design.ts';

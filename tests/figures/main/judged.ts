@@ -1,5 +1,5 @@
 import { loadFaces } from '../../../fonts/node-faces.ts';
-import { createStore } from '../../../geometry/bridges/store.ts';
+import { createStore } from '../../../geometry/solve-store.ts';
 import { planCuts } from '../../../geometry/cutplan/plan-cuts.ts';
 import { writeDxf } from '../../../geometry/files/dxf.ts';
 import { makePlate } from '../../../geometry/make-plate.ts';

@@ -1,5 +1,5 @@
 import { loadFaces } from '../../../fonts/node-faces.ts';
-import { createStore } from '../../../geometry/bridges/store.ts';
+import { createStore } from '../../../geometry/solve-store.ts';
 import { emptyDesign, newRingText } from '../../../geometry/design/defaults.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
 import { makePlate } from '../../../geometry/make-plate.ts';

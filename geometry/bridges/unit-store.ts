@@ -1,12 +1,7 @@
-import { createOutlineStore, type OutlineStore } from '../openings/outline-store.ts';
 import type { SolvedUnit } from './solve-unit.ts';
 
-/**
- * What was worked out before and serves again: outlines by shape, bridged units by unit and rule.
- * Belongs to whoever makes plates (the worker, the command, a test); nothing in here depends on a place on a plate.
- */
-export interface SolveStore {
-  readonly outlines: OutlineStore;
+/** Units already bridged, by unit and rule; nothing in here depends on a place on a plate. */
+export interface UnitStore {
   readonly units: Map<string, SolvedUnit>;
   /** Units bridged, and units taken from the store, since it was made: counted work for tests and bench. */
   solved: number;
@@ -14,11 +9,7 @@ export interface SolveStore {
 }
 
 /** Above this many entries the oldest half is let go, so that a long session does not grow without end. */
-export const MOST_KEPT = 6000;
-
-export function createStore(): SolveStore {
-  return { outlines: createOutlineStore(), units: new Map(), solved: 0, reused: 0 };
-}
+const MOST_KEPT = 6000;
 
 /** Lets go of the oldest half of a map that has grown too large. */
 export function trim(map: Map<string, unknown>): void {

@@ -13,8 +13,8 @@ export default defineConfig({
   workers: 2,
   forbidOnly: !!process.env.CI,
   retries: 0,
-  timeout: 60_000,
-  expect: { timeout: 10_000 },
+  timeout: 120_000,
+  expect: { timeout: 15_000 },
   reporter: report ? [['list'], ['json', { outputFile: report }]] : [['list']],
   use: {
     baseURL: `http://127.0.0.1:${PORT}`,

@@ -1,4 +1,5 @@
-import { test as base, expect, type Page } from '@playwright/test';
+import { test as base, expect, type Locator, type Page } from '@playwright/test';
+import { readFile } from 'node:fs/promises';
 
 /**
  * The journeys' own `test`: whatever a journey does, the page may log no error, throw none, and ask nothing of any
@@ -23,13 +24,80 @@ export const test = base.extend<{ clean: string[] }>({
   ],
 });
 
+export type Question = 'say' | 'look' | 'size' | 'take';
+
+const QUESTIONS: Record<Question, RegExp> = {
+  say: /What shall it say/,
+  look: /How does it look/,
+  size: /How big is your head/,
+  take: /Take it home/,
+};
+
 /** Opens the page and waits until the plate on it has been worked out. */
 export async function openPage(page: Page): Promise<void> {
   await page.goto('/');
   await worked(page);
 }
 
-/** Waits until the verdict speaks of the design as it now is. */
+/** Waits until all plates of the design as it now is have been worked out. */
 export async function worked(page: Page): Promise<void> {
-  await expect(page.getByText(/Holds together|Cannot be cut yet/).first()).toBeVisible({ timeout: 20_000 });
+  await expect(verdict(page)).toHaveText(/Holds together|Cannot be cut yet/, { timeout: 60_000 });
+  await expect(page.locator('[data-busy]')).toHaveCount(0, { timeout: 60_000 });
+}
+
+export function verdict(page: Page): Locator {
+  return page.getByRole('region', { name: 'Findings' }).getByRole('status').first();
+}
+
+export function questionButton(page: Page, question: Question): Locator {
+  return page
+    .getByRole('navigation', { name: 'The four questions' })
+    .getByRole('button', { name: QUESTIONS[question] });
+}
+
+export async function goTo(page: Page, question: Question): Promise<void> {
+  await questionButton(page, question).click();
+  await expect(page.getByRole('heading', { level: 2, name: QUESTIONS[question] })).toBeVisible();
+}
+
+/** Chooses one of a set of radio buttons by pressing its label, as one does. */
+export async function pick(page: Page, name: string | RegExp): Promise<void> {
+  const radio = page.getByRole('radio', { name, exact: true }).first();
+  await page.locator('label').filter({ has: radio }).click();
+  await expect(radio).toBeChecked();
+}
+
+/** Types into a field and leaves it, as one does. */
+export async function fillIn(page: Page, label: string, text: string): Promise<void> {
+  const field = page.getByRole('textbox', { name: label, exact: true });
+  await field.fill(text);
+  await field.blur();
+}
+
+export interface Downloaded {
+  readonly name: string;
+  readonly bytes: Buffer;
+}
+
+/** What a press of a button brings to the downloads. */
+export async function downloadBy(page: Page, press: () => Promise<void>): Promise<Downloaded> {
+  const [download] = await Promise.all([page.waitForEvent('download', { timeout: 60_000 }), press()]);
+  return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
+}
+
+export async function downloadNamed(page: Page, button: string): Promise<Downloaded> {
+  return downloadBy(page, () => page.getByRole('button', { name: button, exact: true }).click());
+}
+
+/** What the page itself says of the plate called `name`, on the last question. */
+export async function figuresOf(page: Page, name: string): Promise<{ diameterMm: number; openings: number }> {
+  const block = page
+    .getByRole('region', { name: 'The plates' })
+    .locator('div')
+    .filter({ has: page.getByText(new RegExp(`^(ready to cut|worth a look|cannot be cut yet) ${name}$`)) })
+    .filter({ has: page.getByRole('term') })
+    .last();
+  const value = async (term: string) =>
+    Number.parseFloat((await block.locator('dt', { hasText: term }).locator('+ dd').innerText()).replace(',', ''));
+  return { diameterMm: await value('Across'), openings: await value('Openings') };
 }

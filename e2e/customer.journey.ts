@@ -1,0 +1,85 @@
+import { expect } from '@playwright/test';
+import { measureDxf } from './measure-dxf.ts';
+import { downloadNamed, figuresOf, fillIn, goTo, openPage, pick, test, verdict, worked } from './walk.ts';
+
+test('a customer on a desk: from the tape measure to the cut files', async ({ page }) => {
+  await openPage(page);
+
+  await test.step('measures the head, both ways', async () => {
+    await goTo(page, 'size');
+    await pick(page, 'I measured it');
+    await fillIn(page, 'Along the boards', '560');
+    await fillIn(page, 'Across the boards', '552.4');
+    await worked(page);
+  });
+
+  await test.step('begins with initials and a date, and types', async () => {
+    await goTo(page, 'say');
+    await page.getByRole('button', { name: 'Golden wedding' }).click();
+    await fillIn(page, 'Ring text, bottom', 'OLIVE & BRAM');
+    await page.getByRole('textbox', { name: 'Line', exact: true }).last().fill('3 MAY 2027');
+    await worked(page);
+    await expect(verdict(page)).toHaveText(/Holds together/);
+  });
+
+  await test.step('keeps the head that was measured', async () => {
+    await goTo(page, 'size');
+    await expect(page.getByRole('textbox', { name: 'Along the boards' })).toHaveValue('560');
+    await expect(page.getByRole('textbox', { name: 'Across the boards' })).toHaveValue('552.4');
+  });
+
+  await test.step('picks a face', async () => {
+    await goTo(page, 'look');
+    await pick(page, /Zilla Slab/);
+    await worked(page);
+    await expect(verdict(page)).toHaveText(/Holds together/);
+  });
+
+  await test.step('sees it on the barrel, as plate, paint and char', async () => {
+    await pick(page, 'On the barrel');
+    const barrel = page.getByRole('img', { name: 'The barrel end' });
+    await expect(barrel).toBeVisible();
+    const shown = [await barrel.screenshot()];
+    for (const state of ['Painted', 'Charred']) {
+      await pick(page, state);
+      await page.waitForTimeout(500);
+      shown.push(await barrel.screenshot());
+    }
+    const [plate, paint, char] = shown.map((picture) => picture.toString('base64'));
+    expect(new Set([plate, paint, char]).size).toBe(3);
+    await pick(page, 'Plate');
+  });
+
+  await test.step('takes home files that are right', async () => {
+    await goTo(page, 'take');
+    await worked(page);
+    // The smaller diameter less 6 mm on each side, down to half a millimetre; then half of that.
+    for (const [plate, diameterMm] of [
+      ['Large', 540],
+      ['Half size', 270],
+    ] as const) {
+      const said = await figuresOf(page, plate);
+      expect(said.diameterMm).toBe(diameterMm);
+      const dxf = await downloadNamed(page, `${plate}: DXF for the cutter`);
+      const measured = measureDxf(dxf.bytes.toString('utf8'));
+      expect(measured.units).toBe(4);
+      expect(measured.rimDiametersMm).toHaveLength(1);
+      expect(Math.abs((measured.rimDiametersMm[0] ?? 0) - diameterMm)).toBeLessThanOrEqual(0.001);
+      expect(measured).toMatchObject({ openings: said.openings, strays: 0, looseParts: 0 });
+      expect(dxf.name).toMatch(/^Golden-wedding-[A-Za-z-]+-[0-9a-f]{8}\.dxf$/);
+      expect(dxf.name).toContain(measured.fingerprint);
+
+      const svg = await downloadNamed(page, `${plate}: SVG drawing`);
+      const text = svg.bytes.toString('utf8');
+      expect(text).toMatch(/<svg [^>]*width="[\d.]+mm"/);
+      expect([...text.matchAll(/<path /g)]).toHaveLength(said.openings);
+      expect(text).toContain(`r="${diameterMm / 2}"`);
+    }
+    const sheet = await downloadNamed(page, 'Spec sheet (PDF)');
+    expect(sheet.name).toMatch(/\.pdf$/);
+    expect(sheet.bytes.subarray(0, 5).toString('latin1')).toBe('%PDF-');
+
+    const all = await downloadNamed(page, 'Download everything');
+    expect(all.name).toMatch(/\.zip$/);
+  });
+});

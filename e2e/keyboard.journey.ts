@@ -1,0 +1,87 @@
+import { expect, type Locator, type Page } from '@playwright/test';
+import { measureDxf } from './measure-dxf.ts';
+import { downloadBy, figuresOf, openPage, questionButton, test, verdict, worked, type Question } from './walk.ts';
+
+test('the same by keyboard alone', async ({ page }) => {
+  await openPage(page);
+
+  await step(page, 'size');
+  await choose(page, page.getByRole('radio', { name: 'I measured it' }));
+  await type(page, page.getByRole('textbox', { name: 'Along the boards' }), '480');
+  await type(page, page.getByRole('textbox', { name: 'Across the boards' }), '474');
+
+  await step(page, 'say');
+  await press(page, page.getByRole('button', { name: 'Golden wedding' }), 'Enter');
+  await type(page, page.getByRole('textbox', { name: 'Ring text, top' }), 'FIFTY YEARS');
+
+  await step(page, 'look');
+  await choose(page, page.getByRole('radio', { name: /Stardos Stencil/ }).first());
+  await worked(page);
+  await expect(verdict(page)).toHaveText(/Holds together/);
+
+  await choose(page, page.getByRole('radio', { name: 'On the barrel' }));
+  await expect(page.getByRole('img', { name: 'The barrel end' })).toBeVisible();
+  await choose(page, page.getByRole('radio', { name: 'Plate', exact: true }));
+
+  await step(page, 'take');
+  await worked(page);
+  const said = await figuresOf(page, 'Large');
+  expect(said.diameterMm).toBe(462);
+  const button = page.getByRole('button', { name: 'Large: DXF for the cutter' });
+  await reach(page, button);
+  const dxf = await downloadBy(page, () => page.keyboard.press('Enter'));
+  expect(measureDxf(dxf.bytes.toString('utf8'))).toMatchObject({
+    units: 4,
+    rimDiametersMm: [462],
+    openings: said.openings,
+    strays: 0,
+    looseParts: 0,
+  });
+
+  await page.keyboard.press('Control+z');
+  await worked(page);
+});
+
+/** Goes to a control with Tab and Shift+Tab only, as a person would; fails when it cannot be reached. */
+async function reach(page: Page, target: Locator): Promise<void> {
+  await expect(target).toBeAttached();
+  for (const key of ['Tab', 'Shift+Tab']) {
+    for (let i = 0; i < 160; i++) {
+      if (await target.evaluate((element) => element === document.activeElement)) {
+        await expect(target).toBeFocused();
+        return;
+      }
+      await page.keyboard.press(key);
+    }
+  }
+  throw new Error(`the keyboard does not reach ${target.toString()}`);
+}
+
+async function press(page: Page, target: Locator, key: string): Promise<void> {
+  await reach(page, target);
+  await page.keyboard.press(key);
+}
+
+async function step(page: Page, question: Question): Promise<void> {
+  await press(page, questionButton(page, question), 'Enter');
+  await expect(questionButton(page, question)).toHaveAttribute('aria-current', 'step');
+}
+
+/** Tab goes to the chosen one of a set of radio buttons, arrows to the others. */
+async function choose(page: Page, radio: Locator): Promise<void> {
+  const name = (await radio.getAttribute('name')) ?? '';
+  const group = page.locator(`input[type=radio][name="${name}"]`);
+  const chosen = group.and(page.locator(':checked'));
+  await reach(page, (await chosen.count()) > 0 ? chosen : group.first());
+  for (let i = 0; i < 60 && !(await radio.isChecked()); i++) {
+    const atStart = (await chosen.count()) === 0;
+    await page.keyboard.press(atStart ? 'Space' : 'ArrowRight');
+  }
+  await expect(radio).toBeChecked();
+}
+
+async function type(page: Page, field: Locator, text: string): Promise<void> {
+  await reach(page, field);
+  await page.keyboard.press('Control+a');
+  await page.keyboard.type(text);
+}

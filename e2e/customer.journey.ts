@@ -1,4 +1,5 @@
 import { expect } from '@playwright/test';
+import { readPdf } from '../tests/readers/pdf-reader.ts';
 import { measureDxf } from './measure-dxf.ts';
 import { downloadNamed, figuresOf, fillIn, goTo, openPage, pick, test, verdict, worked } from './walk.ts';
 
@@ -53,6 +54,7 @@ test('a customer on a desk: from the tape measure to the cut files', async ({ pa
   await test.step('takes home files that are right', async () => {
     await goTo(page, 'take');
     await worked(page);
+    let fingerprint = '';
     // The smaller diameter less 6 mm on each side, down to half a millimetre; then half of that.
     for (const [plate, diameterMm] of [
       ['Large', 540],
@@ -67,7 +69,8 @@ test('a customer on a desk: from the tape measure to the cut files', async ({ pa
       expect(Math.abs((measured.rimDiametersMm[0] ?? 0) - diameterMm)).toBeLessThanOrEqual(0.001);
       expect(measured).toMatchObject({ openings: said.openings, strays: 0, looseParts: 0 });
       expect(dxf.name).toMatch(/^Golden-wedding-[A-Za-z-]+-[0-9a-f]{8}\.dxf$/);
-      expect(dxf.name).toContain(measured.fingerprint);
+      fingerprint = measured.fingerprint ?? 'no fingerprint in the DXF';
+      expect(dxf.name).toContain(fingerprint);
 
       const svg = await downloadNamed(page, `${plate}: SVG drawing`);
       const text = svg.bytes.toString('utf8');
@@ -77,7 +80,14 @@ test('a customer on a desk: from the tape measure to the cut files', async ({ pa
     }
     const sheet = await downloadNamed(page, 'Spec sheet (PDF)');
     expect(sheet.name).toMatch(/\.pdf$/);
-    expect(sheet.bytes.subarray(0, 5).toString('latin1')).toBe('%PDF-');
+    const read = await readPdf(new Uint8Array(sheet.bytes));
+    const text = read.texts.map((run) => run.text).join(' ');
+    expect(read.pages).toBe(1);
+    expect(text).toContain('Golden wedding');
+    expect(text).toContain('540');
+    expect(text).toContain('270');
+    expect(text).toMatch(/sharp/i);
+    expect(text).toContain(fingerprint);
 
     const all = await downloadNamed(page, 'Download everything');
     expect(all.name).toMatch(/\.zip$/);

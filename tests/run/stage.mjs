@@ -3,11 +3,16 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { ROOT } from '../../web/serve/install.mjs';
 
+/** The whole run ends well inside 20 minutes, whatever hangs. */
+const WHOLE_RUN_MS = 18 * 60_000;
+
 /**
  * Runs one tool of node_modules from the project's folder and shows what it prints. Gives true when it ended well.
- * A tool that takes longer than its minutes is ended with all it started, and has failed.
+ * A tool that takes longer than its minutes, or than what is left of the whole run's, is ended with all it started,
+ * and has failed.
  */
 export function runTool(bin, args, { minutes, env = {} }) {
+  const allowedMs = Math.max(1000, Math.min(minutes * 60_000, WHOLE_RUN_MS - process.uptime() * 1000));
   return new Promise((resolve) => {
     const child = spawn(process.execPath, [join(ROOT, 'node_modules', bin), ...args], {
       cwd: ROOT,
@@ -17,9 +22,9 @@ export function runTool(bin, args, { minutes, env = {} }) {
     });
     const end = (signal) => endGroup(child, signal);
     const timer = setTimeout(() => {
-      console.log(`Ended after ${minutes} minutes: that is longer than this stage may take.`);
+      console.log(`Ended after ${(allowedMs / 60_000).toFixed(1)} minutes: that is longer than this stage may take.`);
       end('SIGKILL');
-    }, minutes * 60_000);
+    }, allowedMs);
     const onSignal = () => {
       end('SIGTERM');
       process.exit(130);

@@ -21,7 +21,7 @@ const STAGES = {
       'vitest/vitest.mjs',
       // prettier-ignore
       ['run', '--config', 'tests/vitest.config.ts', '--reporter=default', '--reporter=json', `--outputFile.json=${unitReport}`],
-      { minutes: 7 },
+      { minutes: 9 },
     ),
   build: () => runTool('vite/bin/vite.js', ['build', '--config', 'web/vite.config.ts'], { minutes: 2 }),
   journeys: runJourneys,
@@ -71,7 +71,7 @@ async function runJourneys() {
     return false;
   }
   return runTool('@playwright/test/cli.js', ['test', '--config', 'e2e/playwright.config.ts'], {
-    minutes: 7,
+    minutes: 10,
     env: { CHROMIUM: browser, PLAYWRIGHT_JSON_OUTPUT_NAME: journeyReport },
   });
 }

@@ -41,7 +41,7 @@ export function makePlate(design: Design, plateId: string, faces: FaceSource, st
   trimStore(store);
   const units = gatherUnits(layout, rules.leastBridgeMm, store.outlines);
   const unbridged = units.flatMap((u) => placeRegions(u.regions, u.frame));
-  const { openings, bridges, islands, findings: bridgeFindings } = bridgeOpenings(units, rules, design.bridges, store);
+  const { openings, bridges, islands, findings: bridgeFindings } = bridgeOpenings(units, rules, design, store);
 
   const checked = checkPlate({ design, plate: spec, diameterMm, rules, layout, openings, bridges, islands, unbridged });
   const proof = verifyPlate(

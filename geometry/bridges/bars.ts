@@ -1,4 +1,4 @@
-import type { BridgeWishes } from '../design/schema.ts';
+import type { Manner } from '../design/schema.ts';
 import { nearestOnSegment } from '../measure/distance.ts';
 import { castRay, type EdgeGrid } from '../measure/edge-grid.ts';
 import { perimeterMm } from '../measure/ring.ts';
@@ -7,11 +7,14 @@ import type { Piece, Pieces } from './find-pieces.ts';
 import { measureBar } from './measure-bar.ts';
 import { findNecks } from './necks.ts';
 
+/** A band is this many times as wide as a bridge must be, where the island is large enough for it. */
+const BAND_SHARE = 1.8;
+
 /** What bars are judged by; mm. */
 export interface BarRule {
   readonly widthMm: number;
   readonly leastOpeningMm: number;
-  readonly manner: BridgeWishes['manner'];
+  readonly manner: Manner;
 }
 
 /** A possible bridge between two pieces. Its ends lie on the edges of the shrunk pieces. */
@@ -25,6 +28,7 @@ export interface Bar {
   readonly carries?: { readonly piece: number; readonly at: Point };
   /** Hurt done to the letter: mm of stroke crossed, raised by what looks wrong. */
   readonly cost: number;
+  readonly widthMm: number;
   /** It only widens a neck that was there. */
   readonly widens: boolean;
   /** Where it stands along the edge of piece a, mm from the edge's start. */
@@ -98,6 +102,7 @@ function barsAlongNecks(pieces: Pieces, rule: BarRule): Bar[] {
       a,
       b,
       cost: fit.crossingMm + 0.02 * Math.hypot(to.x - from.x, to.y - from.y),
+      widthMm: rule.widthMm,
       widens: true,
       alongMm: piece.edge.length > 0 ? alongAt(piece, from) : 0,
     });
@@ -133,7 +138,8 @@ function barsOverSmall(piece: Piece, pieces: Pieces, rule: BarRule): Bar[] {
       a: behind.owner,
       b: ahead.owner,
       carries: { piece: piece.id, at: piece.at },
-      cost: costOf(fit, dx, dy, 0, rule),
+      cost: costOf(fit, dx, 0, rule),
+      widthMm: rule.widthMm,
       widens: false,
       alongMm: 0,
     });
@@ -144,24 +150,29 @@ function barsOverSmall(piece: Piece, pieces: Pieces, rule: BarRule): Bar[] {
 function judged(piece: Piece, from: Point, to: Point, b: number, alongMm: number, pieces: Pieces, rule: BarRule): Bar {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const [dx, dy] = [(to.x - from.x) / length, (to.y - from.y) / length];
-  const fit = measureBar(pieces.open, from, to, rule.widthMm, rule.leastOpeningMm);
-  const aside = Math.abs((piece.at.x - from.x) * dy - (piece.at.y - from.y) * dx);
   const half = Math.sqrt(piece.areaMm2 / Math.PI);
-  const cost = costOf(fit, dx, dy, aside / Math.max(half, rule.widthMm), rule);
-  return { from, to, a: piece.id, b, cost, widens: false, alongMm };
+  const broad = rule.manner === 'band' && half > BAND_SHARE * rule.widthMm;
+  const widthMm = broad ? BAND_SHARE * rule.widthMm : rule.widthMm;
+  const fit = measureBar(pieces.open, from, to, widthMm, rule.leastOpeningMm);
+  const aside = Math.abs((piece.at.x - from.x) * dy - (piece.at.y - from.y) * dx);
+  const cost = costOf(fit, dx, aside / Math.max(half, rule.widthMm), rule);
+  return { from, to, a: piece.id, b, cost, widthMm, widens: false, alongMm };
 }
+
+/** How much leaning from the upright hurts, and standing off the island's middle. */
+const LEAN = { hidden: 0.12, upright: 3, band: 3 } as const;
+const OFF = { hidden: 0.3, upright: 0.3, band: 1.5 } as const;
 
 /**
  * Hurt in mm of stroke: the crossing itself, more where it is skew, off the island's middle, leaning (the manner says
  * how much uprights are preferred), shaves a stroke's end or leaves a sliver. Weights are ours, tuned by eye.
  */
-function costOf(fit: ReturnType<typeof measureBar>, dx: number, _dy: number, aside: number, rule: BarRule): number {
+function costOf(fit: ReturnType<typeof measureBar>, dx: number, aside: number, rule: BarRule): number {
   const lean = dx * dx;
-  const leanWeight = rule.manner === 'upright' ? 3 : 0.12;
   const off = Math.min(1.5, aside);
   return (
-    fit.crossingMm * (1 + 0.9 * Math.min(fit.skew, 1.5) + 0.3 * off * off + leanWeight * lean) +
-    rule.widthMm * (0.02 + 0.9 * fit.overhang + 0.7 * fit.slivers + 0.1 * off * off + 0.5 * leanWeight * lean)
+    fit.crossingMm * (1 + 0.9 * Math.min(fit.skew, 1.5) + OFF[rule.manner] * off * off + LEAN[rule.manner] * lean) +
+    rule.widthMm * (0.02 + 0.9 * fit.overhang + 0.7 * fit.slivers + 0.1 * off * off + 0.5 * LEAN[rule.manner] * lean)
   );
 }
 

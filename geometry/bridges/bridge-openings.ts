@@ -1,4 +1,4 @@
-import type { BridgeWishes } from '../design/schema.ts';
+import type { Design, Manner } from '../design/schema.ts';
 import type { Finding } from '../findings.ts';
 import { placePoint } from '../measure/clock.ts';
 import { placeRegions, placeRing } from '../measure/place.ts';
@@ -18,21 +18,17 @@ export interface Bridged {
 
 /**
  * Bridges every unit of a plate, each worked out once for its form and the rule, and puts it in its place.
- * In: units in the plate's frame with their own regions, stock rules, wishes, store. Out: what is cut, mm, plate frame.
+ * In: units with their own regions, stock rules, the design for its wishes, store. Out: what is cut, mm, plate frame.
  */
-export function bridgeOpenings(
-  units: readonly Unit[],
-  rules: StockRules,
-  wishes: BridgeWishes,
-  store: UnitStore,
-): Bridged {
+export function bridgeOpenings(units: readonly Unit[], rules: StockRules, design: Design, store: UnitStore): Bridged {
   const openings: Opening[] = [];
   const bridges: Bridge[] = [];
   const islands: Island[] = [];
   const findings: Finding[] = [];
-  const rule = [rules.leastBridgeMm, rules.leastOpeningMm, rules.longestSpanMm, rules.kerfMm, wishes.manner].join('|');
+  const rule = [rules.leastBridgeMm, rules.leastOpeningMm, rules.longestSpanMm, rules.kerfMm].join('|');
+  const own = new Map(design.elements.map((e) => [e.id, e.manner]));
   for (const unit of units) {
-    const solved = solvedOnce(unit, rule, rules, wishes, store);
+    const solved = solvedOnce(unit, rule, rules, own.get(unit.shapes[0]!.elementId) ?? design.bridges.manner, store);
     const elementIds = [...new Set(unit.shapes.map((s) => s.elementId))];
     const first = unit.shapes[0]!;
     const word = `${first.elementId}/${first.word}`;
@@ -46,9 +42,10 @@ export function bridgeOpenings(
         elementIds,
         from: placePoint(bar.from, unit.frame),
         to: placePoint(bar.to, unit.frame),
-        widthMm: rules.leastBridgeMm,
+        widthMm: bar.widthMm,
         outline: placeRing(bar.outline, unit.frame),
         widens: bar.widens,
+        shapeId: first.id,
       }),
     );
     solved.islands.forEach((island, i) =>
@@ -66,14 +63,14 @@ export function bridgeOpenings(
   return { openings, bridges, islands, findings };
 }
 
-function solvedOnce(unit: Unit, rule: string, rules: StockRules, wishes: BridgeWishes, store: UnitStore): SolvedUnit {
-  const key = `${rule}#${unit.key}`;
+function solvedOnce(unit: Unit, rule: string, rules: StockRules, manner: Manner, store: UnitStore): SolvedUnit {
+  const key = `${rule}|${manner}#${unit.key}`;
   const known = store.units.get(key);
   if (known) {
     store.reused++;
     return known;
   }
-  const solved = solveUnit(unit.regions, rules, wishes.manner);
+  const solved = solveUnit(unit.regions, rules, manner);
   store.solved++;
   store.units.set(key, solved);
   return solved;

@@ -43,7 +43,7 @@ export function mirroredBar(bar: Bar, x: number, pieces: Pieces, widthMm: number
     const first = { x: start.x + dx * p.at, y: start.y + dy * p.at };
     const last = { x: start.x + dx * q.at, y: start.y + dy * q.at };
     const alongMm = piece.edge.length > 0 ? alongAt(piece, first) : 0;
-    const image = { from: first, to: last, a, b: q.owner, cost: bar.cost, widens: bar.widens, alongMm };
+    const image = { ...bar, from: first, to: last, a, b: q.owner, alongMm };
     if (!bar.carries) return image;
     const at = flipped(bar.carries.at, x);
     const carried = pieces.pieces.find((other) => other.small && near(other.at, at, 0.2 * widthMm));

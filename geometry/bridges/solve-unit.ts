@@ -1,5 +1,5 @@
 import { offset, subtract } from '../adapters/clipper.ts';
-import type { BridgeWishes } from '../design/schema.ts';
+import type { Manner } from '../design/schema.ts';
 import { regionAreaMm2, ringHolds, signedAreaMm2 } from '../measure/ring.ts';
 import type { Point, Region, Ring } from '../shapes.ts';
 import type { StockRules } from '../stock/rules.ts';
@@ -14,6 +14,7 @@ export interface BuiltBar {
   readonly from: Point;
   readonly to: Point;
   readonly outline: Ring;
+  readonly widthMm: number;
   /** It only widens a neck that the drawing has there. */
   readonly widens: boolean;
 }
@@ -51,7 +52,7 @@ const SHRINKS = [SHRINK_SHARE, 0.95 * SHRINK_SHARE, SHRINK_SHARE, 0.95 * SHRINK_
  * Out: openings without islands, whose surrounding metal is still one piece when shrunk by just under half the least
  * bridge; islands and bars for the record. What could not be achieved is listed in `loose`, never passed over.
  */
-export function solveUnit(regions: readonly Region[], rules: StockRules, manner: BridgeWishes['manner']): SolvedUnit {
+export function solveUnit(regions: readonly Region[], rules: StockRules, manner: Manner): SolvedUnit {
   const widthMm = rules.leastBridgeMm;
   const rule = { widthMm, leastOpeningMm: rules.leastOpeningMm, longestSpanMm: rules.longestSpanMm, manner };
   let openings: readonly Region[] = regions;
@@ -76,7 +77,7 @@ export function solveUnit(regions: readonly Region[], rules: StockRules, manner:
     if (pass === 0 && found.pieces.length > 1) axis = mirrorAxis(openings);
     const chosen = chooseBars(found, possible, rule, axis);
     const first = bars.length;
-    for (const bar of chosen) bars.push(...built(bar, widthMm));
+    for (const bar of chosen) bars.push(...built(bar));
     const fresh = bars.slice(first);
     // Only what is an island in the drawing counts as one; a widened neck held something before.
     for (const piece of found.pieces) {
@@ -99,7 +100,7 @@ export function solveUnit(regions: readonly Region[], rules: StockRules, manner:
 }
 
 /** The bar as metal: one straight piece, or two ending in the small island it carries (each may fail alone). */
-function built(bar: Bar, widthMm: number): BuiltBar[] {
+function built({ widthMm, ...bar }: Bar): BuiltBar[] {
   if (!bar.carries) return [plank(bar.from, bar.to, widthMm, bar.widens)];
   return [plank(bar.from, bar.carries.at, widthMm, false), plank(bar.carries.at, bar.to, widthMm, false)];
 }
@@ -126,6 +127,7 @@ function plank(from: Point, to: Point, widthMm: number, widens: boolean): BuiltB
   return {
     from,
     to,
+    widthMm,
     widens,
     outline: [
       { x: from.x - x, y: from.y - y },

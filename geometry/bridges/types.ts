@@ -12,6 +12,10 @@ export interface Bridge {
   readonly outline: Ring;
   /** It only widens a neck that the drawing has there (a stencil face's own bridge at a small size). */
   readonly widens: boolean;
+  /** Edit of the design that put it there, when a person did. */
+  readonly editId?: string;
+  /** Shape it stands on (PlacedShape.id): an edit is kept in that shape's terms. */
+  readonly shapeId: string;
 }
 
 /** Metal that would fall out, or hang by too thin a neck, without bridges. */

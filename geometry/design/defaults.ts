@@ -17,7 +17,7 @@ export function emptyDesign(): Design {
     ],
     stock: { material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' },
     elements: [],
-    bridges: { width: 'auto', manner: 'hidden' },
+    bridges: { width: 'auto', manner: 'hidden', edits: [] },
     ownFaces: [],
     order: { who: '', reference: '', neededBy: '', notes: '' },
   };

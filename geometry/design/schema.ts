@@ -21,6 +21,15 @@ const text = z.string().max(LONGEST_TEXT);
 const tracking = z.number().min(-0.2).max(2);
 const face = z.string().min(1).max(80);
 
+/**
+ * hidden: across the thinnest strokes; upright: up and down through the letter; band: one broad band of metal right
+ * through the letter.
+ */
+export const mannerSchema = z.enum(['hidden', 'upright', 'band']);
+
+/** How this element is bridged, where it differs from the whole design. */
+const manner = mannerSchema.optional();
+
 export const ringTextSchema = z.strictObject({
   kind: z.literal('ringText'),
   id,
@@ -36,6 +45,7 @@ export const ringTextSchema = z.strictObject({
   tracking,
   /** natural: as wide as the face sets it; otherwise spread or squeezed by its spacing to fill so many degrees. */
   fit: z.union([z.literal('natural'), z.strictObject({ spanDeg: z.number().min(1).max(360) })]),
+  manner,
 });
 
 export const lineTextSchema = z.strictObject({
@@ -51,6 +61,7 @@ export const lineTextSchema = z.strictObject({
   tracking,
   /** natural, or spread to fill a width (share of the radius). */
   fit: z.union([z.literal('natural'), z.strictObject({ width: z.number().min(0.01).max(2) })]),
+  manner,
 });
 
 export const borderSchema = z.strictObject({
@@ -61,6 +72,7 @@ export const borderSchema = z.strictObject({
   outer: share,
   /** How many dashes, beads or strands; auto makes them well shaped for the band. A ring takes no notice. */
   count: z.union([z.literal('auto'), z.number().int().min(2).max(720)]),
+  manner,
 });
 
 export const elementSchema = z.discriminatedUnion('kind', [ringTextSchema, lineTextSchema, borderSchema]);
@@ -99,11 +111,40 @@ export const stockSchema = z.strictObject({
   use: z.enum(['paint', 'torch']),
 });
 
+/**
+ * A place on one shape (a letter, a border) in terms that survive a change of size, place and turn:
+ * 0 to 1 across and up the box of its outline, in the shape's own frame. A little outside is allowed.
+ */
+const onShape = z.strictObject({ x: z.number().min(-1).max(2), y: z.number().min(-1).max(2) });
+
+const editOf = {
+  id,
+  element: id,
+  /** Number of the shape in its element, counted as the layout counts, from 0. */
+  shape: z.number().int().min(0).max(2000),
+  /** What the shape was called when it was edited (`letter O`): another letter there now is said, not guessed at. */
+  label: z.string().max(60),
+};
+
+/** What a person changed about the bridges by hand. */
+export const bridgeEditSchema = z.discriminatedUnion('kind', [
+  /** A bridge here, along this line; widthShare times the least bridge wide. */
+  z.strictObject({
+    kind: z.literal('keep'),
+    ...editOf,
+    from: onShape,
+    to: onShape,
+    widthShare: z.number().min(1).max(8),
+  }),
+  /** None of the tool's own bridges here. */
+  z.strictObject({ kind: z.literal('drop'), ...editOf, at: onShape }),
+]);
+
 export const bridgesSchema = z.strictObject({
   /** auto: the rule for the stock; a width below the rule is raised to it and said. */
   width: z.union([z.literal('auto'), z.strictObject({ mm: z.number().min(0.1).max(100) })]),
-  /** hidden: across the thinnest strokes; upright: up and down through the letter. */
-  manner: z.enum(['hidden', 'upright']),
+  manner: mannerSchema,
+  edits: z.array(bridgeEditSchema).max(500).default([]),
 });
 
 /** A person's own face travels in the design, or the plate could not be made elsewhere. */
@@ -147,4 +188,6 @@ export type Head = z.infer<typeof headSchema>;
 export type PlateSpec = z.infer<typeof plateSchema>;
 export type Stock = z.infer<typeof stockSchema>;
 export type BridgeWishes = z.infer<typeof bridgesSchema>;
+export type Manner = z.infer<typeof mannerSchema>;
+export type BridgeEdit = z.infer<typeof bridgeEditSchema>;
 export type OwnFace = z.infer<typeof ownFaceSchema>;

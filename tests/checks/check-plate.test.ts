@@ -209,7 +209,7 @@ describe('a bridge below the rule', () => {
       { x: -1, y: 0 },
       { x: 1, y: 0 },
     ];
-    const bridge = { id: 'b1', elementIds: ['name'], from, to, outline, widens: false };
+    const bridge = { id: 'b1', elementIds: ['name'], from, to, outline, widens: false, shapeId: 'name/0' };
     const thin = checkPlate(input([middle], { bridges: [{ ...bridge, widthMm: 1.2 }] }));
     expect(thin).toEqual([
       expect.objectContaining({ code: 'bridge-too-thin', severity: 'stop', place: { kind: 'ring', ring: outline } }),

@@ -33,7 +33,7 @@ export function randomDesign(seed: number): Design {
       process: 'fibre-laser',
       use: random.pick(['paint', 'torch']),
     },
-    bridges: { width: 'auto', manner: random.pick(['hidden', 'upright']) },
+    bridges: { width: 'auto', manner: random.pick(['hidden', 'upright', 'band']), edits: [] },
     elements,
   };
 }

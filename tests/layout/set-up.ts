@@ -79,7 +79,7 @@ export function designOf(elements: DesignElement[]): Design {
     plates: [{ id: 'p', name: 'Large', diameter: 'fit', quantity: 1 }],
     stock: { material: 'stainless', thicknessMm: 1.5, process: 'laser', use: 'paint' },
     elements,
-    bridges: { width: 'auto', manner: 'hidden' },
+    bridges: { width: 'auto', manner: 'hidden', edits: [] },
     ownFaces: [],
     order: { who: '', reference: '', neededBy: '', notes: '' },
   });

@@ -88,6 +88,7 @@ function unitFindings(unit: Unit, solved: SolvedUnit, elementIds: string[], rule
     limitMm: rules.leastBridgeMm,
     sentence: `A piece of ${label} can't be held: there is no room for two bridges of ${mm(rules.leastBridgeMm)}. Make the lettering larger, or choose a bolder face.`,
   }));
+  findings.push(...coverFindings(solved, label, elementIds, place));
   const small = solved.islands.filter((i) => i.small);
   if (small.length > 0) {
     findings.push({
@@ -109,6 +110,42 @@ function unitFindings(unit: Unit, solved: SolvedUnit, elementIds: string[], rule
     });
   }
   return findings;
+}
+
+/** Above this share the bridges show more than the letter; above the second it can't be read. Common practice, no source. */
+const MUCH_COVERED = 0.35;
+const SWALLOWED = 0.6;
+
+function coverFindings(
+  solved: SolvedUnit,
+  label: string,
+  elementIds: string[],
+  place: (p: Point) => Finding['place'],
+): Finding[] {
+  const lost = solved.lostParts[0];
+  if (lost) {
+    return [
+      {
+        code: 'part-swallowed',
+        severity: 'stop',
+        place: place(lost),
+        elementIds,
+        sentence: `A part of ${label} would vanish under a bridge. Make the lettering larger, or choose thinner sheet or a finer process.`,
+      },
+    ];
+  }
+  const first = solved.bars[0];
+  if (!first || solved.covered < MUCH_COVERED) return [];
+  const percent = Math.round(100 * solved.covered);
+  return [
+    {
+      code: 'letter-swallowed',
+      severity: solved.covered >= SWALLOWED ? 'stop' : 'look',
+      place: place(first.from),
+      elementIds,
+      sentence: `Bridges cover ${percent} % of ${label}. Make the lettering larger, or choose thinner sheet or a finer process.`,
+    },
+  ];
 }
 
 function nameOf(unit: Unit): string {

@@ -1,4 +1,4 @@
-import { offset, subtract } from '../adapters/clipper.ts';
+import { intersect, offset, ringsOf, subtract } from '../adapters/clipper.ts';
 import type { Manner } from '../design/schema.ts';
 import { regionAreaMm2, ringHolds, signedAreaMm2 } from '../measure/ring.ts';
 import type { Point, Region, Ring } from '../shapes.ts';
@@ -36,6 +36,10 @@ export interface SolvedUnit {
   readonly specks: readonly Point[];
   /** Metal that no bar could be found for: the plate can't be cut. */
   readonly loose: readonly Point[];
+  /** Share of the drawn openings that bars cover, 0 to 1. */
+  readonly covered: number;
+  /** Separate parts of the drawing (a dot, an accent) that bars cover wholly; a point in each. */
+  readonly lostParts: readonly Point[];
 }
 
 /**
@@ -96,7 +100,17 @@ export function solveUnit(regions: readonly Region[], rules: StockRules, manner:
   }
   const left = findPieces(openings, (SHRINK_SHARE * widthMm) / 2);
   const loose = [...left.pieces.slice(1).map((p) => p.at), ...left.specks.map((s) => s[0]!)];
-  return { openings, bars, islands, specks, loose };
+  return { openings, bars, islands, specks, loose, ...coverOf(regions, openings, bars.length) };
+}
+
+function coverOf(drawn: readonly Region[], openings: readonly Region[], bars: number) {
+  if (bars === 0) return { covered: 0, lostParts: [] };
+  const area = (regions: readonly Region[]) => regions.reduce((sum, r) => sum + regionAreaMm2(r), 0);
+  const left = ringsOf(openings);
+  return {
+    covered: 1 - area(openings) / area(drawn),
+    lostParts: drawn.filter((part) => intersect([part], left).length === 0).map((part) => part.outer[0]!),
+  };
 }
 
 /** The bar as metal: one straight piece, or two ending in the small island it carries (each may fail alone). */

@@ -12,6 +12,7 @@ export interface Metal {
 }
 
 const SPECK_MM2 = 0.0004;
+const ROUNDING_MM = 0.001;
 
 /** A square of metal with so much room around the openings, less the openings. */
 export function metalAround(openings: readonly Region[], roomMm: number): Metal {
@@ -36,7 +37,8 @@ function metalOf(metal: Area): Metal {
   return {
     pieces: count(metal),
     pieceCountShrunk: (byMm) => count(shrink(metal, byMm)),
-    without: (bar, drawn) => metalOf(difference(metal, intersection(polygon(bar), areaOf(drawn)))),
+    // Bar and drawing share long edges up to the grid's rounding: what is thinner than that is no metal.
+    without: (bar, drawn) => metalOf(shrink(difference(metal, intersection(polygon(bar), areaOf(drawn))), ROUNDING_MM)),
   };
 }
 

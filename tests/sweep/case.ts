@@ -44,6 +44,9 @@ export async function allCases(): Promise<SweepCase[]> {
   return cases;
 }
 
+/** From this share covered on, the plate is stopped (geometry/bridges/bridge-openings.ts). */
+const SWALLOWED = 0.6;
+
 export interface SweepResult {
   /** held: one piece, shrunk too, and whichever one bar is lost. told: the maker says what it could not do. */
   readonly outcome: 'held' | 'told' | 'silent';
@@ -58,7 +61,7 @@ export async function runCase(one: SweepCase): Promise<SweepResult> {
   const drawn = drawnLetter(face, one.char, one.capMm);
   const solved = solveUnit(drawn, rules, 'hidden');
   const why = faultOf(drawn, solved, rules);
-  const told = solved.loose.length > 0;
+  const told = solved.loose.length > 0 || solved.lostParts.length > 0 || solved.covered >= SWALLOWED;
   return { outcome: why === '' ? 'held' : told ? 'told' : 'silent', why, drawn, solved };
 }
 

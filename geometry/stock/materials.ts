@@ -1,3 +1,16 @@
+import {
+  ALUMINIUM_5052,
+  ALUMINIUM_6061,
+  BIRCH_PLYWOOD,
+  type Elastic,
+  HDPE,
+  MILD_STEEL,
+  POLYCARBONATE,
+  PVC,
+  STAINLESS_304,
+  STAINLESS_316,
+  STAINLESS_430,
+} from './elastic.ts';
 import { gaugeMm, type GaugeSystem } from './gauges.ts';
 import type { Family } from './processes.ts';
 import { COMMON_PRACTICE, type Sourced } from './sourced.ts';
@@ -24,6 +37,8 @@ export interface Material {
   /** What it stands, for a customer. */
   readonly sentence: string;
   readonly densityKgM3: Sourced;
+  /** Absent for film, which lies on the wood and takes its stiffness from it. */
+  readonly elastic?: Elastic;
   readonly thicknesses: readonly SheetThickness[];
   /** Which of them are usual is common practice, no source; what a gauge means is in gauges.ts. */
   readonly torch: Fit;
@@ -60,6 +75,7 @@ export const MATERIALS: readonly Material[] = [
     family: 'metal',
     sentence: 'The usual choice: stands torch and paint for years and wipes clean.',
     densityKgM3: { value: 7900, source: 'EN 10088-1 as reproduced (US data sheets: 8000)' },
+    elastic: STAINLESS_304,
     thicknesses: sheets('stainless', [20, 18, 16, 14, 11], [1, 1.2, 1.5, 2, 3]),
     torch: YES,
     processes: STEEL_CUT,
@@ -70,6 +86,7 @@ export const MATERIALS: readonly Material[] = [
     family: 'metal',
     sentence: 'As 304, and stands salt and strong cleaners too; costs more.',
     densityKgM3: { value: 8000, source: 'EN 10088-1 as reproduced' },
+    elastic: STAINLESS_316,
     thicknesses: sheets('stainless', [18, 16, 14], [1, 1.5, 2, 3]),
     torch: YES,
     processes: STEEL_CUT,
@@ -80,6 +97,7 @@ export const MATERIALS: readonly Material[] = [
     family: 'metal',
     sentence: 'Magnetic, so magnets hold it down for painting; stands the torch.',
     densityKgM3: { value: 7700, source: 'EN 10088-1, from memory' },
+    elastic: STAINLESS_430,
     thicknesses: sheets('stainless', [20, 18, 16], [0.8, 1, 1.5]),
     torch: YES,
     processes: STEEL_CUT,
@@ -90,6 +108,7 @@ export const MATERIALS: readonly Material[] = [
     family: 'metal',
     sentence: 'A third of the weight of steel and does not rust: for paint, not for the torch.',
     densityKgM3: { value: 2680, source: 'Aluminum Association value in two service-centre tables' },
+    elastic: ALUMINIUM_5052,
     thicknesses: sheets('aluminium', [18, 16, 14, 12], [1, 1.5, 2, 3]),
     torch: ALUMINIUM_TORCH,
     processes: ALUMINIUM_CUT,
@@ -100,6 +119,7 @@ export const MATERIALS: readonly Material[] = [
     family: 'metal',
     sentence: 'Stiffer than 5052 and as light: for paint, not for the torch.',
     densityKgM3: { value: 2700, source: 'Aluminum Association value in two service-centre tables' },
+    elastic: ALUMINIUM_6061,
     thicknesses: sheets('aluminium', [16, 14, 12, 11], [1.5, 2, 3]),
     torch: ALUMINIUM_TORCH,
     processes: ALUMINIUM_CUT,
@@ -110,6 +130,7 @@ export const MATERIALS: readonly Material[] = [
     family: 'metal',
     sentence: 'Cheap and stands the torch, but rusts unless it is oiled.',
     densityKgM3: { value: 7850, source: 'EN 1991-1-1 Table A.4 (77 to 78.5 kN/m3), from memory' },
+    elastic: MILD_STEEL,
     thicknesses: sheets('carbon', [20, 18, 16, 14, 11], [1, 1.5, 2, 3]),
     torch: YES,
     processes: STEEL_CUT,
@@ -120,6 +141,7 @@ export const MATERIALS: readonly Material[] = [
     family: 'plastic',
     sentence: 'Clear and tough, so you see where you paint; paint only.',
     densityKgM3: { value: 1200, source: 'data sheets, 1200 to 1220' },
+    elastic: POLYCARBONATE,
     thicknesses: sheets(undefined, [], [1, 1.5, 2, 3]),
     torch: never('it softens at about 145 °C'),
     processes: {
@@ -152,6 +174,7 @@ export const MATERIALS: readonly Material[] = [
     family: 'plastic',
     sentence: 'Soft and cheap; dried paint peels off it. Paint only.',
     densityKgM3: { value: 950, source: 'thermal-analysis poster, 940 to 960' },
+    elastic: HDPE,
     thicknesses: sheets(undefined, [], [1.5, 3, 6]),
     torch: never('it melts at about 130 °C'),
     processes: {
@@ -168,6 +191,7 @@ export const MATERIALS: readonly Material[] = [
     family: 'wood',
     sentence: 'Cheap for a handful of heads; drinks paint and grows ragged. Paint only.',
     densityKgM3: { value: 690, source: 'two plywood data sheets, 640 to 710 by thickness' },
+    elastic: BIRCH_PLYWOOD,
     thicknesses: sheets(undefined, [], [3, 4, 6.5, 9]),
     torch: never('it burns: wood chars from about 300 °C'),
     processes: {
@@ -184,6 +208,7 @@ export const MATERIALS: readonly Material[] = [
     family: 'plastic',
     sentence: 'Listed so that nobody puts it under a laser by mistake: it gives off hydrogen chloride. Paint only.',
     densityKgM3: { value: 1400, source: 'from memory, 1350 to 1450' },
+    elastic: PVC,
     thicknesses: sheets(undefined, [], [1, 2, 3]),
     torch: never('hot PVC gives off hydrogen chloride, which is poisonous'),
     processes: {

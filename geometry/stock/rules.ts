@@ -1,3 +1,5 @@
+import type { Stiffness } from './elastic.ts';
+
 /** What one stock (material, thickness, process, use) asks of every plate cut from it. All millimetres. */
 export interface StockRules {
   /** Width of the cut itself. */
@@ -15,4 +17,6 @@ export interface StockRules {
   /** Farthest that an island's edge may run between two bridges. */
   readonly longestSpanMm: number;
   readonly thicknessMm: number;
+  /** How islands may bend; absent where that is not judged (film). */
+  readonly stiffness?: Stiffness;
 }

@@ -2,6 +2,7 @@ import type { BridgeWishes, Stock } from '../design/schema.ts';
 import type { Finding } from '../findings.ts';
 import type { StockRules } from './rules.ts';
 import { checkStock } from './check-stock.ts';
+import { SAG_MM, SPRINGY, type Stiffness, TOUCH_MM, TOUCH_N, TOUCH_THICKNESSES } from './elastic.ts';
 import { materialById, MATERIALS, type Material } from './materials.ts';
 import { PROCESSES, processById, type Family, type Process } from './processes.ts';
 import { COMMON_PRACTICE, type Sourced } from './sourced.ts';
@@ -53,6 +54,7 @@ export function stockRules(
       Math.max(LEAST_SPAN_MM.value, SPAN_THICKNESSES[material.family].value * t),
     ),
     thicknessMm: t,
+    ...stiffnessOf(material, stock),
   };
   return { rules, findings };
 }
@@ -61,6 +63,28 @@ function leastBridgeMm(material: Material, process: Process, stock: Stock): numb
   const { mm, thicknesses } = bridgeRule(process, material.family);
   const paint = Math.max(mm, thicknesses * stock.thicknessMm);
   return stock.use === 'torch' ? paint * TORCH_FACTOR.value : paint;
+}
+
+/** Shear modulus of an isotropic material: E / (2 (1 + Poisson's ratio)). */
+function stiffnessOf(material: Material, stock: Stock): { stiffness?: Stiffness } {
+  const { elastic, family } = material;
+  if (!elastic) return {};
+  const hot = stock.use === 'torch' ? elastic.hot : undefined;
+  const young = (hot ?? elastic).youngMPa.value;
+  const yieldMPa = (hot ?? elastic).yieldMPa?.value;
+  const shear = elastic.shearMPa?.value ?? young / (2 * (1 + elastic.poisson.value));
+  const touch = Math.min(TOUCH_MM.value, TOUCH_THICKNESSES.value * stock.thicknessMm);
+  return {
+    stiffness: {
+      youngMPa: young,
+      shearMPa: shear,
+      ...(yieldMPa === undefined ? {} : { yieldMPa }),
+      densityKgM3: material.densityKgM3.value,
+      touchLimitMm: family === 'plastic' ? SPRINGY.value * touch : touch,
+      sagLimitMm: SAG_MM.value,
+      touchN: TOUCH_N.value,
+    },
+  };
 }
 
 /** A family the process does not cut is stopped by a finding; its rule only has to be safe: the widest there is. */

@@ -66,6 +66,15 @@ describe('rules of 1.5 mm stainless under a fibre laser', () => {
       rimMarginMm: 5,
       longestSpanMm: 150,
       thicknessMm: 1.5,
+      stiffness: {
+        youngMPa: 200_000,
+        shearMPa: expect.closeTo(76_923, 0) as number,
+        yieldMPa: 230,
+        densityKgM3: 7900,
+        touchLimitMm: 1.5,
+        sagLimitMm: 0.3,
+        touchN: 5,
+      },
     });
     expect(stockRules({ ...usual, use: 'torch' }).rules.leastBridgeMm).toBe(2.25);
     expect(codes(usual)).toEqual([]);

@@ -19,6 +19,7 @@ import { oneLine } from './files/plain-text.ts';
 import type { PlannedPlate } from './files/sheet-drawing.ts';
 import { writeSvg } from './files/svg.ts';
 import { makePlate } from './make-plate.ts';
+import { provePlan } from './prove-plan.ts';
 
 const USAGE = 'npm run -s make -- DESIGN.json --out FOLDER [--even-so]';
 
@@ -75,7 +76,8 @@ async function makeFiles(asked: Asked, design: Design): Promise<number> {
   const store = createStore();
   const planned = design.plates.map((spec): PlannedPlate => {
     const plate = makePlate(design, spec.id, faces, store);
-    return { plate, plan: planCuts(plate) };
+    const plan = planCuts(plate);
+    return { plate: provePlan(plate, plan), plan };
   });
   const plates = planned.map((p) => p.plate);
   const stopped = plates.some((plate) => plate.verdict === 'stop');

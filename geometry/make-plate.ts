@@ -3,11 +3,12 @@ import { plateDiameterMm } from './barrel/blank.ts';
 import { bridgeOpenings } from './bridges/bridge-openings.ts';
 import { checkPlate } from './checks/check-plate.ts';
 import { judgeGaps } from './checks/gap-findings.ts';
-import { measureGaps } from './checks/measure-gaps.ts';
+import { notOnePiece } from './checks/not-one-piece.ts';
+import { proveUnits } from './checks/prove-units.ts';
 import { verifyPlate } from './checks/verify-plate.ts';
 import { shortFingerprint } from './design/fingerprint.ts';
 import type { Design } from './design/schema.ts';
-import { type Finding, sortFindings, verdictOf } from './findings.ts';
+import { sortFindings, verdictOf } from './findings.ts';
 import { layOut } from './layout/lay-out.ts';
 import { regionAreaMm2 } from './measure/ring.ts';
 import { gatherUnits } from './openings/gather-units.ts';
@@ -41,25 +42,15 @@ export function makePlate(design: Design, plateId: string, faces: FaceSource, st
   trimStore(store);
   const units = gatherUnits(layout, rules.leastBridgeMm, store.outlines);
   const unbridged = units.flatMap((u) => placeRegions(u.regions, u.frame));
-  const { openings, bridges, islands, findings: bridgeFindings } = bridgeOpenings(units, rules, design, store);
+  const bridged = bridgeOpenings(units, rules, design, store);
+  const { openings, bridges, islands } = bridged;
 
   const checked = checkPlate({ design, plate: spec, diameterMm, rules, layout, openings, bridges, islands, unbridged });
-  const proof = verifyPlate(
-    diameterMm,
-    openings.map((o) => o.region),
-    rules.leastBridgeMm,
-  );
-  const gaps = measureGaps(proof.graph, 2 * Math.max(rules.leastBridgeMm, rules.leastWebMm), 2 * rules.leastOpeningMm);
-  const { findings: gapFindings, ...narrowest } = judgeGaps(gaps, openings, bridges, rules);
-  const proofFindings = proof.loose.map((at): Finding => ({
-    code: 'not-one-piece',
-    severity: 'stop',
-    place: { kind: 'point', at, radiusMm: 2 * rules.leastBridgeMm },
-    elementIds: [],
-    limitMm: rules.leastBridgeMm,
-    sentence:
-      'The proof finds metal here that would fall out or hang by too little. Make the lettering larger, or move things apart.',
-  }));
+  const regions = openings.map((o) => o.region);
+  const proof = proveUnits(bridged.units, regions, diameterMm, rules, store.proofs);
+  // Units that do not keep apart can wall in metal between them: only the whole plate shows it.
+  const loose = proof.close ? verifyPlate(diameterMm, regions, rules.leastBridgeMm).loose : proof.loose;
+  const { findings: gapFindings, ...narrowest } = judgeGaps(proof, openings, rules);
 
   const openAreaMm2 = openings.reduce((sum, o) => sum + regionAreaMm2(o.region), 0);
   const metalAreaMm2 = (Math.PI * diameterMm * diameterMm) / 4 - openAreaMm2;
@@ -67,8 +58,8 @@ export function makePlate(design: Design, plateId: string, faces: FaceSource, st
     ...blankFindings,
     ...stockFindings,
     ...layout.findings,
-    ...bridgeFindings,
-    ...proofFindings,
+    ...bridged.findings,
+    ...loose.map((at) => notOnePiece(at, rules.leastBridgeMm)),
     ...checked,
     ...gapFindings,
   ]);

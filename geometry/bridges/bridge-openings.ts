@@ -3,13 +3,33 @@ import type { Finding } from '../findings.ts';
 import { placePoint } from '../measure/clock.ts';
 import { placeRegions, placeRing } from '../measure/place.ts';
 import type { Unit } from '../openings/gather-units.ts';
-import type { Point } from '../shapes.ts';
+import type { Placement, Point } from '../shapes.ts';
 import type { StockRules } from '../stock/rules.ts';
+import {
+  type HandEdits,
+  editsByShape,
+  editsKey,
+  editsOfUnit,
+  lostEdits,
+  shapesOfBars,
+  unitEditFindings,
+} from './hand-edits.ts';
 import { solveUnit, type SolvedUnit } from './solve-unit.ts';
 import type { UnitStore } from './unit-store.ts';
 import type { Bridge, Island, Opening } from './types.ts';
 
+/** A bridged unit in its own frame, and where it stands among the plate's openings. */
+export interface UnitInPlace {
+  /** Same key = same openings and bars in the unit's frame. */
+  readonly key: string;
+  readonly frame: Placement;
+  readonly solved: SolvedUnit;
+  /** Index of its first opening in the plate's list. */
+  readonly firstOpening: number;
+}
+
 export interface Bridged {
+  readonly units: readonly UnitInPlace[];
   readonly openings: readonly Opening[];
   readonly bridges: readonly Bridge[];
   readonly islands: readonly Island[];
@@ -21,14 +41,21 @@ export interface Bridged {
  * In: units with their own regions, stock rules, the design for its wishes, store. Out: what is cut, mm, plate frame.
  */
 export function bridgeOpenings(units: readonly Unit[], rules: StockRules, design: Design, store: UnitStore): Bridged {
+  const inPlace: UnitInPlace[] = [];
   const openings: Opening[] = [];
   const bridges: Bridge[] = [];
   const islands: Island[] = [];
   const findings: Finding[] = [];
   const rule = [rules.leastBridgeMm, rules.leastOpeningMm, rules.longestSpanMm, rules.kerfMm].join('|');
   const own = new Map(design.elements.map((e) => [e.id, e.manner]));
+  const shapes = units.flatMap((u) => u.shapes);
+  const byShape = editsByShape(design, shapes);
   for (const unit of units) {
-    const solved = solvedOnce(unit, rule, rules, own.get(unit.shapes[0]!.elementId) ?? design.bridges.manner, store);
+    const edits = editsOfUnit(unit, byShape);
+    const manner = own.get(unit.shapes[0]!.elementId) ?? design.bridges.manner;
+    const key = `${rule}|${manner}#${unit.key}${editsKey(edits)}`;
+    const solved = solvedOnce(key, unit, rules, manner, edits, store);
+    inPlace.push({ key, frame: unit.frame, solved, firstOpening: openings.length });
     const elementIds = [...new Set(unit.shapes.map((s) => s.elementId))];
     const first = unit.shapes[0]!;
     const word = `${first.elementId}/${first.word}`;
@@ -45,7 +72,8 @@ export function bridgeOpenings(units: readonly Unit[], rules: StockRules, design
         widthMm: bar.widthMm,
         outline: placeRing(bar.outline, unit.frame),
         widens: bar.widens,
-        shapeId: first.id,
+        shapeId: unit.shapes[bar.shape ?? 0]!.id,
+        ...(bar.editId !== undefined && { editId: bar.editId }),
       }),
     );
     solved.islands.forEach((island, i) =>
@@ -59,18 +87,29 @@ export function bridgeOpenings(units: readonly Unit[], rules: StockRules, design
       }),
     );
     findings.push(...unitFindings(unit, solved, elementIds, rules));
+    findings.push(...unitEditFindings(unit, edits, solved, 2 * rules.leastBridgeMm));
   }
-  return { openings, bridges, islands, findings };
+  findings.push(...lostEdits(design, shapes, byShape));
+  return { units: inPlace, openings, bridges, islands, findings };
 }
 
-function solvedOnce(unit: Unit, rule: string, rules: StockRules, manner: Manner, store: UnitStore): SolvedUnit {
-  const key = `${rule}|${manner}#${unit.key}`;
+function solvedOnce(
+  key: string,
+  unit: Unit,
+  rules: StockRules,
+  manner: Manner,
+  edits: HandEdits | undefined,
+  store: UnitStore,
+): SolvedUnit {
   const known = store.units.get(key);
   if (known) {
     store.reused++;
     return known;
   }
-  const solved = solveUnit(unit.regions, rules, manner);
+  const alone = solveUnit(unit.regions, rules, manner, edits);
+  const on = shapesOfBars(alone.bars, unit, edits);
+  const solved =
+    unit.shapes.length === 1 ? alone : { ...alone, bars: alone.bars.map((b, i) => ({ ...b, shape: on[i]! })) };
   store.solved++;
   store.units.set(key, solved);
   return solved;

@@ -5,8 +5,9 @@ import type { Point, Region, Ring } from '../shapes.ts';
 import type { StockRules } from '../stock/rules.ts';
 import { SHRINK_SHARE } from '../units.ts';
 import { type Bar, findBars } from './bars.ts';
-import { chooseBars } from './choose.ts';
+import { chooseByHand } from './choose-by-hand.ts';
 import { findPieces } from './find-pieces.ts';
+import { type HandEdits, NO_EDITS } from './hand-edits.ts';
 import { mirrorAxis } from './mirror.ts';
 
 /** One bar as built, in the unit's frame. */
@@ -17,6 +18,10 @@ export interface BuiltBar {
   readonly widthMm: number;
   /** It only widens a neck that the drawing has there. */
   readonly widens: boolean;
+  /** Edit that put it there, when a person did. */
+  readonly editId?: string;
+  /** Which of the unit's shapes it stands on; absent where it can only be the first. */
+  readonly shape?: number;
 }
 
 export interface SolvedIsland {
@@ -40,6 +45,9 @@ export interface SolvedUnit {
   readonly covered: number;
   /** Separate parts of the drawing (a dot, an accent) that bars cover wholly; a point in each. */
   readonly lostParts: readonly Point[];
+  /** Edits whose bridge finds no opening to cross, and edits that bar a place the plate cannot do without. */
+  readonly lost: readonly string[];
+  readonly refused: readonly string[];
 }
 
 /**
@@ -52,17 +60,24 @@ const SHRINKS = [SHRINK_SHARE, 0.95 * SHRINK_SHARE, SHRINK_SHARE, 0.95 * SHRINK_
 /**
  * Bridges one unit.
  *
- * In: united openings in the unit's frame (y up is upright for the letter), stock rules, manner.
+ * In: united openings in the unit's frame (y up is upright for the letter), stock rules, manner, a person's edits.
  * Out: openings without islands, whose surrounding metal is still one piece when shrunk by just under half the least
  * bridge; islands and bars for the record. What could not be achieved is listed in `loose`, never passed over.
  */
-export function solveUnit(regions: readonly Region[], rules: StockRules, manner: Manner): SolvedUnit {
+export function solveUnit(
+  regions: readonly Region[],
+  rules: StockRules,
+  manner: Manner,
+  edits: HandEdits = NO_EDITS,
+): SolvedUnit {
   const widthMm = rules.leastBridgeMm;
   const rule = { widthMm, leastOpeningMm: rules.leastOpeningMm, longestSpanMm: rules.longestSpanMm, manner };
   let openings: readonly Region[] = regions;
   const bars: BuiltBar[] = [];
   const islands: SolvedIsland[] = [];
   const specks: Point[] = [];
+  const lost: string[] = [];
+  const refused: string[] = [];
   let axis: number | undefined;
   let clean = 0;
   for (const [pass, share] of SHRINKS.entries()) {
@@ -73,13 +88,17 @@ export function solveUnit(regions: readonly Region[], rules: StockRules, manner:
       specks.push(...found.specks.map((s) => s[0]!));
     }
     const possible = findBars(found, rule);
-    if (found.pieces.length === 1 && possible.length === 0) {
+    const keeps = pass === 0 ? edits.keeps : [];
+    if (found.pieces.length === 1 && possible.length === 0 && keeps.length === 0) {
       clean++;
       continue;
     }
     clean = 0;
     if (pass === 0 && found.pieces.length > 1) axis = mirrorAxis(openings);
-    const chosen = chooseBars(found, possible, rule, axis);
+    const byHand = chooseByHand(found, possible, rule, axis, { keeps, drops: edits.drops });
+    const chosen = byHand.bars;
+    lost.push(...byHand.lost);
+    for (const id of byHand.refused) if (!refused.includes(id)) refused.push(id);
     const first = bars.length;
     for (const bar of chosen) bars.push(...built(bar));
     const fresh = bars.slice(first);
@@ -100,7 +119,7 @@ export function solveUnit(regions: readonly Region[], rules: StockRules, manner:
   }
   const left = findPieces(openings, (SHRINK_SHARE * widthMm) / 2);
   const loose = [...left.pieces.slice(1).map((p) => p.at), ...left.specks.map((s) => s[0]!)];
-  return { openings, bars, islands, specks, loose, ...coverOf(regions, openings, bars.length) };
+  return { openings, bars, islands, specks, loose, lost, refused, ...coverOf(regions, openings, bars.length) };
 }
 
 function coverOf(drawn: readonly Region[], openings: readonly Region[], bars: number) {
@@ -114,9 +133,11 @@ function coverOf(drawn: readonly Region[], openings: readonly Region[], bars: nu
 }
 
 /** The bar as metal: one straight piece, or two ending in the small island it carries (each may fail alone). */
-function built({ widthMm, ...bar }: Bar): BuiltBar[] {
-  if (!bar.carries) return [plank(bar.from, bar.to, widthMm, bar.widens)];
-  return [plank(bar.from, bar.carries.at, widthMm, false), plank(bar.carries.at, bar.to, widthMm, false)];
+function built({ widthMm, editId, ...bar }: Bar): BuiltBar[] {
+  const planks = bar.carries
+    ? [plank(bar.from, bar.carries.at, widthMm, false), plank(bar.carries.at, bar.to, widthMm, false)]
+    : [plank(bar.from, bar.to, widthMm, bar.widens)];
+  return editId === undefined ? planks : planks.map((p) => ({ ...p, editId }));
 }
 
 function touching(bar: Bar, piece: number): { from: Point; to: Point }[] {

@@ -193,7 +193,8 @@ export function openingAt(g: ClearanceGraph, p: Point): number {
   return -1;
 }
 
-function windingNumber(ring: Ring, p: Point): number {
+/** Times the ring runs around the point, counter-clockwise. */
+export function windingNumber(ring: Ring, p: Point): number {
   let turns = 0;
   let a = ring[ring.length - 1]!;
   for (const b of ring) {

@@ -1,8 +1,8 @@
-import type { Bridge, Opening } from '../bridges/types.ts';
+import type { Opening } from '../bridges/types.ts';
 import type { Finding } from '../findings.ts';
-import type { Point } from '../shapes.ts';
 import type { StockRules } from '../stock/rules.ts';
-import type { Gaps, Narrow } from './measure-gaps.ts';
+import type { Narrow } from './measure-gaps.ts';
+import type { UnitProof } from './prove-units.ts';
 
 /** What the narrow places of a finished plate come to. */
 export interface GapReport {
@@ -23,34 +23,26 @@ const MOST_PLACES = 6;
 
 /**
  * Judges bridges, webs and openings by what was measured on the finished plate.
- * In: gaps from measureGaps, the plate's openings and bridges, stock rules. A web is stop below HOPELESS_SHARE of the
+ * In: what the proof found narrow, the plate's openings, stock rules. A web is stop below HOPELESS_SHARE of the
  * rule, else look; an opening narrower than the cut is stop, narrower than the process likes is look.
  */
 export function judgeGaps(
-  gaps: Gaps,
+  { bridges, webs, slots }: Pick<UnitProof, 'bridges' | 'webs' | 'slots'>,
   openings: readonly Opening[],
-  bridges: readonly Bridge[],
   rules: StockRules,
 ): GapReport {
-  const onBridge: Narrow[] = [];
-  const webs: Narrow[] = [];
-  for (const gap of gaps.webs) {
-    const middle = { x: (gap.from.x + gap.to.x) / 2, y: (gap.from.y + gap.to.y) / 2 };
-    if (bridges.some((b) => onBar(b, middle))) onBridge.push(gap);
-    else webs.push(gap);
-  }
   const findings: Finding[] = [
-    ...places(onBridge, PASS_SHARE * rules.leastBridgeMm).map((gap) => thinBridge(gap, openings, rules)),
+    ...places(bridges, PASS_SHARE * rules.leastBridgeMm).map((gap) => thinBridge(gap, openings, rules)),
     ...places(webs, PASS_SHARE * rules.leastWebMm).map((gap) => thinWeb(gap, openings, rules)),
-    ...places(gaps.slots, PASS_SHARE * rules.leastOpeningMm)
+    ...places(slots, PASS_SHARE * rules.leastOpeningMm)
       .slice(0, 1)
       .map((gap) => narrowOpening(gap, openings, rules)),
   ];
   return {
     findings,
-    ...least('leastBridgeMm', onBridge),
+    ...least('leastBridgeMm', bridges),
     ...least('leastWebMm', webs),
-    ...least('leastOpeningMm', gaps.slots),
+    ...least('leastOpeningMm', slots),
   };
 }
 
@@ -117,15 +109,6 @@ function where(gap: Narrow, openings: readonly Opening[]): Pick<Finding, 'place'
     elementIds: [...new Set(ids)],
     measuredMm: gap.mm,
   };
-}
-
-/** On the bar itself, or so near its end that the metal belongs to it. */
-function onBar(bridge: Bridge, p: Point): boolean {
-  const length = Math.hypot(bridge.to.x - bridge.from.x, bridge.to.y - bridge.from.y);
-  const [ux, uy] = [(bridge.to.x - bridge.from.x) / length, (bridge.to.y - bridge.from.y) / length];
-  const along = (p.x - bridge.from.x) * ux + (p.y - bridge.from.y) * uy;
-  const aside = (p.x - bridge.from.x) * uy - (p.y - bridge.from.y) * ux;
-  return along > -0.05 && along < length + 0.05 && Math.abs(aside) <= bridge.widthMm / 2 + 0.05;
 }
 
 function mm(value: number): string {

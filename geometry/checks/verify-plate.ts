@@ -5,6 +5,7 @@ import {
   clearanceGraph,
   exactClearanceAcross,
   openingAt,
+  windingNumber,
 } from './clearance-graph.ts';
 
 /**
@@ -44,9 +45,31 @@ export function verifyPlate(diameterMm: number, openings: readonly Region[], lea
   return { onePiece: loose.length === 0, loose, graph };
 }
 
-/** A hole in an opening is metal with nothing to hold it. */
+/** A hole in an opening, or an opening within another, is metal with nothing to hold it. */
 function nested(openings: readonly Region[]): Point[] {
-  return openings.flatMap((o) => o.holes.map((h) => h[0]!));
+  const holes = openings.flatMap((o) => o.holes.map((h) => h[0]!));
+  const boxes = openings.map((o) => boxOf(o.outer));
+  const inner = openings.flatMap(({ outer }, i) => {
+    const p = outer[0]!;
+    const around = openings.some(
+      (other, j) => j !== i && boxHolds(boxes[j]!, boxes[i]!) && windingNumber(other.outer, p) !== 0,
+    );
+    return around ? [p] : [];
+  });
+  return [...holes, ...inner];
+}
+
+type Box = readonly [number, number, number, number];
+
+function boxOf(ring: readonly Point[]): Box {
+  const [xs, ys] = [ring.map((p) => p.x), ring.map((p) => p.y)];
+  const least = (values: number[]) => values.reduce((a, b) => Math.min(a, b), Infinity);
+  const most = (values: number[]) => values.reduce((a, b) => Math.max(a, b), -Infinity);
+  return [least(xs), least(ys), most(xs), most(ys)];
+}
+
+function boxHolds(outer: Box, inner: Box): boolean {
+  return outer[0] <= inner[0] && outer[1] <= inner[1] && outer[2] >= inner[2] && outer[3] >= inner[3];
 }
 
 function outside(diameterMm: number, openings: readonly Region[]): Point[] {

@@ -67,8 +67,10 @@ export const PARTS: readonly Part[] = [
     ],
   },
   // Puts the stores of two stages into one, for those who make plates.
-  { path: 'geometry/solve-store.ts', may: ['geometry/openings/', 'geometry/bridges/'] },
+  { path: 'geometry/solve-store.ts', may: ['geometry/openings/', 'geometry/bridges/', 'geometry/checks/ (types)'] },
   { path: 'geometry/make-plate.ts', may: ['geometry/'] },
+  // The last proof: of a cut plan, before files are written.
+  { path: 'geometry/prove-plan.ts', may: ['geometry/'] },
   { path: 'geometry/command.ts', may: ['geometry/', 'fonts/'] },
   { path: 'fonts/', may: [...WORDS, 'geometry/adapters/'] },
   // All words of the interface: they may name what findings and designs hold, and reach nothing else.

@@ -92,3 +92,10 @@ describe('measureGaps', () => {
     expect(web?.mm).toBeCloseTo(75 - Math.hypot(73, 5), 1);
   });
 });
+
+describe('an opening within another opening', () => {
+  it('is metal that falls out', () => {
+    expect(verifyPlate(150, [square(0, 0, 20), square(0, 0, 8)], WIDTH_MM).onePiece).toBe(false);
+    expect(verifyPlate(150, [square(-30, 0, 20), square(20, 0, 8)], WIDTH_MM).onePiece).toBe(true);
+  });
+});

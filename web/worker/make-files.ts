@@ -10,6 +10,7 @@ import { writeDxf } from '../../geometry/files/dxf.ts';
 import { plateFileNames } from '../../geometry/files/names.ts';
 import { writeSvg } from '../../geometry/files/svg.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
+import { provePlan } from '../../geometry/prove-plan.ts';
 import { words } from '../words/en.ts';
 import { fileStem } from './file-stem.ts';
 import type { Made, MadeFile, MadeFiles, WantedFile } from './plate-api.ts';
@@ -38,9 +39,11 @@ export async function makeFiles(
   for (const plateId of new Set(needed)) {
     const made = await make(design, plateId);
     if ('problem' in made) return made;
-    const stop = made.plate.findings.find((f) => f.severity === 'stop');
-    if (stop !== undefined) return { problem: `${made.plate.name}: ${stop.sentence}` };
-    planned.set(plateId, { plate: made.plate, plan: planCuts(made.plate) });
+    const plan = planCuts(made.plate);
+    const plate = provePlan(made.plate, plan);
+    const stop = plate.findings.find((f) => f.severity === 'stop');
+    if (stop !== undefined) return { problem: `${plate.name}: ${stop.sentence}` };
+    planned.set(plateId, { plate, plan });
   }
   const files: MadeFile[] = [];
   for (const want of wanted) {

@@ -32,6 +32,13 @@ describe('the house', () => {
     expect(vague.map(({ path }) => path)).toEqual([]);
   });
 
+  it('proves a plate without the code that made it', () => {
+    const reached = reachedFrom('geometry/checks/verify-plate.ts');
+    expect(reached).toContain('geometry/checks/clearance-graph.ts');
+    const makers = /^geometry\/(bridges|openings|layout|cutplan)\/|^geometry\/adapters\/clipper\.ts$/;
+    expect(reached.filter((path) => makers.test(path))).toEqual([]);
+  });
+
   it(`keeps every file within ${LINE_BUDGET} lines`, () => {
     const long = house.filter(({ lines }) => lines > LINE_BUDGET);
     expect(long.map(({ path, lines }) => `${path} has ${lines} lines: cut it where its second job begins`)).toEqual([]);
@@ -50,6 +57,16 @@ describe('the house', () => {
     expect([...names].filter((name) => !name.startsWith('.') && !TOP_LEVEL.includes(name))).toEqual([]);
   });
 });
+
+/** All files whose code a file draws in, itself included; types draw in no code. */
+function reachedFrom(path: string): string[] {
+  const reached = new Set([path]);
+  for (const at of reached) {
+    const file = house.find((one) => one.path === at);
+    for (const one of file ? importsOf(file) : []) if (one.kind === 'file' && !one.typeOnly) reached.add(one.to);
+  }
+  return [...reached];
+}
 
 describe('the fence itself', () => {
   const judged = (path: string, text: string) => forbiddenImports(importsOf(toSource(path, text)));

@@ -26,10 +26,16 @@ export const PARTS: readonly Part[] = [
   { path: 'geometry/barrel/', may: [...BASE, 'geometry/design/ (types)'] },
   { path: 'geometry/layout/', may: [...BASE, 'geometry/design/ (types)'] },
   { path: 'geometry/openings/', may: [...BASE, 'geometry/layout/ (types)'] },
-  // The design's wishes for bridges go in as a record.
+  // The design's wishes for bridges go in as a record; one put in by hand is kept in terms of the letter it sits on.
   {
     path: 'geometry/bridges/',
-    may: [...BASE, 'geometry/openings/ (types)', 'geometry/stock/ (types)', 'geometry/design/ (types)'],
+    may: [
+      ...BASE,
+      'geometry/openings/ (types)',
+      'geometry/stock/ (types)',
+      'geometry/design/ (types)',
+      'geometry/layout/ (types)',
+    ],
   },
   // A check holds the plate against the design, the head it must drop into and the sheet it is cut from.
   {

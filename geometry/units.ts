@@ -25,6 +25,9 @@ export const SHRINK_SHARE = 0.98;
 /** A shrunk piece of metal smaller than this is a rounding speck of the offset, not a piece (0.02 mm square). */
 export const SPECK_MM2 = 0.0004;
 
+/** Openings nearer to each other than twice this touch, as far as any cut is concerned. */
+export const PINCH_MM = 0.001;
+
 /** Decimal places written to files: 0.1 micrometre, the clipping grid. */
 export const FILE_DECIMALS = 4;
 

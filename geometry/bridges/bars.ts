@@ -33,6 +33,8 @@ export interface Bar {
   readonly widens: boolean;
   /** Where it stands along the edge of piece a, mm from the edge's start. */
   readonly alongMm: number;
+  /** Edit of the design that asks for it. */
+  readonly editId?: string;
 }
 
 /**

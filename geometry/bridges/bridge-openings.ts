@@ -46,7 +46,8 @@ export function bridgeOpenings(units: readonly Unit[], rules: StockRules, design
   const bridges: Bridge[] = [];
   const islands: Island[] = [];
   const findings: Finding[] = [];
-  const rule = [rules.leastBridgeMm, rules.leastOpeningMm, rules.longestSpanMm, rules.kerfMm].join('|');
+  const bends = JSON.stringify([rules.thicknessMm, rules.stiffness ?? null]);
+  const rule = [rules.leastBridgeMm, rules.leastOpeningMm, rules.longestSpanMm, rules.kerfMm, bends].join('|');
   const own = new Map(design.elements.map((e) => [e.id, e.manner]));
   const shapes = units.flatMap((u) => u.shapes);
   const byShape = editsByShape(design, shapes);
@@ -84,6 +85,7 @@ export function bridgeOpenings(units: readonly Unit[], rules: StockRules, design
         areaMm2: island.areaMm2,
         small: island.small,
         bridgeIds: island.bars.map((b) => ids[b]!),
+        ...(island.hang && { hang: { ...island.hang, softAt: placePoint(island.hang.softAt, unit.frame) } }),
       }),
     );
     findings.push(...unitFindings(unit, solved, elementIds, rules));

@@ -58,6 +58,48 @@ export function chooseBars(pieces: Pieces, bars: readonly Bar[], rule: ChoiceRul
   return [...widened, ...fillLongSpans(pieces, chosen, open, rule)];
 }
 
+/**
+ * Bars that complete a set which has to stand as it is (a person's bridges and what stays beside them).
+ * In: pieces, the bars that stand, the bars that may be added, rule. Out: the standing bars first, then what was
+ * added: as few as hold every piece twice, or as well as the bars given can, and more where an edge runs too far.
+ */
+export function completeBars(pieces: Pieces, standing: readonly Bar[], bars: readonly Bar[], rule: ChoiceRule): Bar[] {
+  const group = joinedBy(
+    pieces,
+    standing.filter((b) => b.widens),
+  );
+  const open = distinctBars(
+    bars.filter((b) => !b.widens && (b.carries !== undefined || group[b.a] !== group[b.b])),
+    rule,
+  );
+  const graph = new Graph(pieces, group);
+  const options = open.map((bar) => ({ bars: [bar], cost: bar.cost }));
+  const all = standing.map((bar) => ({ bars: [bar], cost: bar.cost }));
+  const fixed = failingAlone(standing, rule).map((bar) => ({ bars: [bar], cost: bar.cost }));
+  const fits = (set: readonly Option[], more: Option) => ![...all, ...set].some((o) => clash(o, more, rule));
+  const added = mend(graph, fixed, options, fits).slice(fixed.length);
+  swap(graph, added, options, (set) => totalHurt(set, pieces, rule), fits, fixed);
+  return fillLongSpans(pieces, [...standing, ...barsOf(added)], open, rule);
+}
+
+/** How far bars are from holding every piece twice; 0 when they do. Bars that can't fail alone count once. */
+export function lacksOf(pieces: Pieces, bars: readonly Bar[], rule: ChoiceRule): number {
+  const group = joinedBy(
+    pieces,
+    bars.filter((b) => b.widens),
+  );
+  return new Graph(pieces, group).lacks(failingAlone(bars, rule));
+}
+
+/** Of bars that cross or run into each other only the first, since one break takes them all. */
+function failingAlone(bars: readonly Bar[], rule: ChoiceRule): Bar[] {
+  const kept: Bar[] = [];
+  for (const bar of bars) {
+    if (!bar.widens && !kept.some((k) => sideBySide(k, bar, rule.widthMm))) kept.push(bar);
+  }
+  return kept;
+}
+
 /** Nodes are groups of pieces already joined; node 0 holds the rim. */
 class Graph {
   readonly nodes: number;
@@ -175,21 +217,22 @@ function thinOut(graph: Graph, set: Option[], hurt: (set: readonly Option[]) => 
   }
 }
 
-/** Puts another option in an option's place while that hurts less and holds as well. */
+/** Puts another option in an option's place while that hurts less and holds as well; what is fixed stays. */
 function swap(
   graph: Graph,
   set: Option[],
   options: readonly Option[],
   hurt: (set: readonly Option[]) => number,
   fits: (set: readonly Option[], more: Option) => boolean,
+  fixed: readonly Option[] = [],
 ): void {
-  const lacks = graph.lacks(barsOf(set));
+  const lacks = graph.lacks(barsOf([...fixed, ...set]));
   for (let round = 0, better = true; better && round < 8; round++) {
     better = false;
     for (let i = 0; i < set.length; i++) {
       const out = set[i]!;
-      const rest = set.filter((o) => o !== out);
-      let now = hurt(set);
+      const rest = [...fixed, ...set.filter((o) => o !== out)];
+      let now = hurt([...fixed, ...set]);
       for (const option of options) {
         if (option === out || set.includes(option) || !sharePiece(option, out)) continue;
         if (!fits(rest, option)) continue;

@@ -5,10 +5,14 @@ import type { Point, Region, Ring } from '../shapes.ts';
 import type { StockRules } from '../stock/rules.ts';
 import { SHRINK_SHARE } from '../units.ts';
 import { type Bar, findBars } from './bars.ts';
+import { closePinches } from './close-pinches.ts';
 import { chooseByHand } from './choose-by-hand.ts';
 import { findPieces } from './find-pieces.ts';
 import { type HandEdits, NO_EDITS } from './hand-edits.ts';
 import { mirrorAxis } from './mirror.ts';
+import { stiffen } from './stiffen.ts';
+import { bodyAt, hangsOfBars, metalOf } from './stiffness.ts';
+import type { Hang } from './types.ts';
 
 /** One bar as built, in the unit's frame. */
 export interface BuiltBar {
@@ -30,6 +34,8 @@ export interface SolvedIsland {
   readonly small: boolean;
   /** Indices of the bars that hold it. */
   readonly bars: readonly number[];
+  /** How it hangs on them; absent where the stock's stiffness is not known. */
+  readonly hang?: Hang;
 }
 
 /** A unit's openings with bridges left across them, in the unit's frame, mm. */
@@ -72,12 +78,15 @@ export function solveUnit(
 ): SolvedUnit {
   const widthMm = rules.leastBridgeMm;
   const rule = { widthMm, leastOpeningMm: rules.leastOpeningMm, longestSpanMm: rules.longestSpanMm, manner };
-  let openings: readonly Region[] = regions;
+  let openings = closePinches(regions);
   const bars: BuiltBar[] = [];
   const islands: SolvedIsland[] = [];
   const specks: Point[] = [];
   const lost: string[] = [];
   const refused: string[] = [];
+  const metal = metalOf(regions);
+  /** Island of the drawing that each of `islands` is or is part of. */
+  const bodies: number[] = [];
   let axis: number | undefined;
   let clean = 0;
   for (const [pass, share] of SHRINKS.entries()) {
@@ -96,7 +105,9 @@ export function solveUnit(
     clean = 0;
     if (pass === 0 && found.pieces.length > 1) axis = mirrorAxis(openings);
     const byHand = chooseByHand(found, possible, rule, axis, { keeps, drops: edits.drops });
-    const chosen = byHand.bars;
+    // Where a person has bridged by hand, a soft island is told, not mended.
+    const ownWay = pass === 0 && keeps.length === 0 && edits.drops.length === 0;
+    const chosen = ownWay ? stiffen(metal, found, byHand.bars, possible, rules, axis) : byHand.bars;
     lost.push(...byHand.lost);
     for (const id of byHand.refused) if (!refused.includes(id)) refused.push(id);
     const first = bars.length;
@@ -108,6 +119,7 @@ export function solveUnit(
       const holds = chosen.flatMap((bar) => touching(bar, piece.id));
       const mine = fresh.flatMap((b, i) => (holds.some((h) => sameBuilt(h, b)) ? [first + i] : []));
       islands.push({ at: piece.at, areaMm2: piece.areaMm2, small: piece.small, bars: mine });
+      bodies.push(bodyAt(metal, piece.edge[0] ?? piece.at));
     }
     openings = withoutCrumbs(
       subtract(
@@ -119,7 +131,12 @@ export function solveUnit(
   }
   const left = findPieces(openings, (SHRINK_SHARE * widthMm) / 2);
   const loose = [...left.pieces.slice(1).map((p) => p.at), ...left.specks.map((s) => s[0]!)];
-  return { openings, bars, islands, specks, loose, lost, refused, ...coverOf(regions, openings, bars.length) };
+  const hangs = hangsOfBars(metal, bars, rules);
+  const hung = islands.map((island, i): SolvedIsland => {
+    const hang = hangs[bodies[i]!];
+    return hang ? { ...island, hang } : island;
+  });
+  return { openings, bars, islands: hung, specks, loose, lost, refused, ...coverOf(regions, openings, bars.length) };
 }
 
 function coverOf(drawn: readonly Region[], openings: readonly Region[], bars: number) {

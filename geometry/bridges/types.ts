@@ -29,6 +29,20 @@ export interface Island {
   readonly bridgeIds: readonly string[];
   /** Narrower than a bridge: it lies wholly on the bars that cross it. */
   readonly small: boolean;
+  /** How it hangs on its bridges; absent where that is not judged. */
+  readonly hang?: Hang;
+}
+
+/** How an island hangs on its bridges. */
+export interface Hang {
+  /** Farthest that a touch (rules.stiffness.touchN) moves it, put on where it moves farthest. */
+  readonly touchMm: number;
+  /** Where that is, on the island's edge. */
+  readonly softAt: Point;
+  /** Farthest that any of it hangs down by weight, the sheet lying level and its rim held flat. */
+  readonly sagMm: number;
+  /** Greatest stress at a bridge's root under that touch. */
+  readonly rootMPa: number;
 }
 
 /** One hole in the finished plate; the slug that drops out has its form. */

@@ -1,0 +1,135 @@
+import type { Beam } from '../measure/grillage.ts';
+import type { Point } from '../shapes.ts';
+import type { StockRules } from '../stock/rules.ts';
+import type { Bar } from './bars.ts';
+import type { Pieces } from './find-pieces.ts';
+import { measureBar } from './measure-bar.ts';
+import { mirroredBar } from './mirror.ts';
+import { attachedTo, sideBySide } from './neighbours.ts';
+import { beamsOf, hangOf, type Metal, type Plank, softness } from './stiffness.ts';
+
+/** A bar where one more does not suffice or has no room: so many times as wide. */
+const WIDER = 1.5;
+/** Places tried for one more bar, cheapest first. */
+const MOST_TRIED = 60;
+/** A change that leaves the island still too soft must at least help so much to be worth its looks. */
+const LEAST_GAIN = 0.8;
+
+/**
+ * Bars for islands that would give too much when touched, or sag.
+ *
+ * In: the metal of the unbridged openings, their pieces, bars chosen, all possible bars (cheapest first), rules, and
+ * the axis of a letter that is its own mirror image. Out: the same bars, some with others added or made wider; islands
+ * that stay too soft are told by hangOf afterwards. Stock of unknown stiffness leaves the bars as they are.
+ *
+ * For each island that is too soft, the softest first:
+ * 1. one more bar (with its mirror image): the one that hurts least of those that suffice, else the one that helps most;
+ * 2. if that does not suffice, its bars are made wider where their place allows it.
+ */
+export function stiffen(
+  metal: Metal,
+  pieces: Pieces,
+  chosen: readonly Bar[],
+  possible: readonly Bar[],
+  rules: StockRules,
+  axis: number | undefined,
+): Bar[] {
+  let set = [...chosen];
+  if (!rules.stiffness || metal.bodies.length === 0) return set;
+  const known = new Map<Bar, Beam[]>();
+  const beams = (bars: readonly Bar[]) =>
+    bars.flatMap((bar) => {
+      const mine = known.get(bar) ?? planksOf(bar).flatMap((plank) => beamsOf(metal, plank));
+      known.set(bar, mine);
+      return mine;
+    });
+  const softnessOf = (bars: readonly Bar[], body: number) => {
+    const hang = hangOf(metal, beams(bars), rules, body)[body];
+    return hang ? softness(hang, rules) : Infinity;
+  };
+  const tooSoft = hangOf(metal, beams(set), rules)
+    .flatMap((hang, body) => (hang && softness(hang, rules) > 1 ? [{ body, by: softness(hang, rules) }] : []))
+    .sort((p, q) => q.by - p.by);
+  for (const { body } of tooSoft) {
+    const holds = (bar: Bar) => pieces.pieces.some((p) => p.metal === body + 1 && attachedTo(bar, p.id));
+    const now = softnessOf(set, body);
+    if (now <= 1) continue;
+    const candidates = possible.filter((bar) => !bar.widens && holds(bar));
+    const more = oneMore(set, withImages(candidates, pieces, rules, axis), rules, (bars) => softnessOf(bars, body));
+    if (more && more.by < Math.max(1, LEAST_GAIN * now)) set = more.bars;
+    if (softnessOf(set, body) <= 1) continue;
+    const wider = set.map((bar) => (holds(bar) ? widened(bar, set, pieces, rules) : bar));
+    if (softnessOf(wider, body) < LEAST_GAIN * softnessOf(set, body)) set = wider;
+  }
+  return set;
+}
+
+/** The bar as straight pieces: two where it carries a small island. */
+export function planksOf(bar: Bar): Plank[] {
+  const { from, to, widthMm, carries } = bar;
+  const plank = (a: Point, b: Point) => ({ from: a, to: b, widthMm });
+  return carries ? [plank(from, carries.at), plank(carries.at, to)] : [plank(from, to)];
+}
+
+/** The set with the option added that hurts least of those that suffice, else with the one that helps most. */
+function oneMore(
+  set: readonly Bar[],
+  options: readonly (readonly Bar[])[],
+  rules: StockRules,
+  softnessWith: (bars: readonly Bar[]) => number,
+): { bars: Bar[]; by: number } | undefined {
+  const apart = rules.leastBridgeMm + rules.leastOpeningMm;
+  let best: { bars: Bar[]; by: number } | undefined;
+  let tried = 0;
+  for (const option of options) {
+    if (option.some((bar) => set.some((s) => sideBySide(s, bar, apart)))) continue;
+    const bars = [...set, ...option];
+    const by = softnessWith(bars);
+    if (by <= 1) return { bars, by };
+    if (!best || by < best.by) best = { bars, by };
+    if (++tried >= MOST_TRIED) break;
+  }
+  return best;
+}
+
+/** Options of one bar, or of a bar and its image, that stand clearly apart from one another; cheapest first. */
+function withImages(
+  bars: readonly Bar[],
+  pieces: Pieces,
+  rules: StockRules,
+  axis: number | undefined,
+): (readonly Bar[])[] {
+  const width = rules.leastBridgeMm;
+  const options: (readonly Bar[])[] = [];
+  const seen: Bar[] = [];
+  for (const bar of bars) {
+    if (options.length >= 2 * MOST_TRIED) break;
+    if (seen.some((s) => nearTo(s, bar, width))) continue;
+    seen.push(bar);
+    const image = axis === undefined ? bar : mirroredBar(bar, axis, pieces, width);
+    if (!image) continue;
+    if (image === bar) options.push([bar]);
+    else if (!sideBySide(bar, image, width + rules.leastOpeningMm)) {
+      options.push([bar, image]);
+      seen.push(image);
+    }
+  }
+  return options;
+}
+
+function nearTo(p: Bar, q: Bar, mm: number): boolean {
+  const middle = (b: Bar) => ({ x: (b.from.x + b.to.x) / 2, y: (b.from.y + b.to.y) / 2 });
+  const [a, b] = [middle(p), middle(q)];
+  return Math.hypot(a.x - b.x, a.y - b.y) < mm;
+}
+
+/** The bar made wider, where that shaves no stroke's end, leaves no sliver and keeps clear of the other bars. */
+function widened(bar: Bar, set: readonly Bar[], pieces: Pieces, rules: StockRules): Bar {
+  if (bar.widens || bar.carries) return bar;
+  const widthMm = WIDER * bar.widthMm;
+  const apart = widthMm + rules.leastOpeningMm;
+  if (set.some((other) => other !== bar && sideBySide(bar, other, apart))) return bar;
+  const measure = (width: number) => measureBar(pieces.open, bar.from, bar.to, width, rules.leastOpeningMm);
+  const [before, after] = [measure(bar.widthMm), measure(widthMm)];
+  return after.overhang > before.overhang || after.slivers > before.slivers ? bar : { ...bar, widthMm };
+}

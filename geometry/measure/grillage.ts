@@ -43,14 +43,15 @@ export interface Group {
 /** Lift and turns of bodies, three numbers each, in the order of the group's bodies. */
 export type Motion = Float64Array;
 
-/** All groups of a grillage. In: reference point of each body, beams, section. */
-export function groupsOf(centres: readonly Point[], beams: readonly Beam[], section: Section): Group[] {
+/** The groups of a grillage, or only that of one body. In: reference point of each body, beams, section. */
+export function groupsOf(centres: readonly Point[], beams: readonly Beam[], section: Section, only?: number): Group[] {
   const root = centres.map((_, i) => i);
   const find = (i: number): number => (root[i] === i ? i : (root[i] = find(root[i]!)));
   for (const { a, b } of beams) if (a !== GROUND && b !== GROUND) root[find(a)] = find(b);
   const bodiesOf = new Map<number, number[]>();
   centres.forEach((_, i) => bodiesOf.set(find(i), [...(bodiesOf.get(find(i)) ?? []), i]));
-  return [...bodiesOf.values()].map((bodies) => {
+  const wanted = [...bodiesOf.values()].filter((bodies) => only === undefined || bodies.includes(only));
+  return wanted.map((bodies) => {
     const mine = beams.filter(({ a, b }) => a !== b && (bodies.includes(a) || bodies.includes(b)));
     return { bodies, beams: mine, factor: factored(stiffness(bodies, centres, mine, section), 3 * bodies.length) };
   });

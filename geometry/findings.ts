@@ -24,6 +24,7 @@ export type Mend =
       readonly thicknessMm?: number;
       readonly use?: 'paint' | 'torch';
     }
+  | { readonly kind: 'forget-edits'; readonly editIds: readonly string[] }
   | {
       readonly kind: 'set-plate-diameter';
       readonly plateId: string;

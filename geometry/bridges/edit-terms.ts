@@ -1,9 +1,8 @@
 import type { BridgeEdit } from '../design/schema.ts';
-import type { PlacedShape } from '../layout/placed.ts';
+import type { Layout, PlacedShape } from '../layout/placed.ts';
 import { placePoint, unplacePoint } from '../measure/clock.ts';
 import { flattenOutline } from '../measure/flatten.ts';
 import { joinBoxes, ringBox } from '../measure/ring.ts';
-import type { PlateResult } from '../plate.ts';
 import type { Box, Point } from '../shapes.ts';
 import { FLATTEN_ERROR_MM } from '../units.ts';
 import type { Bridge } from './types.ts';
@@ -31,6 +30,12 @@ export function onPlate(at: ShapeTerms, shape: PlacedShape): Point {
   return placePoint(fromTerms(at, shapeBox(shape)), shape.placement);
 }
 
+/** What of a finished plate an edit is read from; any PlateResult fits. */
+export interface BridgedPlate {
+  readonly layout: Layout;
+  readonly rules: { readonly leastBridgeMm: number };
+}
+
 /** A bridge as a person wants it on one plate; mm, plate frame. */
 export interface HandBridge {
   readonly from: Point;
@@ -46,7 +51,7 @@ export interface HandBridge {
  */
 export function keepFrom(
   bridge: Pick<Bridge, 'shapeId' | 'editId'> & HandBridge,
-  plate: PlateResult,
+  plate: BridgedPlate,
   id: string,
   moved: Partial<HandBridge> = {},
 ): BridgeEdit | undefined {
@@ -67,7 +72,7 @@ export function keepFrom(
 /** The edit that bars the tool from a bridge's place; undefined when the plate has no such shape. */
 export function dropFrom(
   bridge: Pick<Bridge, 'shapeId'> & Pick<HandBridge, 'from' | 'to'>,
-  plate: PlateResult,
+  plate: BridgedPlate,
   id: string,
 ): BridgeEdit | undefined {
   const shape = plate.layout.shapes.find((s) => s.id === bridge.shapeId);

@@ -1,6 +1,7 @@
 import type { Design } from '../../geometry/design/schema.ts';
 import type { Mend } from '../../geometry/findings.ts';
 import type { Change } from '../state/history.ts';
+import { forgetEdits } from './forget-edits.ts';
 import { scaleText } from './scale-text.ts';
 import { setBand } from './set-band.ts';
 import { setFace } from './set-face.ts';
@@ -30,6 +31,8 @@ function changed(design: Design, mend: Mend): Change {
       const { kind: _, ...part } = mend;
       return setStock(design, part);
     }
+    case 'forget-edits':
+      return forgetEdits(design, mend.editIds);
     case 'set-plate-diameter':
       return setPlate(design, mend.plateId, { diameter: mend.diameter });
   }

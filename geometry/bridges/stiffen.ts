@@ -56,10 +56,11 @@ export function stiffen(
     if (now <= 1) continue;
     const candidates = possible.filter((bar) => !bar.widens && holds(bar));
     const more = oneMore(set, withImages(candidates, pieces, rules, axis), rules, (bars) => softnessOf(bars, body));
-    if (more && more.by < Math.max(1, LEAST_GAIN * now)) set = more.bars;
+    if (more && (more.by <= 1 || more.by < LEAST_GAIN * now)) set = more.bars;
     if (softnessOf(set, body) <= 1) continue;
     const wider = set.map((bar) => (holds(bar) ? widened(bar, set, pieces, rules) : bar));
-    if (softnessOf(wider, body) < LEAST_GAIN * softnessOf(set, body)) set = wider;
+    const gained = softnessOf(wider, body) / softnessOf(set, body);
+    if (gained < LEAST_GAIN || (gained < 1 && softnessOf(wider, body) <= 1)) set = wider;
   }
   return set;
 }

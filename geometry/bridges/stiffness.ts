@@ -89,10 +89,11 @@ export function hangsOfBars(metal: Metal, bars: readonly Plank[], rules: StockRu
 /** Standard gravity, m/s2: exact by definition (3rd CGPM, 1901). */
 const GRAVITY = 9.80665;
 
-/** How many times the island gives more than it may, by touch or by weight; above 1 it is too soft. */
-export function softness(hang: Hang, rules: StockRules): number {
-  const limits = rules.stiffness;
-  return limits ? Math.max(hang.touchMm / limits.touchLimitMm, hang.sagMm / limits.sagLimitMm) : 0;
+/** How many times the island gives, sags or strains its bridges more than it may; above 1 it is too soft. */
+export function softness({ touchMm, sagMm, rootMPa }: Hang, { stiffness }: StockRules): number {
+  if (!stiffness) return 0;
+  const { touchLimitMm, sagLimitMm, yieldMPa = Infinity } = stiffness;
+  return Math.max(touchMm / touchLimitMm, sagMm / sagLimitMm, rootMPa / yieldMPa);
 }
 
 /** The islands of the drawing. In: united openings, one unit or more. */

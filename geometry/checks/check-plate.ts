@@ -5,6 +5,7 @@ import { checkHeavyPlate } from './heavy-plate.ts';
 import type { CheckInput } from './input.ts';
 import { checkNothingToCut } from './nothing-to-cut.ts';
 import { checkPlateWontDrop } from './plate-wont-drop.ts';
+import { checkSoftIsland } from './soft-island.ts';
 import { checkTextOverlap } from './text-overlap.ts';
 import { checkTooNearRim } from './too-near-rim.ts';
 
@@ -13,6 +14,7 @@ const CHECKS: readonly ((input: CheckInput) => Finding[])[] = [
   checkTooNearRim,
   checkTextOverlap,
   checkBridgeTooThin,
+  checkSoftIsland,
   checkPlateWontDrop,
   checkCrownGap,
   checkHeavyPlate,

@@ -6,10 +6,10 @@ export interface Elastic {
   /** Poisson's ratio; the shear modulus follows from it where none is given. */
   readonly poisson: Sourced;
   readonly shearMPa?: Sourced;
-  /** Stress from which it stays bent (0.2 % proof); absent where none worth a rule was found. */
+  /** Stress from which it stays bent (0.2 % proof), cold, as it is touched; absent where none worth a rule was found. */
   readonly yieldMPa?: Sourced;
-  /** The same at the temperature that a bridge may reach under a hand torch; absent where no torch may come near. */
-  readonly hot?: { readonly atC: number; readonly youngMPa: Sourced; readonly yieldMPa?: Sourced };
+  /** Softer at the temperature that a bridge may reach under a hand torch; absent where no torch may come near. */
+  readonly hot?: { readonly atC: number; readonly youngMPa: Sourced };
 }
 
 /** What of it counts for one stock and use. */
@@ -50,7 +50,6 @@ export const STAINLESS_304: Elastic = {
   hot: {
     atC: 500,
     youngMPa: { value: 165_000, source: `${EN_10088_1}, 500 °C` },
-    yieldMPa: { value: 95, source: 'EN 10088-2 for 1.4301 at 500 °C, from memory' },
   },
 };
 export const STAINLESS_316: Elastic = {
@@ -60,7 +59,6 @@ export const STAINLESS_316: Elastic = {
   hot: {
     atC: 500,
     youngMPa: { value: 165_000, source: `${EN_10088_1} for 1.4301 at 500 °C, taken for 1.4401 too` },
-    yieldMPa: { value: 95, source: 'as for 1.4301 (a little below its own)' },
   },
 };
 export const STAINLESS_430: Elastic = {
@@ -70,7 +68,6 @@ export const STAINLESS_430: Elastic = {
   hot: {
     atC: 500,
     youngMPa: { value: 165_000, source: 'as for 1.4301 at 500 °C, for want of its own: on the safe side' },
-    yieldMPa: { value: 95, source: 'as for 1.4301 at 500 °C, for want of its own' },
   },
 };
 export const MILD_STEEL: Elastic = {
@@ -80,7 +77,6 @@ export const MILD_STEEL: Elastic = {
   hot: {
     atC: 500,
     youngMPa: { value: 126_000, source: 'EN 1993-1-2 Table 3.1: 0.60 of the cold value at 500 °C, from memory' },
-    yieldMPa: { value: 183, source: 'EN 1993-1-2 Table 3.1: 0.78 of the cold value at 500 °C, from memory' },
   },
 };
 
@@ -93,7 +89,6 @@ export const ALUMINIUM_5052: Elastic = {
   hot: {
     atC: 300,
     youngMPa: HOT_ALUMINIUM,
-    yieldMPa: { value: 38, source: 'Aluminum Association typical value for H34 at 316 °C, from memory' },
   },
 };
 export const ALUMINIUM_6061: Elastic = {
@@ -103,7 +98,6 @@ export const ALUMINIUM_6061: Elastic = {
   hot: {
     atC: 300,
     youngMPa: HOT_ALUMINIUM,
-    yieldMPa: { value: 19, source: 'Aluminum Association typical value for T6 at 316 °C, from memory' },
   },
 };
 

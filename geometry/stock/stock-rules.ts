@@ -71,7 +71,7 @@ function stiffnessOf(material: Material, stock: Stock): { stiffness?: Stiffness 
   if (!elastic) return {};
   const hot = stock.use === 'torch' ? elastic.hot : undefined;
   const young = (hot ?? elastic).youngMPa.value;
-  const yieldMPa = (hot ?? elastic).yieldMPa?.value;
+  const yieldMPa = elastic.yieldMPa?.value;
   const shear = elastic.shearMPa?.value ?? young / (2 * (1 + elastic.poisson.value));
   const touch = Math.min(TOUCH_MM.value, TOUCH_THICKNESSES.value * stock.thicknessMm);
   return {

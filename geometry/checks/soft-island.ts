@@ -1,0 +1,83 @@
+import type { Hang, Island } from '../bridges/types.ts';
+import type { Finding, Severity } from '../findings.ts';
+import { type Material, materialById } from '../stock/materials.ts';
+import type { Stiffness } from '../stock/elastic.ts';
+import type { CheckInput } from './input.ts';
+import { callElement, inMm } from './words.ts';
+
+/** So many times the limit no hand can be careful enough. Common practice, no source. */
+const STOP_SHARE = 4;
+/**
+ * A flat bar bends over for good at so many times the moment that first makes its skin yield: the shape factor of a
+ * rectangle (plastic theory, EN 1993-1-1 6.2.5 with Wpl = wt2/4 against Wel = wt2/6).
+ */
+const PLASTIC_SHARE = 1.5;
+/** Findings for the softest islands only: what mends one mends the others. */
+const MOST_SAID = 5;
+
+/**
+ * Islands that give too much under a finger, hang down, or would leave their bridges bent.
+ * The figures come with the islands (geometry/bridges/stiffness.ts); an island without them is of a stock that is not
+ * judged, or lies loose, which is another finding. Plastic springs back: it is never stopped for being soft.
+ */
+export function checkSoftIsland({ design, rules, islands }: CheckInput): Finding[] {
+  const { stiffness } = rules;
+  const material = materialById(design.stock.material);
+  if (!stiffness || !material) return [];
+  const seen = new Set<string>();
+  return islands
+    .flatMap((island) => {
+      const { hang } = island;
+      if (!hang) return [];
+      // Two parts of one island have the same softest point.
+      const at = `${hang.softAt.x},${hang.softAt.y}`;
+      if (seen.has(at)) return [];
+      seen.add(at);
+      const worst = worstOf(hang, stiffness);
+      return worst.by > 1 ? [{ island, hang, worst }] : [];
+    })
+    .sort((p, q) => q.worst.by - p.worst.by)
+    .slice(0, MOST_SAID)
+    .map(({ island, hang, worst }) => ({
+      code: 'soft-island',
+      severity: severityOf(hang, stiffness, material),
+      place: { kind: 'point', at: island.at, radiusMm: Math.sqrt(island.areaMm2 / Math.PI) + rules.leastBridgeMm },
+      elementIds: island.elementIds,
+      measuredMm: worst.kind === 'sag' ? hang.sagMm : hang.touchMm,
+      ...(worst.kind === 'strain'
+        ? {}
+        : { limitMm: worst.kind === 'sag' ? stiffness.sagLimitMm : stiffness.touchLimitMm }),
+      sentence: `${SAYS[worst.kind](callIsland(island, design.elements), hang, stiffness)} Choose thicker sheet or wider bridges, or make the letters smaller.`,
+    }));
+}
+
+type Kind = 'touch' | 'sag' | 'strain';
+
+const SAYS: Record<Kind, (island: string, hang: Hang, limits: Stiffness) => string> = {
+  touch: (island, { touchMm }, { touchLimitMm, touchN }) =>
+    `${island} gives by ${inMm(touchMm)} under a touch of ${touchN} N; more than ${inMm(touchLimitMm)} lets paint creep under it.`,
+  sag: (island, { sagMm }, { sagLimitMm }) =>
+    `${island} hangs down by ${inMm(sagMm)} of its own weight; more than ${inMm(sagLimitMm)} lets paint creep under it.`,
+  strain: (island, { rootMPa }, { touchN, yieldMPa = 0 }) =>
+    `${island} strains its bridges to ${rootMPa.toFixed(0)} N/mm² under a touch of ${touchN} N; from ${yieldMPa.toFixed(0)} N/mm² on they stay bent.`,
+};
+
+function worstOf({ touchMm, sagMm, rootMPa }: Hang, limits: Stiffness): { kind: Kind; by: number } {
+  const ways: { kind: Kind; by: number }[] = [
+    { kind: 'touch', by: touchMm / limits.touchLimitMm },
+    { kind: 'sag', by: sagMm / limits.sagLimitMm },
+    { kind: 'strain', by: rootMPa / (limits.yieldMPa ?? Infinity) },
+  ];
+  return ways.reduce((worst, way) => (way.by > worst.by ? way : worst));
+}
+
+function severityOf({ touchMm, sagMm, rootMPa }: Hang, limits: Stiffness, material: Material): Severity {
+  if (material.family === 'plastic') return 'look';
+  const far = Math.max(touchMm / limits.touchLimitMm, sagMm / limits.sagLimitMm);
+  const bentOver = rootMPa > PLASTIC_SHARE * (limits.yieldMPa ?? Infinity);
+  return far > STOP_SHARE || bentOver ? 'stop' : 'look';
+}
+
+function callIsland({ elementIds }: Island, elements: CheckInput['design']['elements']): string {
+  return `An inner piece of ${callElement(elements, elementIds[0] ?? '')}`;
+}

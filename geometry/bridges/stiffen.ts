@@ -8,11 +8,13 @@ import { mirroredBar } from './mirror.ts';
 import { attachedTo, sideBySide } from './neighbours.ts';
 import { beamsOf, hangOf, type Metal, type Plank, softness } from './stiffness.ts';
 
-/** A bar where one more does not suffice or has no room: so many times as wide. */
-const WIDER = 1.5;
+/** Bars are made so many times the rule's width, in turn: it hurts a letter less than one more bar across a stroke. */
+const WIDER = [1.5, 2];
+/** Islands share bars: what mends one may mend or need another. */
+const ROUNDS = 2;
 /** Places tried for one more bar, cheapest first. */
 const MOST_TRIED = 60;
-/** A change that leaves the island still too soft must at least help so much to be worth its looks. */
+/** A change that leaves the island too soft must bring it to this share of what it was, to be worth its looks. */
 const LEAST_GAIN = 0.8;
 
 /**
@@ -22,9 +24,10 @@ const LEAST_GAIN = 0.8;
  * the axis of a letter that is its own mirror image. Out: the same bars, some with others added or made wider; islands
  * that stay too soft are told by hangOf afterwards. Stock of unknown stiffness leaves the bars as they are.
  *
- * For each island that is too soft, the softest first:
- * 1. one more bar (with its mirror image): the one that hurts least of those that suffice, else the one that helps most;
- * 2. if that does not suffice, its bars are made wider where their place allows it.
+ * For each island that is too soft, the softest first, the first of these that suffices, else what helps most:
+ * 1. its bars wider, where their place allows it;
+ * 2. one more bar (with its mirror image): the one that hurts least of those that suffice, else the one that helps most;
+ * 3. both.
  */
 export function stiffen(
   metal: Metal,
@@ -47,22 +50,51 @@ export function stiffen(
     const hang = hangOf(metal, beams(bars), rules, body)[body];
     return hang ? softness(hang, rules) : Infinity;
   };
-  const tooSoft = hangOf(metal, beams(set), rules)
-    .flatMap((hang, body) => (hang && softness(hang, rules) > 1 ? [{ body, by: softness(hang, rules) }] : []))
-    .sort((p, q) => q.by - p.by);
-  for (const { body } of tooSoft) {
-    const holds = (bar: Bar) => pieces.pieces.some((p) => p.metal === body + 1 && attachedTo(bar, p.id));
-    const now = softnessOf(set, body);
-    if (now <= 1) continue;
-    const candidates = possible.filter((bar) => !bar.widens && holds(bar));
-    const more = oneMore(set, withImages(candidates, pieces, rules, axis), rules, (bars) => softnessOf(bars, body));
-    if (more && (more.by <= 1 || more.by < LEAST_GAIN * now)) set = more.bars;
-    if (softnessOf(set, body) <= 1) continue;
-    const wider = set.map((bar) => (holds(bar) ? widened(bar, set, pieces, rules) : bar));
-    const gained = softnessOf(wider, body) / softnessOf(set, body);
-    if (gained < LEAST_GAIN || (gained < 1 && softnessOf(wider, body) <= 1)) set = wider;
+  for (let round = 0; round < ROUNDS; round++) {
+    const tooSoft = hangOf(metal, beams(set), rules)
+      .flatMap((hang, body) => (hang && softness(hang, rules) > 1 ? [{ body, by: softness(hang, rules) }] : []))
+      .sort((p, q) => q.by - p.by);
+    for (const { body } of tooSoft) {
+      const holds = (bar: Bar) => pieces.pieces.some((p) => p.metal === body + 1 && attachedTo(bar, p.id));
+      const soft = (bars: readonly Bar[]) => softnessOf(bars, body);
+      const wider = (bars: readonly Bar[], share: number) =>
+        bars.map((bar) => (holds(bar) ? widened(bar, share, bars, pieces, rules) : bar));
+      const more = () => {
+        const candidates = possible.filter((bar) => !bar.widens && holds(bar));
+        return oneMore(set, withImages(candidates, pieces, rules, axis), rules, soft);
+      };
+      set = mended(set, soft, wider, more);
+    }
   }
   return set;
+}
+
+/** The first change that suffices, else the one that helps most if it helps enough, else the bars as they are. */
+function mended(
+  set: Bar[],
+  soft: (bars: readonly Bar[]) => number,
+  wider: (bars: readonly Bar[], share: number) => Bar[],
+  more: () => Bar[] | undefined,
+): Bar[] {
+  const now = soft(set);
+  if (now <= 1) return set;
+  let best = { bars: set, by: LEAST_GAIN * now };
+  const suffices = (bars: Bar[]) => {
+    const by = soft(bars);
+    if (by < best.by) best = { bars, by };
+    return by <= 1;
+  };
+  for (const share of WIDER) {
+    const bars = wider(set, share);
+    if (suffices(bars)) return bars;
+  }
+  const withOne = more();
+  if (!withOne || suffices(withOne)) return withOne ?? best.bars;
+  for (const share of WIDER) {
+    const bars = wider(withOne, share);
+    if (suffices(bars)) return bars;
+  }
+  return best.bars;
 }
 
 /** The bar as straight pieces: two where it carries a small island. */
@@ -78,7 +110,7 @@ function oneMore(
   options: readonly (readonly Bar[])[],
   rules: StockRules,
   softnessWith: (bars: readonly Bar[]) => number,
-): { bars: Bar[]; by: number } | undefined {
+): Bar[] | undefined {
   const apart = rules.leastBridgeMm + rules.leastOpeningMm;
   let best: { bars: Bar[]; by: number } | undefined;
   let tried = 0;
@@ -86,11 +118,11 @@ function oneMore(
     if (option.some((bar) => set.some((s) => sideBySide(s, bar, apart)))) continue;
     const bars = [...set, ...option];
     const by = softnessWith(bars);
-    if (by <= 1) return { bars, by };
+    if (by <= 1) return bars;
     if (!best || by < best.by) best = { bars, by };
     if (++tried >= MOST_TRIED) break;
   }
-  return best;
+  return best?.bars;
 }
 
 /** Options of one bar, or of a bar and its image, that stand clearly apart from one another; cheapest first. */
@@ -125,9 +157,9 @@ function nearTo(p: Bar, q: Bar, mm: number): boolean {
 }
 
 /** The bar made wider, where that shaves no stroke's end, leaves no sliver and keeps clear of the other bars. */
-function widened(bar: Bar, set: readonly Bar[], pieces: Pieces, rules: StockRules): Bar {
-  if (bar.widens || bar.carries) return bar;
-  const widthMm = WIDER * bar.widthMm;
+function widened(bar: Bar, share: number, set: readonly Bar[], pieces: Pieces, rules: StockRules): Bar {
+  const widthMm = share * rules.leastBridgeMm;
+  if (bar.widens || bar.carries || bar.widthMm >= widthMm) return bar;
   const apart = widthMm + rules.leastOpeningMm;
   if (set.some((other) => other !== bar && sideBySide(bar, other, apart))) return bar;
   const measure = (width: number) => measureBar(pieces.open, bar.from, bar.to, width, rules.leastOpeningMm);

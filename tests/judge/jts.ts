@@ -9,6 +9,8 @@ export interface Area {
   getArea(): number;
   getNumGeometries(): number;
   getGeometryN(i: number): Area;
+  /** Of a single polygon. */
+  getNumInteriorRing(): number;
 }
 
 interface XY {
@@ -16,7 +18,7 @@ interface XY {
   readonly y: number;
 }
 
-const factory = new GeometryFactory() as {
+const factory = new GeometryFactory() as unknown as {
   createLinearRing(coordinates: unknown[]): unknown;
   createPolygon(shell: unknown, holes: unknown[]): Area;
   createGeometryCollection(areas: readonly Area[]): Area;
@@ -47,5 +49,10 @@ export function shrink(area: Area, byMm: number): Area {
 
 /** Area of each connected part. */
 export function partAreas(area: Area): number[] {
-  return Array.from({ length: area.getNumGeometries() }, (_, i) => area.getGeometryN(i).getArea());
+  return parts(area).map((part) => part.getArea());
+}
+
+/** Each connected part by itself. */
+export function parts(area: Area): Area[] {
+  return Array.from({ length: area.getNumGeometries() }, (_, i) => area.getGeometryN(i));
 }

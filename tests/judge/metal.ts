@@ -1,5 +1,5 @@
 import type { Region, Ring } from '../../geometry/shapes.ts';
-import { type Area, difference, intersection, partAreas, polygon, shrink, unionOf } from './jts.ts';
+import { type Area, difference, intersection, partAreas, parts, polygon, shrink, unionOf } from './jts.ts';
 
 /** Metal around openings, judged by JTS, which shares no code with the maker. */
 export interface Metal {
@@ -7,6 +7,8 @@ export interface Metal {
   readonly pieces: number;
   /** The same after shrinking. */
   pieceCountShrunk(byMm: number): number;
+  /** Separate openings in it, after growing each by so much: those that meet count as one. */
+  openingCountGrown(byMm: number): number;
   /** The same metal with the given bar gone: what it left standing of the openings drawn there is cut after all. */
   without(bar: Ring, drawn: readonly Region[]): Metal;
 }
@@ -29,7 +31,7 @@ export function metalAround(openings: readonly Region[], roomMm: number): Metal 
   return metalOf(difference(sheet, areaOf(openings)));
 }
 
-function areaOf(openings: readonly Region[]): Area {
+export function areaOf(openings: readonly Region[]): Area {
   return unionOf(openings.map((o) => polygon(o.outer, o.holes)));
 }
 
@@ -37,6 +39,7 @@ function metalOf(metal: Area): Metal {
   return {
     pieces: count(metal),
     pieceCountShrunk: (byMm) => count(shrink(metal, byMm)),
+    openingCountGrown: (byMm) => holes(byMm === 0 ? metal : shrink(metal, byMm)),
     // Bar and drawing share long edges up to the grid's rounding: what is thinner than that is no metal.
     without: (bar, drawn) => metalOf(shrink(difference(metal, intersection(polygon(bar), areaOf(drawn))), ROUNDING_MM)),
   };
@@ -44,4 +47,8 @@ function metalOf(metal: Area): Metal {
 
 function count(area: Area): number {
   return partAreas(area).filter((mm2) => mm2 > SPECK_MM2).length;
+}
+
+function holes(area: Area): number {
+  return parts(area).reduce((sum, part) => sum + part.getNumInteriorRing(), 0);
 }

@@ -3,14 +3,17 @@ import { printableLatin1 } from '../../fonts/coverage.ts';
 import { loadFace } from '../../fonts/node-faces.ts';
 import type { Face } from '../../geometry/adapters/face.ts';
 import { union } from '../../geometry/adapters/clipper.ts';
+import { judgeGaps } from '../../geometry/checks/gap-findings.ts';
+import { proveUnits } from '../../geometry/checks/prove-units.ts';
 import { solveUnit, type SolvedUnit } from '../../geometry/bridges/solve-unit.ts';
-import type { Stock } from '../../geometry/design/schema.ts';
+import type { Manner, Stock } from '../../geometry/design/schema.ts';
 import { flattenOutline } from '../../geometry/measure/flatten.ts';
 import type { Outline, PathCommand, Region } from '../../geometry/shapes.ts';
 import type { StockRules } from '../../geometry/stock/rules.ts';
 import { stockRules } from '../../geometry/stock/stock-rules.ts';
 import { FLATTEN_ERROR_MM } from '../../geometry/units.ts';
 import { metalAround } from '../judge/metal.ts';
+import { sliversBeside } from './slivers.ts';
 
 /** One letter of one face at one height, cut from one stock. */
 export interface SweepCase {
@@ -48,36 +51,71 @@ export async function allCases(): Promise<SweepCase[]> {
 const SWALLOWED = 0.6;
 
 export interface SweepResult {
-  /** held: one piece, shrunk too, and whichever one bar is lost. told: the maker says what it could not do. */
+  /**
+   * held: one piece, shrunk too, and whichever one bar is lost; no neck, no sliver. told: not so, and the maker says
+   * so. silent: not so, and nobody says it.
+   */
   readonly outcome: 'held' | 'told' | 'silent';
-  readonly why: string;
+  readonly fault: Fault | undefined;
   readonly drawn: readonly Region[];
   readonly solved: SolvedUnit;
 }
 
-export async function runCase(one: SweepCase): Promise<SweepResult> {
+/** What JTS finds wrong. */
+export interface Fault {
+  readonly kind: 'pieces' | 'shrunk' | 'one-bar-lost' | 'neck' | 'sliver';
+  readonly why: string;
+}
+
+export async function runCase(one: SweepCase, manner: Manner = 'hidden'): Promise<SweepResult> {
   const face = await faceOf(one.face);
   const { rules } = stockRules(one.stock);
   const drawn = drawnLetter(face, one.char, one.capMm);
-  const solved = solveUnit(drawn, rules, 'hidden');
-  const why = faultOf(drawn, solved, rules);
-  const told = solved.loose.length > 0 || solved.lostParts.length > 0 || solved.covered >= SWALLOWED;
-  return { outcome: why === '' ? 'held' : told ? 'told' : 'silent', why, drawn, solved };
+  const solved = solveUnit(drawn, rules, manner);
+  const fault = faultOf(drawn, solved, rules);
+  const outcome = !fault ? 'held' : told(fault, solved, rules) ? 'told' : 'silent';
+  return { outcome, fault, drawn, solved };
 }
 
+/** A little under the rule itself: what grid, flattening and the judge's own round corners may come to. */
+const SHRINK_SHARE = 0.98;
+
 /** What JTS finds wrong with the metal, or nothing. */
-function faultOf(drawn: readonly Region[], solved: SolvedUnit, rules: StockRules): string {
-  if (solved.openings.length === 0) return '';
+function faultOf(drawn: readonly Region[], solved: SolvedUnit, rules: StockRules): Fault | undefined {
+  if (solved.openings.length === 0) return undefined;
   const metal = metalAround(solved.openings, 2 * rules.leastBridgeMm);
-  if (metal.pieces !== 1) return `${metal.pieces} pieces`;
-  const shrunk = metal.pieceCountShrunk((0.98 * rules.leastBridgeMm) / 2);
-  if (shrunk !== 1) return `${shrunk} pieces when shrunk`;
+  if (metal.pieces !== 1) return { kind: 'pieces', why: `${metal.pieces} pieces` };
+  const shrunk = metal.pieceCountShrunk((SHRINK_SHARE * rules.leastBridgeMm) / 2);
+  if (shrunk !== 1) return { kind: 'shrunk', why: `${shrunk} pieces when shrunk` };
   for (const [i, bar] of solved.bars.entries()) {
     const pieces = metal.without(bar.outline, drawn).pieces;
-    if (pieces !== 1) return `${pieces} pieces without bar ${i}`;
+    if (pieces !== 1) return { kind: 'one-bar-lost', why: `${pieces} pieces without bar ${i}` };
   }
-  return '';
+  // The shrunk metal is one piece, so each opening that grows into another has lost one neck between them (Euler).
+  const necks = metal.openingCountGrown(0) - metal.openingCountGrown((SHRINK_SHARE * rules.leastWebMm) / 2);
+  if (necks > 0) return { kind: 'neck', why: `${necks} necks under ${rules.leastWebMm} mm` };
+  const slivers = sliversBeside(drawn, solved.openings, solved.bars, rules.kerfMm);
+  if (slivers.length > 0)
+    return { kind: 'sliver', why: `slivers of ${slivers.map((a) => a.toFixed(3)).join(', ')} mm2` };
+  return undefined;
 }
+
+/** Whether the maker or the plate's own checks say this very thing. */
+function told(fault: Fault, solved: SolvedUnit, rules: StockRules): boolean {
+  if (solved.lostParts.length > 0 || solved.covered >= SWALLOWED) return true;
+  if (fault.kind === 'sliver') return false;
+  if (fault.kind === 'one-bar-lost') return solved.loose.length > 0;
+  // The letter alone in the middle of a plate.
+  const farthest = Math.max(...solved.openings.flatMap((o) => o.outer.map((p) => Math.hypot(p.x, p.y))));
+  const unit = { key: '', frame: { x: 0, y: 0, turnDeg: 0 }, solved, firstOpening: 0 };
+  const regions = solved.openings;
+  const proof = proveUnits([unit], regions, 2 * farthest + 8 * rules.leastBridgeMm, rules, new Map());
+  if (fault.kind !== 'neck') return solved.loose.length > 0 || proof.loose.length > 0;
+  const openings = regions.map((region, i) => ({ id: `${i}`, elementIds: [], word: '', region }));
+  return judgeGaps(proof, openings, rules).findings.some(({ code }) => NECK_CODES.includes(code));
+}
+
+const NECK_CODES = ['web-too-thin', 'bridge-too-thin'];
 
 export function drawnLetter(face: Face, char: string, capMm: number): Region[] {
   const outline = face.glyph(char)?.outline ?? [];

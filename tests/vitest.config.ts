@@ -11,5 +11,6 @@ export default defineConfig({
     passWithNoTests: false,
     // Whole plates are worked out in some tests, on whatever machine this is.
     testTimeout: 60_000,
+    hookTimeout: 60_000,
   },
 });

@@ -112,11 +112,11 @@ function onBar(bar: { from: Point; to: Point; widthMm: number }, p: Point): bool
 }
 
 interface Boxed {
+  /** Index of the unit's first opening on the plate. */
   readonly first: number;
   readonly rings: readonly Ring[];
+  readonly boxes: readonly Box[];
   readonly box: Box;
-  /** Which opening of the plate each ring bounds. */
-  readonly owner: readonly number[];
 }
 
 /** Narrowest web between each two units that come nearer than the limit. */
@@ -124,12 +124,8 @@ function betweenUnits(units: readonly UnitInPlace[], openings: readonly Region[]
   const boxed = units.map((unit): Boxed => {
     const mine = openings.slice(unit.firstOpening, unit.firstOpening + unit.solved.openings.length);
     const rings = mine.map((o) => o.outer);
-    return {
-      first: unit.firstOpening,
-      rings,
-      box: joinBoxes(rings.map(ringBox)),
-      owner: rings.map((_, i) => unit.firstOpening + i),
-    };
+    const boxes = rings.map(ringBox);
+    return { first: unit.firstOpening, rings, boxes, box: joinBoxes(boxes) };
   });
   const sorted = boxed.filter((b) => b.rings.length > 0).sort((a, b) => a.box.minX - b.box.minX);
   const found: Narrow[] = [];
@@ -148,9 +144,12 @@ function betweenUnits(units: readonly UnitInPlace[], openings: readonly Region[]
 function narrowestOf(a: Boxed, b: Boxed, limitMm: number): Narrow | undefined {
   let best: Narrow | undefined;
   a.rings.forEach((p, i) => {
+    if (!boxesWithin(a.boxes[i]!, b.box, best?.mm ?? limitMm)) return;
     b.rings.forEach((q, j) => {
-      const gap = ringsGap([p], [q], best?.mm ?? limitMm);
-      if (gap) best = { ...gap, openings: [a.owner[i]!, b.owner[j]!] };
+      const within = best?.mm ?? limitMm;
+      if (!boxesWithin(a.boxes[i]!, b.boxes[j]!, within)) return;
+      const gap = ringsGap([p], [q], within);
+      if (gap) best = { ...gap, openings: [a.first + i, b.first + j] };
     });
   });
   return best;
@@ -161,11 +160,15 @@ function toRim(openings: readonly Region[], diameterMm: number, limitMm: number)
   const radius = diameterMm / 2;
   return openings.flatMap(({ outer }, i): Narrow[] => {
     let far = outer[0]!;
-    let reach = -1;
+    let farSq = -1;
     for (const p of outer) {
-      const r = Math.hypot(p.x, p.y);
-      if (r > reach) [far, reach] = [p, r];
+      const sq = p.x * p.x + p.y * p.y;
+      if (sq > farSq) {
+        far = p;
+        farSq = sq;
+      }
     }
+    const reach = Math.sqrt(farSq);
     if (radius - reach >= limitMm) return [];
     const to = { x: (far.x * radius) / reach, y: (far.y * radius) / reach };
     return [{ mm: Math.max(0, radius - reach), from: far, to, openings: [i, -1] }];

@@ -67,22 +67,21 @@ export function ringsGap(as: readonly Ring[], bs: readonly Ring[], withinMm: num
       if (!boxesWithin(boxA, boxB, limit)) continue;
       const nearA = edgesNear(a, boxB, limit);
       const nearB = edgesNear(b, boxA, limit);
-      for (const [p, q] of nearA) {
-        const box = {
-          minX: Math.min(p.x, q.x),
-          maxX: Math.max(p.x, q.x),
-          minY: Math.min(p.y, q.y),
-          maxY: Math.max(p.y, q.y),
-        };
-        for (const [r, s] of nearB) {
-          if (Math.min(r.x, s.x) - box.maxX >= limit || box.minX - Math.max(r.x, s.x) >= limit) continue;
-          if (Math.min(r.y, s.y) - box.maxY >= limit || box.minY - Math.max(r.y, s.y) >= limit) continue;
-          const gap = segmentGap(p, q, r, s);
-          if (gap.mm < limit) {
-            best = gap;
-            limit = gap.mm;
-            if (limit === 0) return best;
-          }
+      for (const i of nearA) {
+        const [p, q] = [a[i]!, a[(i + 1) % a.length]!];
+        const [minX, maxX] = p.x < q.x ? [p.x, q.x] : [q.x, p.x];
+        const [minY, maxY] = p.y < q.y ? [p.y, q.y] : [q.y, p.y];
+        for (const j of nearB) {
+          const r = b[j]!;
+          const s = b[j + 1 === b.length ? 0 : j + 1]!;
+          if ((r.x - maxX >= limit && s.x - maxX >= limit) || (minX - r.x >= limit && minX - s.x >= limit)) continue;
+          if ((r.y - maxY >= limit && s.y - maxY >= limit) || (minY - r.y >= limit && minY - s.y >= limit)) continue;
+          // First the distance alone: this loop runs millions of times, and a record for each would choke it.
+          const sq = segmentDistanceSq(p, q, r, s);
+          if (sq >= limit * limit) continue;
+          best = segmentGap(p, q, r, s);
+          limit = Math.min(limit, best.mm);
+          if (limit === 0) return best;
         }
       }
     }
@@ -90,19 +89,34 @@ export function ringsGap(as: readonly Ring[], bs: readonly Ring[], withinMm: num
   return best;
 }
 
-function edgesNear(ring: Ring, box: Box, distance: number): [Point, Point][] {
-  const out: [Point, Point][] = [];
-  let a = ring[ring.length - 1];
-  if (!a) return out;
-  for (const b of ring) {
-    const edge = {
-      minX: Math.min(a.x, b.x),
-      maxX: Math.max(a.x, b.x),
-      minY: Math.min(a.y, b.y),
-      maxY: Math.max(a.y, b.y),
-    };
-    if (boxesWithin(edge, box, distance)) out.push([a, b]);
-    a = b;
+/** Square of the shortest distance between two closed segments. */
+function segmentDistanceSq(a: Point, b: Point, c: Point, d: Point): number {
+  if (segmentsMeet(a, b, c, d)) return 0;
+  return Math.min(distanceSq(a, c, d), distanceSq(b, c, d), distanceSq(c, a, b), distanceSq(d, a, b));
+}
+
+function distanceSq(p: Point, a: Point, b: Point): number {
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
+  const lengthSq = dx * dx + dy * dy;
+  const t = lengthSq === 0 ? 0 : ((p.x - a.x) * dx + (p.y - a.y) * dy) / lengthSq;
+  const u = t < 0 ? 0 : t > 1 ? 1 : t;
+  const x = a.x + u * dx - p.x;
+  const y = a.y + u * dy - p.y;
+  return x * x + y * y;
+}
+
+/** Numbers of the edges (from point i to the next) that come nearer to the box than the distance. */
+function edgesNear(ring: Ring, box: Box, distance: number): number[] {
+  const out: number[] = [];
+  const [minX, maxX] = [box.minX - distance, box.maxX + distance];
+  const [minY, maxY] = [box.minY - distance, box.maxY + distance];
+  for (let i = 0; i < ring.length; i++) {
+    const a = ring[i]!;
+    const b = ring[i + 1 === ring.length ? 0 : i + 1]!;
+    if ((a.x < minX && b.x < minX) || (a.x > maxX && b.x > maxX)) continue;
+    if ((a.y < minY && b.y < minY) || (a.y > maxY && b.y > maxY)) continue;
+    out.push(i);
   }
   return out;
 }

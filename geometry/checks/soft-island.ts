@@ -1,7 +1,9 @@
 import type { Hang, Island } from '../bridges/types.ts';
+import type { Stock } from '../design/schema.ts';
 import type { Finding, Severity } from '../findings.ts';
-import { type Material, materialById } from '../stock/materials.ts';
 import type { Stiffness } from '../stock/elastic.ts';
+import { type Material, materialById } from '../stock/materials.ts';
+import { processById } from '../stock/processes.ts';
 import type { CheckInput } from './input.ts';
 import { callElement, inMm } from './words.ts';
 
@@ -47,6 +49,7 @@ export function checkSoftIsland({ design, rules, islands }: CheckInput): Finding
       ...(worst.kind === 'strain'
         ? {}
         : { limitMm: worst.kind === 'sag' ? stiffness.sagLimitMm : stiffness.touchLimitMm }),
+      ...mendOf(worst, design.stock, material),
       sentence: `${SAYS[worst.kind](callIsland(island, design.elements), hang, stiffness)} Choose thicker sheet or wider bridges, or make the letters smaller.`,
     }));
 }
@@ -76,6 +79,18 @@ function severityOf({ touchMm, sagMm, rootMPa }: Hang, limits: Stiffness, materi
   const far = Math.max(touchMm / limits.touchLimitMm, sagMm / limits.sagLimitMm);
   const bentOver = rootMPa > PLASTIC_SHARE * (limits.yieldMPa ?? Infinity);
   return far > STOP_SHARE || bentOver ? 'stop' : 'look';
+}
+
+/**
+ * The next sheet of the same material that should do by a rough reckoning: deflection falls with the cube of the
+ * thickness (stress and sag with its square); the process must take it.
+ */
+function mendOf({ kind, by }: { kind: Kind; by: number }, stock: Stock, material: Material): Pick<Finding, 'mend'> {
+  const wanted = stock.thicknessMm * by ** (kind === 'touch' ? 1 / 3 : 1 / 2);
+  const range = processById(stock.process)?.thicknessMm[material.family];
+  const sheet = material.thicknesses.find(({ mm }) => mm >= wanted && mm > stock.thicknessMm);
+  if (!sheet || !range || sheet.mm > range.most) return {};
+  return { mend: { label: `Use ${sheet.label} sheet`, change: { kind: 'set-stock', thicknessMm: sheet.mm } } };
 }
 
 function callIsland({ elementIds }: Island, elements: CheckInput['design']['elements']): string {

@@ -66,6 +66,14 @@ describe('a soft island', () => {
     );
   });
 
+  it('offers the next sheet that should do, if there is one that the process takes', () => {
+    const mend = (hang: Partial<Hang>, stock?: Stock) => check([hang], stock)[0]?.mend?.change;
+    expect(mend({ touchMm: 1.6 })).toEqual({ kind: 'set-stock', thicknessMm: 1.5875 });
+    expect(mend({ touchMm: 3 })).toEqual({ kind: 'set-stock', thicknessMm: 1.984375 });
+    expect(mend({ touchMm: 9 })).toEqual({ kind: 'set-stock', thicknessMm: 3 });
+    expect(mend({ touchMm: 9 }, { ...STEEL, thicknessMm: 3.175 })).toBeUndefined();
+  });
+
   it('thin sheet may give by its thickness only', () => {
     expect(check([{ touchMm: 0.9 }], { ...STEEL, thicknessMm: 0.8 })[0]).toMatchObject({ limitMm: 0.8 });
     expect(check([{ touchMm: 0.79 }], { ...STEEL, thicknessMm: 0.8 })).toEqual([]);
@@ -105,6 +113,10 @@ describe('plates made', () => {
     const [finding] = soft(foil);
     expect(finding?.measuredMm).toBeGreaterThan(0.5);
     expect(foil.verdict).not.toBe('ready');
+    const change = finding?.mend?.change;
+    if (change?.kind !== 'set-stock') throw new Error('no mend');
+    const better = await made({ ...STEEL, thicknessMm: change.thicknessMm! }, 0.9);
+    expect(soft(better)).toEqual([]);
   });
 
   it('film is not judged: it lies on the wood', async () => {

@@ -7,6 +7,9 @@ import type { Box, Point } from '../shapes.ts';
 import { FLATTEN_ERROR_MM } from '../units.ts';
 import type { Bridge } from './types.ts';
 
+/** The widest bridge by hand, in least widths: the schema's own limit. */
+export const WIDEST_SHARE = 8;
+
 /** A place in terms of a shape's own box: 0 to 1 across and up it. */
 type ShapeTerms = Point;
 
@@ -82,8 +85,8 @@ export function dropFrom(
   return { kind: 'drop', ...nameOf(shape), id, at: { x: inBounds(at.x), y: inBounds(at.y) } };
 }
 
-/** Widest and least a place may lie outside its box, and the widest bridge: the schema's own limits. */
-const [LOWEST, HIGHEST, WIDEST_SHARE] = [-1, 2, 8];
+/** How far outside its box a place may lie: the schema's own limits. */
+const [LOWEST, HIGHEST] = [-1, 2];
 
 function nameOf(shape: PlacedShape): { element: string; shape: number; label: string } {
   return { element: shape.elementId, shape: shapeNumber(shape), label: shape.label.slice(0, 60) };

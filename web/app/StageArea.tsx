@@ -4,8 +4,10 @@ import { usePage, usePlates, useCurrentPlate, useDesign, useUi } from './page-co
 import { PlateStage } from '../stage/PlateStage.tsx';
 import { STAGE_WORDS } from '../stage/words.ts';
 import { words } from '../words/en.ts';
+import { BridgeTools } from './BridgeTools.tsx';
 import { PlateSummary } from './PlateSummary.tsx';
 import css from './StageArea.module.css';
+import { useBridgeWork } from './use-bridge-work.ts';
 import { useTheme } from './use-theme.ts';
 
 const BarrelEnd = lazy(async () => ({ default: (await import('../barrel-view/BarrelEnd.tsx')).BarrelEnd }));
@@ -25,22 +27,51 @@ export function StageArea() {
   const lit = useUi((s) => s.litFinding);
   const unit = useUi((s) => s.unit);
   const theme = useTheme();
+  const bridging = useUi((s) => s.bridging) && view === 'plate';
+  const work = useBridgeWork();
   const findings = plate?.findings ?? NONE;
   return (
     <div id="stage" className={css.stage} tabIndex={-1}>
       {view === 'plate' ? (
-        <PlateStage
-          plate={plate}
-          busy={busy}
-          selectedId={selectedId}
-          onSelect={(id) => ui.getState().set({ selectedId: id })}
-          findings={findings}
-          litFinding={lit === undefined ? undefined : findings[lit]}
-          onPickFinding={(index) => ui.getState().set({ litFinding: index, findingsOpen: true })}
-          units={unit}
-          theme={theme}
-          words={plate === undefined ? WAITING : STAGE_WORDS}
-        />
+        <>
+          <div className={css.plate}>
+            <PlateStage
+              plate={plate}
+              busy={busy}
+              selectedId={selectedId}
+              onSelect={(id) => ui.getState().set({ selectedId: id })}
+              findings={findings}
+              litFinding={lit === undefined ? undefined : findings[lit]}
+              onPickFinding={(index) => ui.getState().set({ litFinding: index, findingsOpen: true })}
+              units={unit}
+              theme={theme}
+              words={plate === undefined ? WAITING : STAGE_WORDS}
+              showBridges={bridging}
+              work={
+                bridging
+                  ? {
+                      chosen: work.chosen,
+                      adding: work.adding,
+                      onChoose: work.choose,
+                      onMove: work.move,
+                      onAdd: work.addAt,
+                      onCommand: work.obey,
+                    }
+                  : undefined
+              }
+            />
+            <button
+              type="button"
+              className={css.toggle}
+              aria-pressed={bridging}
+              onClick={() => ui.getState().set({ bridging: !bridging, bridgeKey: undefined, addingBridge: false })}
+            >
+              <BridgeSign />
+              {words.bridges.toggle}
+            </button>
+          </div>
+          {bridging && <BridgeTools work={work} />}
+        </>
       ) : (
         <Suspense fallback={<p className={css.wait}>{words.stage.loading}</p>}>
           <BarrelEnd
@@ -55,6 +86,15 @@ export function StageArea() {
       )}
       <PlateSummary />
     </div>
+  );
+}
+
+/** A ring held by two bars. */
+function BridgeSign() {
+  return (
+    <svg width="18" height="18" viewBox="0 0 18 18" fill="none" stroke="currentColor" aria-hidden>
+      <path d="M7.2 2.3a7 7 0 0 0 0 13.4M10.8 2.3a7 7 0 0 1 0 13.4" strokeWidth="2.2" />
+    </svg>
   );
 }
 

@@ -5,6 +5,7 @@ import { Choice } from '../ui/Choice.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import { words } from '../words/en.ts';
 import { BandFields } from './BandFields.tsx';
+import { MannerField } from './MannerField.tsx';
 
 const STYLES = ['ring', 'dashes', 'beads', 'rope'] as const;
 const FIRST_COUNT = 48;
@@ -47,6 +48,7 @@ export function BorderDetails({ element }: { readonly element: Border }) {
           onChange={(count) => set({ count })}
         />
       )}
+      <MannerField element={element} />
     </>
   );
 }

@@ -8,6 +8,8 @@ import css from './fields.module.css';
 
 const FIRST_WIDTH_MM = 3;
 
+const MANNERS = ['hidden', 'upright', 'band'] as const;
+
 /** How bridges run and how wide they are; never narrower than the stock allows. */
 export function BridgeFields() {
   const { bridges } = useDesign();
@@ -24,10 +26,7 @@ export function BridgeFields() {
         legend={words.look.manner}
         showLegend
         value={bridges.manner}
-        options={[
-          { value: 'hidden', label: words.look.hidden },
-          { value: 'upright', label: words.look.upright },
-        ]}
+        options={MANNERS.map((value) => ({ value, label: words.look[value] }))}
         onChange={(manner) => act((d) => setBridges(d, { manner }))}
       />
       <Choice

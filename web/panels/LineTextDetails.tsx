@@ -7,6 +7,7 @@ import { NumberField } from '../ui/NumberField.tsx';
 import { words } from '../words/en.ts';
 import { FaceLink } from './FaceLink.tsx';
 import css from './fields.module.css';
+import { MannerField } from './MannerField.tsx';
 import { TrackingField } from './TrackingField.tsx';
 import { useRadiusMm } from './use-radius.ts';
 
@@ -83,6 +84,7 @@ export function LineTextDetails({ element }: { readonly element: LineText }) {
           onChange={(mm) => set({ fit: { width: mm / radius } })}
         />
       )}
+      <MannerField element={element} />
     </>
   );
 }

@@ -9,6 +9,7 @@ import { BridgeFields } from './BridgeFields.tsx';
 import { elementWords } from './element-words.ts';
 import { FacePicker } from './FacePicker.tsx';
 import css from './fields.module.css';
+import { HandBridges } from './HandBridges.tsx';
 
 const ALL = '';
 
@@ -61,6 +62,7 @@ export function LookPanel() {
           {words.look.bridges}
         </h3>
         <BridgeFields />
+        <HandBridges />
       </section>
     </>
   );

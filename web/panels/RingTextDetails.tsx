@@ -7,6 +7,7 @@ import { words } from '../words/en.ts';
 import { BandFields } from './BandFields.tsx';
 import { FaceLink } from './FaceLink.tsx';
 import css from './fields.module.css';
+import { MannerField } from './MannerField.tsx';
 import { TrackingField } from './TrackingField.tsx';
 
 const FIRST_SPAN_DEG = 120;
@@ -80,6 +81,7 @@ export function RingTextDetails({ element }: { readonly element: RingText }) {
           onChange={(spanDeg) => set({ fit: { spanDeg } })}
         />
       )}
+      <MannerField element={element} />
     </>
   );
 }

@@ -20,6 +20,7 @@ import { worldRadiusMm } from './scene.ts';
 import styles from './stage.module.css';
 import { useFontsArrived } from './use-fonts-arrived.ts';
 import { useGestures } from './use-gestures.ts';
+import { useStageBridges, type StageBridges } from './use-stage-bridges.tsx';
 import { usePulse } from './use-pulse.ts';
 import { useScene } from './use-scene.ts';
 import { GREATEST_ZOOM, panBy, toPlate, viewOf, WHOLE, zoomAbout, type Frame, type ScreenPoint } from './view.ts';
@@ -38,6 +39,8 @@ export interface PlateStageProps {
   readonly theme: Theme;
   /** Tints every bridge; otherwise only those of the element pointed at or chosen. */
   readonly showBridges?: boolean;
+  /** Bridges are worked on by hand: pointing is about them and not about elements. */
+  readonly work?: StageBridges | undefined;
   readonly words?: StageWords;
 }
 
@@ -81,17 +84,29 @@ export function PlateStage(props: PlateStageProps) {
     if (!plate || !view) return undefined;
     return elementAt(plate.layout.extents, plate.openings, toPlate(view, at), (finger ? 8 : 3) / view.scale);
   };
+  const hand = useStageBridges(plate, view, props.work);
   const onTap = (at: ScreenPoint, finger: boolean) => {
     const pin = pinAt(pins, at, finger ? 22 : PIN_RADIUS_PX + 3);
     if (pin) onPickFinding(pin.index);
+    else if (hand) hand.tap(at, finger);
     else onSelect(under(at, finger));
   };
   const onHover = (at: ScreenPoint | undefined) => {
     const pin = at && pinAt(pins, at, PIN_RADIUS_PX + 3);
     setOverPin(pin !== undefined);
-    setHoverId(at && !pin ? under(at, false) : undefined);
+    setHoverId(at && !pin && !hand ? under(at, false) : undefined);
+    hand?.hover(pin ? undefined : at);
   };
-  const gestures = useGestures({ box, frame, look, setLook, onTap, onHover });
+  const gestures = useGestures({
+    box,
+    frame,
+    look,
+    setLook,
+    onTap,
+    onHover,
+    onGrab: hand?.grab,
+    onTapAgain: hand?.tapAgain,
+  });
 
   const zoomBy = useCallback(
     (factor: number) => {
@@ -103,6 +118,10 @@ export function PlateStage(props: PlateStageProps) {
   );
   const onKeyDown = (event: KeyboardEvent<HTMLElement>) => {
     if (event.ctrlKey || event.metaKey || event.altKey || !frame) return;
+    if (event.target === event.currentTarget && hand?.key(event.key, event.shiftKey)) {
+      event.preventDefault();
+      return;
+    }
     const step = ARROWS[event.key];
     if (step && look.zoom > 1) setLook((old) => panBy(old, frame, step[0] * 48, step[1] * 48));
     else if (event.key === '+' || event.key === '=') zoomBy(1.5);
@@ -132,7 +151,9 @@ export function PlateStage(props: PlateStageProps) {
       className={styles.stage}
       data-theme={theme}
       data-zoomed={look.zoom > 1}
-      data-over={overPin || hoverId !== undefined}
+      data-over={overPin || hoverId !== undefined || hand?.over === true}
+      data-hand={hand && (hand.adding ? 'adding' : 'working')}
+      data-plate-stage
       tabIndex={0}
       role="group"
       aria-label={words.stage}
@@ -164,6 +185,7 @@ export function PlateStage(props: PlateStageProps) {
                   {shownBars && (
                     <BridgeTint bars={shownBars} unbridged={paths.unbridged} view={view} palette={palette} />
                   )}
+                  {hand?.marks(view, palette)}
                   {hoverId !== selectedId && (
                     <ElementOutline extents={extentsOf(hoverId)} faint view={view} palette={palette} />
                   )}
@@ -186,7 +208,7 @@ export function PlateStage(props: PlateStageProps) {
       )}
       {!plate && <p className={styles.empty}>{words.empty}</p>}
       <p id={helpId} className={styles.unseen}>
-        {words.keys}
+        {hand ? words.bridgeKeys : words.keys}
       </p>
       <BusySign busy={props.busy} words={words.busy} />
       <Controls

@@ -5,6 +5,13 @@ import { panBy, WHOLE, zoomAbout, type Frame, type Look, type ScreenPoint } from
 const TAP_PX = 6;
 const TAP_AGAIN_MS = 320;
 
+/** Something taken hold of that is dragged in the picture's place. */
+export interface Grip {
+  move(at: ScreenPoint): void;
+  end(): void;
+  cancel(): void;
+}
+
 export interface GestureWish {
   readonly box: RefObject<HTMLElement | null>;
   readonly frame: Frame | undefined;
@@ -12,6 +19,10 @@ export interface GestureWish {
   readonly setLook: (change: (old: Look) => Look) => void;
   readonly onTap: (at: ScreenPoint, finger: boolean) => void;
   readonly onHover: (at: ScreenPoint | undefined) => void;
+  /** What lies under a pointer that goes down, if it can be dragged. */
+  readonly onGrab?: ((at: ScreenPoint, finger: boolean) => Grip | undefined) | undefined;
+  /** A second tap; false leaves it to show the whole picture. */
+  readonly onTapAgain?: ((at: ScreenPoint) => boolean) | undefined;
 }
 
 interface Held {
@@ -24,6 +35,7 @@ export function useGestures(wish: GestureWish) {
   const { box, frame, setLook } = wish;
   const held = useRef(new Map<number, Held>());
   const moved = useRef(false);
+  const grip = useRef<Grip | undefined>(undefined);
   const lastTap = useRef<{ ms: number; at: ScreenPoint } | undefined>(undefined);
 
   useEffect(() => {
@@ -47,7 +59,11 @@ export function useGestures(wish: GestureWish) {
     const at = within(event.currentTarget, event);
     if (held.current.size === 0) moved.current = false;
     held.current.set(event.pointerId, { at, from: at });
-    if (held.current.size > 1) moved.current = true;
+    if (held.current.size > 1) {
+      moved.current = true;
+      grip.current?.cancel();
+      grip.current = undefined;
+    } else grip.current = wish.onGrab?.(at, event.pointerType !== 'mouse');
     event.currentTarget.setPointerCapture(event.pointerId);
   };
 
@@ -71,19 +87,23 @@ export function useGestures(wish: GestureWish) {
     }
     if (!moved.current && gap(at, mine.from) < TAP_PX) return;
     moved.current = true;
-    setLook((old) => (old.zoom > 1 ? panBy(old, frame, at.leftPx - before.leftPx, at.topPx - before.topPx) : old));
+    if (grip.current) grip.current.move(at);
+    else setLook((old) => (old.zoom > 1 ? panBy(old, frame, at.leftPx - before.leftPx, at.topPx - before.topPx) : old));
   };
 
   const onPointerUp = (event: PointerEvent<HTMLElement>) => {
     const mine = held.current.get(event.pointerId);
     held.current.delete(event.pointerId);
+    const gripped = grip.current;
+    grip.current = undefined;
+    if (mine && moved.current) gripped?.end();
     if (!mine || moved.current || held.current.size > 0) return;
     const at = mine.at;
     const last = lastTap.current;
     lastTap.current = { ms: event.timeStamp, at };
     if (last && event.timeStamp - last.ms < TAP_AGAIN_MS && gap(last.at, at) < 4 * TAP_PX) {
       lastTap.current = undefined;
-      setLook(() => WHOLE);
+      if (!wish.onTapAgain?.(at)) setLook(() => WHOLE);
       return;
     }
     wish.onTap(at, event.pointerType !== 'mouse');
@@ -91,6 +111,8 @@ export function useGestures(wish: GestureWish) {
 
   const onPointerCancel = (event: PointerEvent<HTMLElement>) => {
     held.current.delete(event.pointerId);
+    grip.current?.cancel();
+    grip.current = undefined;
   };
 
   const onPointerLeave = () => wish.onHover(undefined);

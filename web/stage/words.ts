@@ -7,6 +7,7 @@ export interface StageWords {
   readonly zoomOut: string;
   readonly whole: string;
   readonly keys: string;
+  readonly bridgeKeys: string;
   readonly mm: string;
   readonly inch: string;
 }
@@ -19,6 +20,8 @@ export const STAGE_WORDS: StageWords = {
   zoomOut: 'Smaller',
   whole: 'Show the whole plate',
   keys: 'Plus and minus change the size, arrow keys move the plate, 0 shows all of it.',
+  bridgeKeys:
+    'Arrow keys move the chosen bridge, with Shift farther. Square brackets turn it, plus and minus change its width, Delete removes it, Escape lets go.',
   mm: 'mm',
   inch: 'in',
 };

@@ -19,6 +19,12 @@ export interface UiState {
   /** Place in the list of findings, from 0. */
   readonly litFinding: number | undefined;
   readonly findingsOpen: boolean;
+  /** Bridges are shown on the plate and can be worked on by hand. */
+  readonly bridging: boolean;
+  /** Bridge chosen there: the id of its edit, or its own when it is the tool's. */
+  readonly bridgeKey: string | undefined;
+  /** The next place pointed at gets a bridge. */
+  readonly addingBridge: boolean;
   /** One calm sentence about what just happened, or went wrong. */
   readonly notice: string | undefined;
   set(part: Partial<Omit<UiState, 'set'>>): void;
@@ -38,6 +44,9 @@ export function createUiStore(): UiStore {
     selectedId: undefined,
     litFinding: undefined,
     findingsOpen: false,
+    bridging: false,
+    bridgeKey: undefined,
+    addingBridge: false,
     notice: undefined,
     set: (part) => set(part),
   }));

@@ -1,0 +1,130 @@
+import {
+  ArrowLeft,
+  ArrowRight,
+  Check,
+  Minus,
+  Plus,
+  PlusSquare,
+  RotateCcw,
+  RotateCw,
+  Trash2,
+  Undo2,
+} from 'lucide-react';
+import type { KeyboardEvent, ReactNode } from 'react';
+import { bridgeCommand } from '../stage/bridge-keys.ts';
+import { lengthWords } from '../ui/format-number.ts';
+import { words } from '../words/en.ts';
+import css from './BridgeTools.module.css';
+import { usePage, useUi } from './page-context.ts';
+import type { BridgeWork } from './use-bridge-work.ts';
+
+const TURN_DEG = 5;
+
+/** What can be done to the chosen bridge, as buttons; the same by keys while one of them has the focus. */
+export function BridgeTools({ work }: { readonly work: BridgeWork }) {
+  const { ui } = usePage();
+  const unit = useUi((s) => s.unit);
+  const { chosen, adding, bridges } = work;
+  const say = words.bridges;
+  const width = chosen && lengthWords(chosen.widthMm, unit, unit === 'mm' ? 1 : 3);
+  const what = chosen && `${say.on(chosen.label)}${chosen.editId === undefined ? '' : `, ${say.byHand}`}`;
+  const status = adding
+    ? say.addHint
+    : chosen && what !== undefined && width !== undefined
+      ? chosen.index < 0
+        ? say.waiting(chosen.label, width)
+        : say.chosen(chosen.index + 1, bridges.length, what, width)
+      : say.pick(bridges.length);
+
+  function press(event: KeyboardEvent): void {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const command = bridgeCommand(event.key, event.shiftKey);
+    if (!command || (!chosen && command.kind !== 'leave')) return;
+    event.preventDefault();
+    work.obey(command);
+  }
+
+  function add(): void {
+    work.setAdding(!adding);
+    // From here on keys are about the place on the plate.
+    document.querySelector<HTMLElement>('[data-plate-stage]')?.focus({ preventScroll: true });
+  }
+
+  return (
+    <div className={css.tools} role="group" aria-label={say.tools} onKeyDown={press}>
+      <p className={css.status} role="status">
+        {status}
+      </p>
+      <div className={css.row}>
+        <Tool name={say.previous} off={bridges.length === 0} onPress={() => work.step(-1)}>
+          <ArrowLeft size={18} aria-hidden />
+        </Tool>
+        <Tool name={say.next} off={bridges.length === 0} onPress={() => work.step(1)}>
+          <ArrowRight size={18} aria-hidden />
+        </Tool>
+        <Tool name={say.add} short={say.addShort} pressed={adding} onPress={add}>
+          <PlusSquare size={18} aria-hidden />
+        </Tool>
+        <span className={css.gap} />
+        <Tool name={say.turnLeft} off={!chosen} onPress={() => work.turn(-TURN_DEG)}>
+          <RotateCcw size={18} aria-hidden />
+        </Tool>
+        <Tool name={say.turnRight} off={!chosen} onPress={() => work.turn(TURN_DEG)}>
+          <RotateCw size={18} aria-hidden />
+        </Tool>
+        <Tool name={say.narrower} off={!chosen} onPress={() => work.widen(-1)}>
+          <Minus size={18} aria-hidden />
+        </Tool>
+        <Tool name={say.wider} off={!chosen} onPress={() => work.widen(1)}>
+          <Plus size={18} aria-hidden />
+        </Tool>
+        <span className={css.gap} />
+        <Tool name={say.remove} short={say.removeShort} off={!chosen} onPress={() => work.remove()}>
+          <Trash2 size={18} aria-hidden />
+        </Tool>
+        <Tool
+          name={chosen ? say.giveBack(chosen.label) : say.giveBackNone}
+          short={say.giveBackShort}
+          off={!work.shapeEdited}
+          onPress={() => work.giveBack()}
+        >
+          <Undo2 size={18} aria-hidden />
+        </Tool>
+        <Tool
+          name={say.done}
+          short={say.done}
+          onPress={() => ui.getState().set({ bridging: false, bridgeKey: undefined, addingBridge: false })}
+        >
+          <Check size={18} aria-hidden />
+        </Tool>
+      </div>
+    </div>
+  );
+}
+
+/** A button that keeps its place and its focus when it has nothing to do. */
+function Tool(props: {
+  readonly name: string;
+  readonly short?: string;
+  readonly off?: boolean;
+  readonly pressed?: boolean;
+  readonly onPress: () => void;
+  readonly children: ReactNode;
+}) {
+  return (
+    <button
+      type="button"
+      className={css.tool}
+      aria-label={props.name}
+      title={props.name}
+      aria-disabled={props.off === true || undefined}
+      aria-pressed={props.pressed}
+      onClick={() => {
+        if (props.off !== true) props.onPress();
+      }}
+    >
+      {props.children}
+      {props.short !== undefined && <span className={css.short}>{props.short}</span>}
+    </button>
+  );
+}

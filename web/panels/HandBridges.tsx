@@ -1,0 +1,88 @@
+import { Undo2 } from 'lucide-react';
+import type { BridgeEdit } from '../../geometry/design/schema.ts';
+import { forgetEdits } from '../actions/forget-edits.ts';
+import { forgetEditsOn } from '../actions/forget-edits-on.ts';
+import { countedEdits } from '../actions/former-place.ts';
+import { useAct, useDesign, usePage } from '../app/page-context.ts';
+import { Button } from '../ui/Button.tsx';
+import { words } from '../words/en.ts';
+import css from './HandBridges.module.css';
+
+/** What was changed about bridges by hand, letter by letter, and the way back. */
+export function HandBridges() {
+  const design = useDesign();
+  const { ui } = usePage();
+  const act = useAct();
+  const counted = countedEdits(design.bridges.edits);
+  const groups = new Map<string, BridgeEdit[]>();
+  for (const edit of counted) {
+    const shape = `${edit.element}/${edit.shape}`;
+    groups.set(shape, [...(groups.get(shape) ?? []), edit]);
+  }
+  const textOf = (id: string): string => {
+    const element = design.elements.find((e) => e.id === id);
+    return element === undefined || element.kind === 'border' ? '' : element.text.trim().slice(0, 24);
+  };
+  const work = (bridgeKey?: string): void =>
+    ui.getState().set({ view: 'plate', bridging: true, bridgeKey, addingBridge: false });
+  return (
+    <div className={css.hand}>
+      <p className={counted.length === 0 ? css.none : css.count}>
+        {counted.length === 0 ? words.bridges.none : words.bridges.count(counted.length)}
+      </p>
+      {groups.size > 0 && (
+        <ul className={css.list}>
+          {[...groups].map(([shape, edits]) => {
+            const first = edits[0];
+            if (first === undefined) return null;
+            const what = words.bridges.row(first.label, textOf(first.element));
+            return (
+              <li key={shape} className={css.row}>
+                <button
+                  type="button"
+                  className={css.show}
+                  onClick={() => work(edits.find((e) => e.kind === 'keep')?.id)}
+                >
+                  <span>{what}</span>
+                  <span className={css.kinds}>{kindsOf(edits)}</span>
+                </button>
+                <Button
+                  kind="quiet"
+                  aria-label={words.bridges.rowBack(what)}
+                  onClick={() => act((d) => forgetEditsOn(d, shape))}
+                >
+                  {words.bridges.rowBackShort}
+                </Button>
+              </li>
+            );
+          })}
+        </ul>
+      )}
+      <div className={css.buttons}>
+        <Button kind="plain" onClick={() => work()}>
+          {words.bridges.work}
+        </Button>
+        {counted.length > 0 && (
+          <Button
+            kind="quiet"
+            onClick={() => {
+              act((d) => forgetEdits(d, 'all'));
+              ui.getState().set({ bridgeKey: undefined, notice: words.bridges.allDone });
+            }}
+          >
+            <Undo2 size={16} aria-hidden /> {words.bridges.all}
+          </Button>
+        )}
+      </div>
+    </div>
+  );
+}
+
+/** `2 placed, 1 removed`. */
+function kindsOf(edits: readonly BridgeEdit[]): string {
+  return (['keep', 'drop'] as const)
+    .map((kind) => ({ kind, n: edits.filter((e) => e.kind === kind).length }))
+    .filter(({ n }) => n > 0)
+    .map(({ kind, n }) => `${n} ${words.bridges.kinds[kind]}`)
+    .join(', ');
+}

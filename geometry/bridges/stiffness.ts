@@ -7,8 +7,8 @@ import {
   liftAt,
   motionUnder,
 } from '../measure/grillage.ts';
-import { ringHolds, signedAreaMm2 } from '../measure/ring.ts';
-import type { Point, Region, Ring } from '../shapes.ts';
+import { boxesWithin, ringBox, ringHolds, signedAreaMm2 } from '../measure/ring.ts';
+import type { Box, Point, Region, Ring } from '../shapes.ts';
 import type { StockRules } from '../stock/rules.ts';
 import { FLATTEN_ERROR_MM } from '../units.ts';
 import type { Hang } from './types.ts';
@@ -23,6 +23,9 @@ export interface Plank {
 /** An island of the drawing: what one hole of the unbridged openings encloses. */
 export interface Body {
   readonly ring: Ring;
+  readonly box: Box;
+  /** Of all that the ring encloses. */
+  readonly enclosedMm2: number;
   /** Metal of it: openings inside taken off. */
   readonly areaMm2: number;
   /** Their common centre of mass. */
@@ -33,7 +36,7 @@ export interface Body {
 export interface Metal {
   readonly bodies: readonly Body[];
   /** Edges of the openings, with the body that is the metal on their far side. */
-  readonly edges: readonly { readonly ring: Ring; readonly body: number }[];
+  readonly edges: readonly { readonly ring: Ring; readonly body: number; readonly box: Box }[];
 }
 
 /**
@@ -98,10 +101,12 @@ export function softness({ touchMm, sagMm, rootMPa }: Hang, { stiffness }: Stock
 
 /** The islands of the drawing. In: united openings, one unit or more. */
 export function metalOf(regions: readonly Region[]): Metal {
-  const holes = regions.flatMap((r) => r.holes);
-  const inside = regions.map((r) => innermostHole(holes, r.outer[0]!));
-  const bodies = holes.map((ring, hole): Body => {
-    const parts = [ring, ...regions.filter((_, i) => inside[i] === hole).map((r) => r.outer)];
+  const holes = regions
+    .flatMap((r) => r.holes)
+    .map((ring) => ({ ring, box: ringBox(ring), enclosedMm2: Math.abs(signedAreaMm2(ring)) }));
+  const inside = regions.map((r) => innermost(holes, r.outer[0]!));
+  const bodies = holes.map((own, hole): Body => {
+    const parts = [own.ring, ...regions.filter((_, i) => inside[i] === hole).map((r) => r.outer)];
     let [area, x, y] = [0, 0, 0];
     parts.forEach((part, i) => {
       const m = moments(part);
@@ -110,21 +115,18 @@ export function metalOf(regions: readonly Region[]): Metal {
       x += sign * m.x;
       y += sign * m.y;
     });
-    return { ring, areaMm2: area, centre: { x: x / area, y: y / area } };
+    return { ...own, areaMm2: area, centre: { x: x / area, y: y / area } };
   });
   const edges = [
-    ...holes.map((ring, body) => ({ ring, body })),
-    ...regions.map((r, i) => ({ ring: r.outer, body: inside[i]! })),
+    ...holes.map(({ ring, box }, body) => ({ ring, box, body })),
+    ...regions.map((r, i) => ({ ring: r.outer, box: ringBox(r.outer), body: inside[i]! })),
   ];
   return { bodies, edges };
 }
 
 /** The innermost island that the point lies in, or GROUND. */
 export function bodyAt(metal: Metal, p: Point): number {
-  return innermostHole(
-    metal.bodies.map((b) => b.ring),
-    p,
-  );
+  return innermost(metal.bodies, p);
 }
 
 /** The lengths of opening that the bar's middle line crosses, each a beam between the metal at its two ends. */
@@ -132,7 +134,10 @@ export function beamsOf({ edges }: Metal, { from, to, widthMm }: Plank): Beam[] 
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const [dx, dy] = [(to.x - from.x) / length, (to.y - from.y) / length];
   const crossings: { at: number; body: number }[] = [];
-  for (const { ring, body } of edges) {
+  const bar = ringBox([from, to]);
+  for (const { ring, body, box } of edges) {
+    // A ring clear of the bar's box is crossed an even number of times, all before it or all after it.
+    if (!boxesWithin(bar, box, FLATTEN_ERROR_MM)) continue;
     let a = ring[ring.length - 1]!;
     let sideA = (a.x - from.x) * dy - (a.y - from.y) * dx;
     for (const b of ring) {
@@ -159,7 +164,7 @@ export function beamsOf({ edges }: Metal, { from, to, widthMm }: Plank): Beam[] 
 
 /** Where on the ring 1 N moves the group's i-th body farthest, and how far: a convex function, so at a corner of it. */
 function softest(group: Group, i: number, ring: Ring, centre: Point): { at: Point; mm: number } {
-  const columns = [0, 1, 2].map((freedom) => {
+  const [first, second, third] = [0, 1, 2].map((freedom) => {
     const load = new Float64Array(3 * group.bodies.length);
     load[3 * i + freedom] = 1;
     return motionUnder(group, load)!;
@@ -167,7 +172,8 @@ function softest(group: Group, i: number, ring: Ring, centre: Point): { at: Poin
   let best = { at: centre, mm: 0 };
   for (const at of ring) {
     const lift = liftAt(at, centre);
-    const mm = lift.reduce((sum, share, freedom) => sum + share * dot(lift, columns[freedom]!, 3 * i), 0);
+    const mm =
+      lift[0] * dot(lift, first!, 3 * i) + lift[1] * dot(lift, second!, 3 * i) + lift[2] * dot(lift, third!, 3 * i);
     if (mm > best.mm) best = { at, mm };
   }
   return best;
@@ -177,13 +183,12 @@ function dot(lift: readonly [number, number, number], motion: Float64Array, firs
   return lift[0] * motion[first]! + lift[1] * motion[first + 1]! + lift[2] * motion[first + 2]!;
 }
 
-function innermostHole(holes: readonly Ring[], p: Point): number {
+function innermost(holes: readonly Pick<Body, 'ring' | 'box' | 'enclosedMm2'>[], p: Point): number {
   let best = GROUND;
   let least = Infinity;
-  holes.forEach((ring, i) => {
-    if (!ringHolds(ring, p)) return;
-    const area = Math.abs(signedAreaMm2(ring));
-    if (area < least) [best, least] = [i, area];
+  holes.forEach(({ ring, box, enclosedMm2 }, i) => {
+    if (enclosedMm2 >= least || p.x < box.minX || p.x > box.maxX || p.y < box.minY || p.y > box.maxY) return;
+    if (ringHolds(ring, p)) [best, least] = [i, enclosedMm2];
   });
   return best;
 }

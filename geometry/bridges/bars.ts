@@ -1,41 +1,15 @@
-import type { Manner } from '../design/schema.ts';
 import { nearestOnSegment } from '../measure/distance.ts';
 import { castRay, type EdgeGrid } from '../measure/edge-grid.ts';
 import { perimeterMm } from '../measure/ring.ts';
 import type { Point } from '../shapes.ts';
+import type { Bar, BarRule } from './bar.ts';
 import type { Piece, Pieces } from './find-pieces.ts';
 import { measureBar } from './measure-bar.ts';
 import { findNecks } from './necks.ts';
+import { withAllItCarries } from './planks.ts';
 
 /** A band is this many times as wide as a bridge must be, where the island is large enough for it. */
 const BAND_SHARE = 1.8;
-
-/** What bars are judged by; mm. */
-export interface BarRule {
-  readonly widthMm: number;
-  readonly leastOpeningMm: number;
-  readonly manner: Manner;
-}
-
-/** A possible bridge between two pieces. Its ends lie on the edges of the shrunk pieces. */
-export interface Bar {
-  readonly from: Point;
-  readonly to: Point;
-  /** Pieces at `from` and `to`. */
-  readonly a: number;
-  readonly b: number;
-  /** The small island this bar passes over and carries. */
-  readonly carries?: { readonly piece: number; readonly at: Point };
-  /** Hurt done to the letter: mm of stroke crossed, raised by what looks wrong. */
-  readonly cost: number;
-  readonly widthMm: number;
-  /** It only widens a neck that was there. */
-  readonly widens: boolean;
-  /** Where it stands along the edge of piece a, mm from the edge's start. */
-  readonly alongMm: number;
-  /** Edit of the design that asks for it. */
-  readonly editId?: string;
-}
 
 /**
  * Bars are tried at this many places around an island, or at a multiple of it that keeps them about a width apart:
@@ -57,7 +31,8 @@ export function findBars(pieces: Pieces, rule: BarRule): Bar[] {
     if (piece.small) bars.push(...barsOverSmall(piece, pieces, rule));
     else bars.push(...barsFromEdge(piece, pieces, rule));
   }
-  return bars.sort((p, q) => p.cost - q.cost);
+  const all = pieces.pieces.some((p) => p.small) ? bars.map((bar) => withAllItCarries(bar, pieces)) : bars;
+  return all.sort((p, q) => p.cost - q.cost);
 }
 
 function barsFromEdge(piece: Piece, pieces: Pieces, rule: BarRule): Bar[] {

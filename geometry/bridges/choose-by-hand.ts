@@ -1,11 +1,13 @@
 import { nearestOnSegment } from '../measure/distance.ts';
 import { castRay } from '../measure/edge-grid.ts';
 import type { Point } from '../shapes.ts';
-import { alongAt, type Bar, type BarRule } from './bars.ts';
+import type { Bar, BarRule } from './bar.ts';
+import { alongAt } from './bars.ts';
 import { chooseBars, type ChoiceRule, completeBars, lacksOf } from './choose.ts';
 import type { Pieces } from './find-pieces.ts';
 import type { HandDrop, HandEdits, HandKeep } from './hand-edits.ts';
 import { measureBar } from './measure-bar.ts';
+import { withAllItCarries } from './planks.ts';
 import { sideBySide } from './neighbours.ts';
 
 export interface ChoiceByHand {
@@ -99,7 +101,7 @@ function barByHand(keep: HandKeep, pieces: Pieces, rule: ChoiceRule): Bar | unde
     const alongMm = a.edge.length > 0 ? alongAt(a, from) : 0;
     const bar = { from, to, a: p.owner, b: q.owner, cost: 0, widthMm, widens: false, alongMm, editId: keep.editId };
     const carried = carriedBy(from, to, pieces, widthMm);
-    best = carried ? { ...bar, carries: carried } : bar;
+    best = withAllItCarries(carried ? { ...bar, carries: carried } : bar, pieces);
     least = away;
   }
   return best;

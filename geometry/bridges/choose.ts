@@ -1,7 +1,8 @@
-import type { Bar } from './bars.ts';
+import type { Bar } from './bar.ts';
 import type { Pieces } from './find-pieces.ts';
 import { mirroredBar } from './mirror.ts';
 import { anglesApart, attachedTo, sideBySide } from './neighbours.ts';
+import { planksOf } from './planks.ts';
 import { chooseRound, fillLongSpans, isRound } from './spans.ts';
 import { type Link, weakLinks } from './two-ways.ts';
 
@@ -112,15 +113,7 @@ class Graph {
   }
 
   links(bars: readonly Bar[]): Link[] {
-    return bars.flatMap((bar) => {
-      const [a, b] = [this.node[bar.a]!, this.node[bar.b]!];
-      if (!bar.carries) return [{ a, b }];
-      const over = this.node[bar.carries.piece]!;
-      return [
-        { a, b: over },
-        { a: over, b },
-      ];
-    });
+    return bars.flatMap((bar) => planksOf(bar).map(({ a, b }) => ({ a: this.node[a]!, b: this.node[b]! })));
   }
 
   /** How far a set is from holding twice over: pieces out of reach count more than weak links. */

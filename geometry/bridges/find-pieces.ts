@@ -30,6 +30,8 @@ export interface Piece {
   readonly at: Point;
   readonly areaMm2: number;
   readonly small: boolean;
+  /** A small island's own edge; empty for others. */
+  readonly hole: Ring;
 }
 
 export interface Pieces {
@@ -51,13 +53,15 @@ export function findPieces(regions: readonly Region[], shrinkMm: number): Pieces
   const holes = regions.flatMap((r) => r.holes);
   const grown = offset(regions, shrinkMm);
   const cores = grown.flatMap((r) => r.holes).filter((h) => Math.abs(signedAreaMm2(h)) > SPECK_MM2);
-  const pieces: Piece[] = [{ id: 0, edge: [], metal: 0, at: { x: 0, y: 0 }, areaMm2: Infinity, small: false }];
+  const pieces: Piece[] = [
+    { id: 0, edge: [], metal: 0, at: { x: 0, y: 0 }, areaMm2: Infinity, small: false, hole: [] },
+  ];
   const kept = new Set<number>();
   for (const edge of cores) {
     const metal = innermost(holes, edge[0]!) + 1;
     kept.add(metal);
     const { at } = deepestPoint(edge);
-    pieces.push({ id: pieces.length, edge, metal, at, areaMm2: Math.abs(signedAreaMm2(edge)), small: false });
+    pieces.push({ id: pieces.length, edge, metal, at, areaMm2: Math.abs(signedAreaMm2(edge)), small: false, hole: [] });
   }
   const specks: Ring[] = [];
   holes.forEach((hole, i) => {
@@ -72,6 +76,7 @@ export function findPieces(regions: readonly Region[], shrinkMm: number): Pieces
         at,
         areaMm2: Math.abs(signedAreaMm2(hole)),
         small: true,
+        hole,
       });
   });
   const edges = [

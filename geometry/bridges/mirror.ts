@@ -2,8 +2,10 @@ import { exclusive } from '../adapters/clipper.ts';
 import { castRay } from '../measure/edge-grid.ts';
 import { joinBoxes, regionAreaMm2, ringBox } from '../measure/ring.ts';
 import type { Point, Region } from '../shapes.ts';
-import { alongAt, type Bar } from './bars.ts';
+import type { Bar } from './bar.ts';
+import { alongAt } from './bars.ts';
 import type { Pieces } from './find-pieces.ts';
+import { withAllItCarries } from './planks.ts';
 
 /** A letter counts as mirrored left to right when less than this share of it differs from its mirror image. */
 const LIKENESS = 0.012;
@@ -44,10 +46,11 @@ export function mirroredBar(bar: Bar, x: number, pieces: Pieces, widthMm: number
     const last = { x: start.x + dx * q.at, y: start.y + dy * q.at };
     const alongMm = piece.edge.length > 0 ? alongAt(piece, first) : 0;
     const image = { ...bar, from: first, to: last, a, b: q.owner, alongMm };
-    if (!bar.carries) return image;
+    if (!bar.carries) return withAllItCarries(image, pieces);
     const at = flipped(bar.carries.at, x);
     const carried = pieces.pieces.find((other) => other.small && near(other.at, at, 0.2 * widthMm));
-    return carried ? { ...image, carries: { piece: carried.id, at: carried.at } } : undefined;
+    if (!carried) return undefined;
+    return withAllItCarries({ ...image, carries: { piece: carried.id, at: carried.at } }, pieces);
   }
   return undefined;
 }

@@ -1,11 +1,16 @@
 import { segmentsMeet } from '../measure/distance.ts';
 import type { Point } from '../shapes.ts';
-import type { Bar } from './bars.ts';
+import type { Bar } from './bar.ts';
 import type { Piece } from './find-pieces.ts';
 
 /** True when the bar ends on the piece or carries it. */
 export function attachedTo(bar: Bar, piece: number): boolean {
-  return bar.a === piece || bar.b === piece || bar.carries?.piece === piece;
+  return (
+    bar.a === piece ||
+    bar.b === piece ||
+    bar.carries?.piece === piece ||
+    (bar.also?.some((c) => c.piece === piece) ?? false)
+  );
 }
 
 /** Where the bar meets the piece. */

@@ -4,14 +4,17 @@ import { regionAreaMm2, ringHolds, signedAreaMm2 } from '../measure/ring.ts';
 import type { Point, Region, Ring } from '../shapes.ts';
 import type { StockRules } from '../stock/rules.ts';
 import { SHRINK_SHARE } from '../units.ts';
-import { type Bar, findBars } from './bars.ts';
+import type { Bar } from './bar.ts';
+import { findBars } from './bars.ts';
 import { closePinches } from './close-pinches.ts';
 import { chooseByHand } from './choose-by-hand.ts';
 import { findPieces } from './find-pieces.ts';
 import { type HandEdits, NO_EDITS } from './hand-edits.ts';
 import { mirrorAxis } from './mirror.ts';
+import { planksOf } from './planks.ts';
 import { stiffen } from './stiffen.ts';
 import { bodyAt, hangsOfBars, metalOf } from './stiffness.ts';
+import { trimSlivers } from './trim-slivers.ts';
 import type { Hang } from './types.ts';
 
 /** One bar as built, in the unit's frame. */
@@ -121,13 +124,8 @@ export function solveUnit(
       islands.push({ at: piece.at, areaMm2: piece.areaMm2, small: piece.small, bars: mine });
       bodies.push(bodyAt(metal, piece.edge[0] ?? piece.at));
     }
-    openings = withoutCrumbs(
-      subtract(
-        openings,
-        fresh.map((b) => b.outline),
-      ),
-      rules.kerfMm,
-    );
+    const outlines = fresh.map((b) => b.outline);
+    openings = withoutCrumbs(trimSlivers(subtract(openings, outlines), outlines, rules.kerfMm), rules.kerfMm);
   }
   const left = findPieces(openings, (SHRINK_SHARE * widthMm) / 2);
   const loose = [...left.pieces.slice(1).map((p) => p.at), ...left.specks.map((s) => s[0]!)];
@@ -149,24 +147,15 @@ function coverOf(drawn: readonly Region[], openings: readonly Region[], bars: nu
   };
 }
 
-/** The bar as metal: one straight piece, or two ending in the small island it carries (each may fail alone). */
-function built({ widthMm, editId, ...bar }: Bar): BuiltBar[] {
-  const planks = bar.carries
-    ? [plank(bar.from, bar.carries.at, widthMm, false), plank(bar.carries.at, bar.to, widthMm, false)]
-    : [plank(bar.from, bar.to, widthMm, bar.widens)];
+/** The bar as metal, plank by plank. */
+function built(bar: Bar): BuiltBar[] {
+  const planks = planksOf(bar).map(({ from, to }) => plank(from, to, bar.widthMm, bar.widens));
+  const { editId } = bar;
   return editId === undefined ? planks : planks.map((p) => ({ ...p, editId }));
 }
 
 function touching(bar: Bar, piece: number): { from: Point; to: Point }[] {
-  if (bar.carries) {
-    const halves = [
-      { from: bar.from, to: bar.carries.at },
-      { from: bar.carries.at, to: bar.to },
-    ];
-    if (bar.carries.piece === piece) return halves;
-    return [...(bar.a === piece ? [halves[0]!] : []), ...(bar.b === piece ? [halves[1]!] : [])];
-  }
-  return bar.a === piece || bar.b === piece ? [bar] : [];
+  return planksOf(bar).filter(({ a, b }) => a === piece || b === piece);
 }
 
 function sameBuilt(p: { from: Point; to: Point }, q: BuiltBar): boolean {

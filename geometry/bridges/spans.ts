@@ -1,5 +1,6 @@
 import { perimeterMm } from '../measure/ring.ts';
-import { alongAt, type Bar } from './bars.ts';
+import type { Bar } from './bar.ts';
+import { alongAt } from './bars.ts';
 import type { Piece, Pieces } from './find-pieces.ts';
 import { attachedTo, footOn, sideBySide } from './neighbours.ts';
 

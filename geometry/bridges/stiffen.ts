@@ -1,12 +1,12 @@
 import type { Beam } from '../measure/grillage.ts';
-import type { Point } from '../shapes.ts';
 import type { StockRules } from '../stock/rules.ts';
-import type { Bar } from './bars.ts';
+import type { Bar } from './bar.ts';
 import type { Pieces } from './find-pieces.ts';
 import { measureBar } from './measure-bar.ts';
 import { mirroredBar } from './mirror.ts';
 import { attachedTo, sideBySide } from './neighbours.ts';
-import { beamsOf, hangOf, type Metal, type Plank, softness } from './stiffness.ts';
+import { planksOf } from './planks.ts';
+import { beamsOf, hangOf, type Metal, softness } from './stiffness.ts';
 
 /** Bars are made so many times the rule's width, in turn: it hurts a letter less than one more bar across a stroke. */
 const WIDER = [1.5, 2];
@@ -95,13 +95,6 @@ function mended(
     if (suffices(bars)) return bars;
   }
   return best.bars;
-}
-
-/** The bar as straight pieces: two where it carries a small island. */
-export function planksOf(bar: Bar): Plank[] {
-  const { from, to, widthMm, carries } = bar;
-  const plank = (a: Point, b: Point) => ({ from: a, to: b, widthMm });
-  return carries ? [plank(from, carries.at), plank(carries.at, to)] : [plank(from, to)];
 }
 
 /** The set with the option added that hurts least of those that suffice, else with the one that helps most. */

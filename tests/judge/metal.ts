@@ -9,7 +9,10 @@ export interface Metal {
   pieceCountShrunk(byMm: number): number;
   /** Separate openings in it, after growing each by so much: those that meet count as one. */
   openingCountGrown(byMm: number): number;
-  /** The same metal with the given bar gone: what it left standing of the openings drawn there is cut after all. */
+  /**
+   * The same metal with the given bar gone: what it left standing of the openings drawn there is cut after all.
+   * Tails of opening that stayed metal beside the bar go with it: they are no piece of the letter.
+   */
   without(bar: Ring, drawn: readonly Region[]): Metal;
 }
 
@@ -40,8 +43,12 @@ function metalOf(metal: Area): Metal {
     pieces: count(metal),
     pieceCountShrunk: (byMm) => count(shrink(metal, byMm)),
     openingCountGrown: (byMm) => holes(byMm === 0 ? metal : shrink(metal, byMm)),
-    // Bar and drawing share long edges up to the grid's rounding: what is thinner than that is no metal.
-    without: (bar, drawn) => metalOf(shrink(difference(metal, intersection(polygon(bar), areaOf(drawn))), ROUNDING_MM)),
+    without: (bar, drawn) => {
+      const cut = areaOf(drawn);
+      // Bar and drawing share long edges up to the grid's rounding: what is thinner than that is no metal.
+      const left = shrink(difference(metal, intersection(polygon(bar), cut)), ROUNDING_MM);
+      return metalOf(unionOf(parts(left).filter((part) => difference(part, cut).getArea() > SPECK_MM2)));
+    },
   };
 }
 

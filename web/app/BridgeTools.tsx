@@ -1,9 +1,8 @@
 import {
   ArrowLeft,
   ArrowRight,
-  Check,
-  Minus,
-  Plus,
+  ChevronsLeftRight,
+  ChevronsRightLeft,
   PlusSquare,
   RotateCcw,
   RotateCw,
@@ -15,14 +14,13 @@ import { bridgeCommand } from '../stage/bridge-keys.ts';
 import { lengthWords } from '../ui/format-number.ts';
 import { words } from '../words/en.ts';
 import css from './BridgeTools.module.css';
-import { usePage, useUi } from './page-context.ts';
+import { useUi } from './page-context.ts';
 import type { BridgeWork } from './use-bridge-work.ts';
 
 const TURN_DEG = 5;
 
 /** What can be done to the chosen bridge, as buttons; the same by keys while one of them has the focus. */
 export function BridgeTools({ work }: { readonly work: BridgeWork }) {
-  const { ui } = usePage();
   const unit = useUi((s) => s.unit);
   const { chosen, adding, bridges } = work;
   const say = words.bridges;
@@ -52,33 +50,33 @@ export function BridgeTools({ work }: { readonly work: BridgeWork }) {
 
   return (
     <div className={css.tools} role="group" aria-label={say.tools} onKeyDown={press}>
-      <p className={css.status} role="status">
-        {status}
-      </p>
-      <div className={css.row}>
+      <div className={css.which}>
         <Tool name={say.previous} off={bridges.length === 0} onPress={() => work.step(-1)}>
           <ArrowLeft size={18} aria-hidden />
         </Tool>
+        <p className={css.status} role="status" data-testid="bridge-status">
+          {status}
+        </p>
         <Tool name={say.next} off={bridges.length === 0} onPress={() => work.step(1)}>
           <ArrowRight size={18} aria-hidden />
         </Tool>
+      </div>
+      <div className={css.row}>
         <Tool name={say.add} short={say.addShort} pressed={adding} onPress={add}>
           <PlusSquare size={18} aria-hidden />
         </Tool>
-        <span className={css.gap} />
-        <Tool name={say.turnLeft} off={!chosen} onPress={() => work.turn(-TURN_DEG)}>
+        <Tool name={say.turnLeft} short={say.turnShort} off={!chosen} onPress={() => work.turn(-TURN_DEG)}>
           <RotateCcw size={18} aria-hidden />
         </Tool>
-        <Tool name={say.turnRight} off={!chosen} onPress={() => work.turn(TURN_DEG)}>
+        <Tool name={say.turnRight} short={say.turnShort} off={!chosen} onPress={() => work.turn(TURN_DEG)}>
           <RotateCw size={18} aria-hidden />
         </Tool>
-        <Tool name={say.narrower} off={!chosen} onPress={() => work.widen(-1)}>
-          <Minus size={18} aria-hidden />
+        <Tool name={say.narrower} short={say.narrower} off={!chosen} onPress={() => work.widen(-1)}>
+          <ChevronsRightLeft size={18} aria-hidden />
         </Tool>
-        <Tool name={say.wider} off={!chosen} onPress={() => work.widen(1)}>
-          <Plus size={18} aria-hidden />
+        <Tool name={say.wider} short={say.wider} off={!chosen} onPress={() => work.widen(1)}>
+          <ChevronsLeftRight size={18} aria-hidden />
         </Tool>
-        <span className={css.gap} />
         <Tool name={say.remove} short={say.removeShort} off={!chosen} onPress={() => work.remove()}>
           <Trash2 size={18} aria-hidden />
         </Tool>
@@ -89,13 +87,6 @@ export function BridgeTools({ work }: { readonly work: BridgeWork }) {
           onPress={() => work.giveBack()}
         >
           <Undo2 size={18} aria-hidden />
-        </Tool>
-        <Tool
-          name={say.done}
-          short={say.done}
-          onPress={() => ui.getState().set({ bridging: false, bridgeKey: undefined, addingBridge: false })}
-        >
-          <Check size={18} aria-hidden />
         </Tool>
       </div>
     </div>

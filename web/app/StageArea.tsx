@@ -29,9 +29,10 @@ export function StageArea() {
   const theme = useTheme();
   const bridging = useUi((s) => s.bridging) && view === 'plate';
   const work = useBridgeWork();
+  const closeUp = useUi((s) => s.closeUp);
   const findings = plate?.findings ?? NONE;
   return (
-    <div id="stage" className={css.stage} tabIndex={-1}>
+    <div id="stage" className={css.stage} data-bridging={bridging || undefined} tabIndex={-1}>
       {view === 'plate' ? (
         <>
           <div className={css.plate}>
@@ -52,6 +53,7 @@ export function StageArea() {
                   ? {
                       chosen: work.chosen,
                       adding: work.adding,
+                      show: closeUp,
                       onChoose: work.choose,
                       onMove: work.move,
                       onAdd: work.addAt,

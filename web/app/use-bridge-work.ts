@@ -1,6 +1,8 @@
+import { useMemo } from 'react';
 import { onPlate, WIDEST_SHARE, type HandBridge } from '../../geometry/bridges/edit-terms.ts';
 import type { Bridge } from '../../geometry/bridges/types.ts';
 import type { BridgeEdit, Design } from '../../geometry/design/schema.ts';
+import { unplacePoint } from '../../geometry/measure/clock.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
 import type { Point } from '../../geometry/shapes.ts';
 import { addBridge } from '../actions/add-bridge.ts';
@@ -8,7 +10,7 @@ import { dropBridge } from '../actions/drop-bridge.ts';
 import { forgetEditsOn } from '../actions/forget-edits-on.ts';
 import { keepBridge, type WorkedBridge } from '../actions/keep-bridge.ts';
 import type { BridgeCommand } from '../stage/bridge-keys.ts';
-import { bridgeKey, shifted, turned } from '../stage/bridge-line.ts';
+import { bridgeKey, middleOf, shifted, turned } from '../stage/bridge-line.ts';
 import { words } from '../words/en.ts';
 import { useAct, useCurrentPlate, useDesign, usePage, usePlates, useUi } from './page-context.ts';
 
@@ -52,7 +54,7 @@ export function useBridgeWork(): BridgeWork {
   const busy = usePlates((s) => s.busy);
   const key = useUi((s) => s.bridgeKey);
   const adding = useUi((s) => s.addingBridge);
-  const bridges = plate?.bridges ?? NONE;
+  const bridges = useMemo(() => (plate ? inReadingOrder(plate) : NONE), [plate]);
   const chosen = plate && key !== undefined ? chosenOf(plate, design, key, busy) : undefined;
 
   /** As things stand now: keys and drags can come faster than the page is drawn. */
@@ -89,7 +91,7 @@ export function useBridgeWork(): BridgeWork {
       if (bridges.length === 0) return;
       const from = chosen && chosen.index >= 0 ? chosen.index : by === 1 ? -1 : 0;
       const next = bridges[(from + by + bridges.length) % bridges.length];
-      if (next) ui.getState().set({ bridgeKey: bridgeKey(next), addingBridge: false });
+      if (next) ui.getState().set({ bridgeKey: bridgeKey(next), addingBridge: false, closeUp: middleOf(next) });
     },
     move: (of, line) => keep(of, () => line, 'step'),
     nudge: (rightMm, upMm) => keepChosen((b) => shifted(b, rightMm, upMm)),
@@ -144,8 +146,9 @@ export function useBridgeWork(): BridgeWork {
  * a key follows on the other without waiting.
  */
 function chosenOf(plate: PlateResult, design: Design, key: string, busy: boolean): ChosenBridge | undefined {
-  const index = plate.bridges.findIndex((b) => bridgeKey(b) === key);
-  const bridge = plate.bridges[index];
+  const bridges = inReadingOrder(plate);
+  const index = bridges.findIndex((b) => bridgeKey(b) === key);
+  const bridge = bridges[index];
   const edit = design.bridges.edits.find((e) => e.id === key);
   const labelOf = (shapeId: string) => plate.layout.shapes.find((s) => s.id === shapeId)?.label ?? '';
   if (edit?.kind === 'keep' && (busy || !bridge)) {
@@ -166,6 +169,18 @@ function chosenOf(plate: PlateResult, design: Design, key: string, busy: boolean
   // A bridge whose edit was just taken back or undone is the tool's own again as soon as the plate says so.
   if (!bridge || (bridge.editId !== undefined && !edit)) return undefined;
   return { ...bridge, key, index, label: labelOf(bridge.shapeId) };
+}
+
+/** Letter by letter, in each from its head to its foot: a bridge that is worked on keeps its place in the row. */
+function inReadingOrder(plate: PlateResult): readonly Bridge[] {
+  const shapes = new Map(plate.layout.shapes.map((s, i) => [s.id, { at: i, placement: s.placement }]));
+  const placed = plate.bridges.map((bridge) => {
+    const shape = shapes.get(bridge.shapeId);
+    const own = shape ? unplacePoint(middleOf(bridge), shape.placement) : { x: 0, y: 0 };
+    return { bridge, at: shape?.at ?? 0, own };
+  });
+  placed.sort((p, q) => p.at - q.at || q.own.y - p.own.y || p.own.x - q.own.x);
+  return placed.map((p) => p.bridge);
 }
 
 function shapeOf(edit: BridgeEdit): string {

@@ -10,15 +10,22 @@ import type { View } from './view.ts';
 export function BridgeTint(props: {
   readonly bars: Path2D;
   readonly unbridged: Path2D;
+  /** They are worked on: brighter, with a pale edge. */
+  readonly worked: boolean;
   readonly view: View;
   readonly palette: StagePalette;
 }) {
   return (
     <PlateShape
       view={props.view}
-      draw={(ctx) => {
+      draw={(ctx, px) => {
         ctx.clip(props.unbridged, 'evenodd');
-        ctx.fillStyle = props.palette.bridge;
+        if (props.worked) {
+          ctx.strokeStyle = props.palette.copperHalo;
+          ctx.lineWidth = 2.5 * px;
+          ctx.stroke(props.bars);
+        }
+        ctx.fillStyle = props.worked ? props.palette.bridgeWorked : props.palette.bridge;
         ctx.fill(props.bars);
       }}
     />

@@ -23,7 +23,17 @@ import { useGestures } from './use-gestures.ts';
 import { useStageBridges, type StageBridges } from './use-stage-bridges.tsx';
 import { usePulse } from './use-pulse.ts';
 import { useScene } from './use-scene.ts';
-import { GREATEST_ZOOM, panBy, toPlate, viewOf, WHOLE, zoomAbout, type Frame, type ScreenPoint } from './view.ts';
+import {
+  GREATEST_ZOOM,
+  lookAt,
+  panBy,
+  toPlate,
+  viewOf,
+  WHOLE,
+  zoomAbout,
+  type Frame,
+  type ScreenPoint,
+} from './view.ts';
 import { STAGE_WORDS, type StageWords } from './words.ts';
 
 export interface PlateStageProps {
@@ -47,6 +57,9 @@ export interface PlateStageProps {
 /** Below this the barrel needs the room that rulers would take. */
 const NARROW_PX = 480;
 
+/** How near a bridge comes that is chosen in the list. */
+const NEAR_ZOOM = 3.5;
+
 /** Bare head shown while there is no plate; any size does. */
 const BARE_MM = 250;
 
@@ -61,6 +74,7 @@ export function PlateStage(props: PlateStageProps) {
   const [look, setLook] = useState(WHOLE);
   const [hoverId, setHoverId] = useState<string>();
   const [overPin, setOverPin] = useState(false);
+  const [shownWish, setShownWish] = useState(props.work?.show);
 
   const radiusMm = plate ? plate.diameterMm / 2 : BARE_MM;
   const worldMm = worldRadiusMm(radiusMm);
@@ -68,13 +82,21 @@ export function PlateStage(props: PlateStageProps) {
     () => size && { size, worldMm, marginPx: Math.min(size.width, size.height) < NARROW_PX ? 23 : 34 },
     [size, worldMm],
   );
+  // A bridge chosen in the list comes near, so that there is something to see and to hold.
+  if (frame && props.work?.show !== shownWish) {
+    setShownWish(props.work?.show);
+    if (props.work?.show) setLook(lookAt(look, frame, props.work.show, NEAR_ZOOM));
+  }
   const paths = useMemo(() => (plate ? pathsOf(plate) : undefined), [plate]);
   const scene = useScene(frame, look, paths?.scene, radiusMm, theme);
   const view = useMemo(() => frame && viewOf(look, frame), [frame, look]);
   const isBare = useMemo<IsBare>(() => (plate ? bareMetal(plate.openings, plate.diameterMm / 2) : () => true), [plate]);
+  // Notes stand aside while bridges are worked on: their pins would lie on what one drags.
+  const quiet = props.work !== undefined;
   const pins = useMemo(
-    () => (plate && view ? placePins(findings, radiusMm, view, isBare) : []),
-    [plate, findings, radiusMm, view, isBare],
+    () =>
+      (plate && view ? placePins(findings, radiusMm, view, isBare) : []).filter((p) => !quiet || p.severity !== 'note'),
+    [plate, findings, radiusMm, view, isBare, quiet],
   );
   useFontsArrived();
   const strength = usePulse(props.litFinding);
@@ -183,7 +205,13 @@ export function PlateStage(props: PlateStageProps) {
                     palette={palette}
                   />
                   {shownBars && (
-                    <BridgeTint bars={shownBars} unbridged={paths.unbridged} view={view} palette={palette} />
+                    <BridgeTint
+                      bars={shownBars}
+                      unbridged={paths.unbridged}
+                      worked={hand !== undefined}
+                      view={view}
+                      palette={palette}
+                    />
                   )}
                   {hand?.marks(view, palette)}
                   {hoverId !== selectedId && (

@@ -13,6 +13,8 @@ export interface StageBridges {
   readonly chosen: (Line & { readonly key: string; readonly widthMm: number; readonly index: number }) | undefined;
   /** The next place pointed at gets a bridge. */
   readonly adding: boolean;
+  /** A place to bring near; a new one each time it is asked for. */
+  readonly show: Point | undefined;
   readonly onChoose: (key: string | undefined) => void;
   readonly onMove: (key: string, line: Line) => void;
   readonly onAdd: (at: Point) => void;

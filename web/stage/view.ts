@@ -76,6 +76,12 @@ export function panBy(look: Look, frame: Frame, rightPx: number, downPx: number)
   return keptInside({ zoom: look.zoom, x: look.x - rightPx / span, y: look.y + downPx / span });
 }
 
+/** The look with a point of the plate in the middle, as far as the limits allow, and at least so large. */
+export function lookAt(look: Look, frame: Frame, at: Point, leastZoom: number): Look {
+  const zoom = Math.min(GREATEST_ZOOM, Math.max(look.zoom, leastZoom));
+  return keptInside({ zoom, x: at.x / frame.worldMm, y: at.y / frame.worldMm });
+}
+
 /** The whole picture can't be moved; a zoomed one no farther than its edge. */
 function keptInside(look: Look): Look {
   const most = 1 - 1 / look.zoom;

@@ -1,4 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Point } from '../../geometry/shapes.ts';
 import { readTastes, writeTastes, type ThemeChoice, type Unit } from './tastes.ts';
 
 export type Step = 'say' | 'look' | 'size' | 'take';
@@ -25,6 +26,8 @@ export interface UiState {
   readonly bridgeKey: string | undefined;
   /** The next place pointed at gets a bridge. */
   readonly addingBridge: boolean;
+  /** Where the stage was last asked to look closely, mm in the plate's frame. */
+  readonly closeUp: Point | undefined;
   /** One calm sentence about what just happened, or went wrong. */
   readonly notice: string | undefined;
   set(part: Partial<Omit<UiState, 'set'>>): void;
@@ -47,6 +50,7 @@ export function createUiStore(): UiStore {
     bridging: false,
     bridgeKey: undefined,
     addingBridge: false,
+    closeUp: undefined,
     notice: undefined,
     set: (part) => set(part),
   }));

@@ -40,8 +40,7 @@ export const words = {
   bridges: {
     toggle: 'Bridges',
     tools: 'Bridges by hand',
-    pick: (n: number) =>
-      n === 0 ? 'No bridges on this plate yet.' : `${n} bridges. Choose one on the plate to move it.`,
+    pick: (n: number) => (n === 0 ? 'No bridges on this plate yet.' : `${n} bridges. Choose one to move it.`),
     addHint: 'Tap where a bridge shall cross. By keyboard: arrows, then Enter.',
     chosen: (at: number, of: number, what: string, width: string) => `Bridge ${at} of ${of}, ${what}, ${width} wide`,
     waiting: (what: string, width: string) => `Bridge on ${what}, ${width} wide`,
@@ -53,6 +52,7 @@ export const words = {
     addShort: 'Add',
     turnLeft: 'Turn left',
     turnRight: 'Turn right',
+    turnShort: 'Turn',
     narrower: 'Narrower',
     wider: 'Wider',
     remove: 'Remove this bridge',
@@ -60,7 +60,6 @@ export const words = {
     giveBack: (what: string) => `Back to automatic: ${what}`,
     giveBackNone: 'Back to automatic',
     giveBackShort: 'Automatic',
-    done: 'Done',
     noOpening: 'Nothing is cut away there. Tap inside a letter or a border.',
     full: 'This design already carries as many bridges by hand as it can. Give some back to the tool first.',
     title: 'By hand',
@@ -70,9 +69,12 @@ export const words = {
     all: 'All back to automatic',
     allDone: 'All bridges are the tool’s own again. Undo brings yours back.',
     kinds: { keep: 'placed', drop: 'removed' },
-    row: (label: string, text: string) => (text === '' ? label : `${label} in “${text}”`),
+    row: (label: string, text: string) => {
+      const name = label.charAt(0).toUpperCase() + label.slice(1);
+      return text === '' ? name : `${name} in “${text}”`;
+    },
     rowBack: (what: string) => `Back to automatic: ${what}`,
-    rowBackShort: 'Automatic',
+    rowBackShort: 'Back to automatic',
   },
   verdict: {
     working: 'Working it out',

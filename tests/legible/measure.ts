@@ -1,5 +1,5 @@
 import { stockRules } from '../../geometry/stock/stock-rules.ts';
-import { setLine, type SetLine } from '../specimen/set-line.ts';
+import { lineStore, setLine, type SetLine } from '../specimen/set-line.ts';
 import { LINES } from './words.ts';
 import { readLines } from './read-lines.ts';
 
@@ -34,7 +34,8 @@ export interface Legibility {
 export async function legibility(face: string): Promise<Legibility> {
   const { rules } = stockRules({ material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' });
   const set: SetLine[] = [];
-  for (const line of LINES) set.push(await setLine(face, line, CAP_MM, rules, 'hidden'));
+  const store = lineStore();
+  for (const line of LINES) set.push(await setLine(face, line, CAP_MM, rules, 'hidden', store));
   const [unbridged, bridged] = await Promise.all([
     readLines(
       set.map((s) => s.drawn),

@@ -1,10 +1,10 @@
 import { loadFace } from '../../fonts/node-faces.ts';
-import { type BuiltBar, solveUnit } from '../../geometry/bridges/solve-unit.ts';
+import { type BuiltBar, solveUnit, type SolvedUnit } from '../../geometry/bridges/solve-unit.ts';
 import type { Manner } from '../../geometry/design/schema.ts';
 import { layLineText } from '../../geometry/layout/line-text.ts';
 import { placeRegions, placeRing } from '../../geometry/measure/place.ts';
 import { gatherUnits } from '../../geometry/openings/gather-units.ts';
-import { createOutlineStore } from '../../geometry/openings/outline-store.ts';
+import { createOutlineStore, type OutlineStore } from '../../geometry/openings/outline-store.ts';
 import type { Region } from '../../geometry/shapes.ts';
 import type { StockRules } from '../../geometry/stock/rules.ts';
 
@@ -18,13 +18,23 @@ export interface SetLine {
 /** Any radius serves: the line's size is given in mm, and nothing here looks at the rim. */
 const RADIUS_MM = 1000;
 
+/** Outlines and solved units of lines set before, for one stock and manner. */
+export interface LineStore {
+  readonly outlines: OutlineStore;
+  readonly solved: Map<string, SolvedUnit>;
+}
+
+export function lineStore(): LineStore {
+  return { outlines: createOutlineStore(), solved: new Map() };
+}
+
 export async function setLine(
   faceId: string,
   text: string,
   capMm: number,
   rules: StockRules,
   manner: Manner,
-  tracking = 0.02,
+  store: LineStore,
 ): Promise<SetLine> {
   const loaded = await loadFace(faceId);
   if ('problem' in loaded) throw new Error(loaded.problem);
@@ -39,15 +49,18 @@ export async function setLine(
       y: 0,
       capHeight: capMm / RADIUS_MM,
       turnDeg: 0,
-      tracking,
+      tracking: 0.02,
       fit: 'natural',
     },
     RADIUS_MM,
     rules,
     { get: () => face },
   );
-  const units = gatherUnits(layout, rules.leastBridgeMm, createOutlineStore());
-  const solved = new Map(units.map((unit) => [unit.key, solveUnit(unit.regions, rules, manner)]));
+  const units = gatherUnits(layout, rules.leastBridgeMm, store.outlines);
+  const { solved } = store;
+  for (const unit of units) {
+    if (!solved.has(unit.key)) solved.set(unit.key, solveUnit(unit.regions, rules, manner));
+  }
   return {
     drawn: units.flatMap((unit) => placeRegions(unit.regions, unit.frame)),
     openings: units.flatMap((unit) => placeRegions(solved.get(unit.key)!.openings, unit.frame)),

@@ -74,7 +74,7 @@ export function useStageBridges(
     if (command?.kind === 'leave') work.onCommand(command);
     else if (adding) {
       const first = plate.bridges[0];
-      const at = cross ?? (first ? middleOf(first) : { x: 0, y: 0 });
+      const at = cross ?? work.show ?? (first ? middleOf(first) : { x: 0, y: 0 });
       if (name === 'Enter') work.onAdd(at);
       else if (command?.kind === 'nudge') {
         const mm = (CROSS_STEP_PX * (shift ? 5 : 1)) / view.scale;

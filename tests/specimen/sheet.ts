@@ -55,12 +55,12 @@ export async function specimenSvg(wish: SheetWish): Promise<string> {
   const out = [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${n(width)}mm" height="${n(height)}mm" viewBox="0 0 ${n(width)} ${n(height)}">`,
     `<rect width="${n(width)}" height="${n(height)}" fill="${PAPER}"/>`,
-    words(MARGIN, 40, 22, CHAR!, wish.title, 700),
+    words(MARGIN, 40, 22, CHAR, wish.title, 700),
     words(
       MARGIN,
       58,
       11,
-      HOOP!,
+      HOOP,
       `Capitals ${CAP_MM} mm, ${STOCK.thicknessMm} mm stainless steel by fibre laser, every bridge as it is cut`,
     ),
   ];
@@ -68,13 +68,13 @@ export async function specimenSvg(wish: SheetWish): Promise<string> {
   placed.forEach((column, i) => {
     const manner = columns[one ? 0 : i];
     if (manner && (!one || i === 0)) {
-      out.push(words(x, 82, 15, COPPER!, manner.title, 700));
-      out.push(words(x + 9.5 * manner.title.length, 82, 11, HOOP!, manner.says));
+      out.push(words(x, 82, 15, COPPER, manner.title, 700));
+      out.push(words(x + 9.5 * manner.title.length, 82, 11, HOOP, manner.says));
     }
     out.push(`<path d="M${n(x)} ${HEAD - 6}H${n(x + widths[i]!)}" stroke="${HOOP}" stroke-width="0.4"/>`);
     column.forEach((c, row) => {
       const y = HEAD + row * (ROW + NAME);
-      out.push(words(x, y + 8, 9, HOOP!, c.name));
+      out.push(words(x, y + 8, 9, HOOP, c.name));
       out.push(
         `<path transform="translate(${n(x - c.left)} ${n(y + NAME + 34)})" d="${c.path}" fill="${CHAR}" fill-rule="evenodd"/>`,
       );

@@ -129,6 +129,15 @@ function unitFindings(unit: Unit, solved: SolvedUnit, elementIds: string[], rule
     limitMm: rules.leastBridgeMm,
     sentence: `A piece of ${label} can't be held: there is no room for two bridges of ${mm(rules.leastBridgeMm)}. Make the lettering larger, or choose a bolder face.`,
   }));
+  if (solved.once.length > 0) {
+    findings.push({
+      code: 'held-once',
+      severity: 'look',
+      place: place(solved.once[0]!),
+      elementIds,
+      sentence: `A piece of ${label} hangs on one bridge alone: there is no room for a second. Larger lettering, or thinner sheet, gives it room.`,
+    });
+  }
   findings.push(...coverFindings(solved, label, elementIds, place));
   const small = solved.islands.filter((i) => i.small);
   if (small.length > 0) {

@@ -3,7 +3,7 @@ import { castRay } from '../measure/edge-grid.ts';
 import type { Point } from '../shapes.ts';
 import type { Bar, BarRule } from './bar.ts';
 import { alongAt } from './bars.ts';
-import { chooseBars, type ChoiceRule, completeBars, lacksOf } from './choose.ts';
+import { type ChoiceRule, completeBars, lacksOf } from './choose.ts';
 import type { Pieces } from './find-pieces.ts';
 import type { HandDrop, HandEdits, HandKeep } from './hand-edits.ts';
 import { measureBar } from './measure-bar.ts';
@@ -31,6 +31,7 @@ const FARTHEST = 0.75;
 /**
  * Bars with a person's edits.
  *
+ * In: what the tool would choose by itself (own) and all bars it could choose from.
  * Bridges by hand stand; of the tool's own choice all stay that are neither barred nor in their way; what then still
  * lacks is completed among the places not barred, and where that does not suffice, with the tool's own again: a plate
  * never holds by less than the rule because of an edit.
@@ -39,7 +40,7 @@ export function chooseByHand(
   pieces: Pieces,
   bars: readonly Bar[],
   rule: ChoiceRule & BarRule,
-  axis: number | undefined,
+  own: readonly Bar[],
   edits: HandEdits,
 ): ChoiceByHand {
   const lost: string[] = [];
@@ -50,7 +51,6 @@ export function chooseByHand(
     else lost.push(keep.editId);
   }
   const apart = rule.widthMm + rule.leastOpeningMm;
-  const own = chooseBars(pieces, bars, rule, axis);
   if (keeps.length === 0 && edits.drops.length === 0) return { bars: own, lost, refused: [] };
   const barred = (bar: Bar) => !bar.widens && edits.drops.some((d) => near(d, bar, rule.widthMm));
   const inTheWay = (bar: Bar) => !bar.widens && keeps.some((k) => sideBySide(k, bar, apart));

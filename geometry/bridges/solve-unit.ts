@@ -8,7 +8,9 @@ import type { Bar } from './bar.ts';
 import { findBars } from './bars.ts';
 import { closePinches } from './close-pinches.ts';
 import { chooseByHand } from './choose-by-hand.ts';
+import { chooseBars } from './choose.ts';
 import { findPieces } from './find-pieces.ts';
+import { heldOnce } from './held-once.ts';
 import { type HandEdits, NO_EDITS } from './hand-edits.ts';
 import { mirrorAxis } from './mirror.ts';
 import { planksOf } from './planks.ts';
@@ -50,6 +52,8 @@ export interface SolvedUnit {
   readonly specks: readonly Point[];
   /** Metal that no bar could be found for: the plate can't be cut. */
   readonly loose: readonly Point[];
+  /** Metal that hangs on one bar alone. */
+  readonly once: readonly Point[];
   /** Share of the drawn openings that bars cover, 0 to 1. */
   readonly covered: number;
   /** Separate parts of the drawing (a dot, an accent) that bars cover wholly; a point in each. */
@@ -107,10 +111,10 @@ export function solveUnit(
     }
     clean = 0;
     if (pass === 0 && found.pieces.length > 1) axis = mirrorAxis(openings);
-    const byHand = chooseByHand(found, possible, rule, axis, { keeps, drops: edits.drops });
-    // Where a person has bridged by hand, a soft island is told, not mended.
-    const ownWay = pass === 0 && keeps.length === 0 && edits.drops.length === 0;
-    const chosen = ownWay ? stiffen(metal, found, byHand.bars, possible, rules, axis) : byHand.bars;
+    const simple = chooseBars(found, possible, rule, axis);
+    const own = pass === 0 ? stiffen(metal, found, simple, possible, rules, axis) : simple;
+    const byHand = chooseByHand(found, possible, rule, own, { keeps, drops: edits.drops });
+    const chosen = byHand.bars;
     lost.push(...byHand.lost);
     for (const id of byHand.refused) if (!refused.includes(id)) refused.push(id);
     const first = bars.length;
@@ -134,8 +138,14 @@ export function solveUnit(
     const hang = hangs[bodies[i]!];
     return hang ? { ...island, hang } : island;
   });
-  return { openings, bars, islands: hung, specks, loose, lost, refused, ...coverOf(regions, openings, bars.length) };
+  const cover = coverOf(regions, openings, bars.length);
+  const outlines = bars.map((b) => b.outline);
+  const once = cover.covered > CROWDED ? heldOnce(regions, openings, outlines) : [];
+  return { openings, bars, islands: hung, specks, loose, once, lost, refused, ...cover };
 }
+
+/** Above this share covered, bars run into each other and into islands: what each holds alone is looked at. */
+const CROWDED = 0.2;
 
 function coverOf(drawn: readonly Region[], openings: readonly Region[], bars: number) {
   if (bars === 0) return { covered: 0, lostParts: [] };
@@ -146,6 +156,9 @@ function coverOf(drawn: readonly Region[], openings: readonly Region[], bars: nu
     lostParts: drawn.filter((part) => intersect([part], left).length === 0).map((part) => part.outer[0]!),
   };
 }
+
+/** Bars run on into the metal by this share of their width, so that rounding leaves no hair between. */
+const ROOT = 0.012;
 
 /** The bar as metal, plank by plank. */
 function built(bar: Bar): BuiltBar[] {
@@ -164,17 +177,19 @@ function sameBuilt(p: { from: Point; to: Point }, q: BuiltBar): boolean {
 
 function plank(from: Point, to: Point, widthMm: number, widens: boolean): BuiltBar {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
-  const [x, y] = [((from.y - to.y) / length) * (widthMm / 2), ((to.x - from.x) / length) * (widthMm / 2)];
+  const [dx, dy] = [(to.x - from.x) / length, (to.y - from.y) / length];
+  const [x, y] = [(-dy * widthMm) / 2, (dx * widthMm) / 2];
+  const [ex, ey] = [dx * ROOT * widthMm, dy * ROOT * widthMm];
   return {
     from,
     to,
     widthMm,
     widens,
     outline: [
-      { x: from.x - x, y: from.y - y },
-      { x: to.x - x, y: to.y - y },
-      { x: to.x + x, y: to.y + y },
-      { x: from.x + x, y: from.y + y },
+      { x: from.x - ex - x, y: from.y - ey - y },
+      { x: to.x + ex - x, y: to.y + ey - y },
+      { x: to.x + ex + x, y: to.y + ey + y },
+      { x: from.x - ex + x, y: from.y - ey + y },
     ],
   };
 }

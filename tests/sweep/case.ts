@@ -104,7 +104,7 @@ function faultOf(drawn: readonly Region[], solved: SolvedUnit, rules: StockRules
 function told(fault: Fault, solved: SolvedUnit, rules: StockRules): boolean {
   if (solved.lostParts.length > 0 || solved.covered >= SWALLOWED) return true;
   if (fault.kind === 'sliver') return false;
-  if (fault.kind === 'one-bar-lost') return solved.loose.length > 0;
+  if (fault.kind === 'one-bar-lost') return solved.loose.length > 0 || solved.once.length > 0;
   // The letter alone in the middle of a plate.
   const farthest = Math.max(...solved.openings.flatMap((o) => o.outer.map((p) => Math.hypot(p.x, p.y))));
   const unit = { key: '', frame: { x: 0, y: 0, turnDeg: 0 }, solved, firstOpening: 0 };

@@ -8,7 +8,7 @@ import { type Claim, once, rounded } from '../claim.ts';
 import { demoDesigns } from '../main/demo-plates.ts';
 import { bridgeWhole, clipWithClipper2, clipWithClipperLib, loadClipper2, placedRings } from './whole-plate.ts';
 
-const ROUNDS = 7;
+const ROUNDS = 5;
 const LEAST_FASTER = 20;
 /** In step with the glyphs it would be 16; a fifth more is allowed. */
 const [FEW, MANY, SPARE] = [20, 320, 1.2];
@@ -69,8 +69,10 @@ export const SPEED_CLAIMS: readonly Claim[] = [
 ];
 
 const times = once(async () => {
-  const design = demoDesigns().find(({ title }) => title === "Maker's head");
-  if (!design) throw new Error("there is no demo design Maker's head");
+  const demo = demoDesigns().find(({ title }) => title === "Maker's head");
+  if (!demo) throw new Error("there is no demo design Maker's head");
+  // Its lettering alone: united as one drawing, the rope at the rim takes longer than all letters, and flatters us.
+  const design = { ...demo, elements: demo.elements.filter((e) => 'text' in e) };
   const plateId = design.plates[0]?.id ?? '';
   const { faces } = await loadFaces(design);
   const kept = createStore();

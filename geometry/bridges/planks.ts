@@ -1,3 +1,4 @@
+import { nearestOnSegment } from '../measure/distance.ts';
 import type { Point } from '../shapes.ts';
 import type { Bar, Carried } from './bar.ts';
 import type { Pieces } from './find-pieces.ts';
@@ -26,7 +27,7 @@ export function planksOf(bar: Bar): Plank[] {
 /** The bar with the small islands noted that it covers besides the one it was made for. */
 export function withAllItCarries(bar: Bar, pieces: Pieces): Bar {
   const also = pieces.pieces.flatMap((piece): Carried[] => {
-    if (!piece.small || piece.id === bar.carries?.piece) return [];
+    if (!piece.small || piece.id === bar.carries?.piece || !under(bar, piece.at)) return [];
     const at = middleUnder(bar, piece.hole);
     return at ? [{ piece: piece.id, at }] : [];
   });
@@ -34,6 +35,12 @@ export function withAllItCarries(bar: Bar, pieces: Pieces): Bar {
   if (!bar.also) return bar;
   const { also: _old, ...rest } = bar;
   return rest;
+}
+
+/** An island whose middle is not under the bar hangs on it by an edge: that carries nothing. */
+function under(bar: Bar, p: Point): boolean {
+  const q = nearestOnSegment(p, bar.from, bar.to);
+  return Math.hypot(p.x - q.x, p.y - q.y) < bar.widthMm / 2;
 }
 
 /** Middle of the stretch of the bar's middle line beside which the ring lies under the bar. */

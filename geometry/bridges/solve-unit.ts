@@ -140,12 +140,13 @@ export function solveUnit(
   });
   const cover = coverOf(regions, openings, bars.length);
   const outlines = bars.map((b) => b.outline);
-  const once = cover.covered > CROWDED ? heldOnce(regions, openings, outlines) : [];
+  const crowded = cover.covered > CROWDED || islands.some((island) => island.small);
+  const once = crowded ? heldOnce(regions, openings, outlines) : [];
   return { openings, bars, islands: hung, specks, loose, once, lost, refused, ...cover };
 }
 
 /** Above this share covered, bars run into each other and into islands: what each holds alone is looked at. */
-const CROWDED = 0.2;
+const CROWDED = 0.12;
 
 function coverOf(drawn: readonly Region[], openings: readonly Region[], bars: number) {
   if (bars === 0) return { covered: 0, lostParts: [] };

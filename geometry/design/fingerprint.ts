@@ -1,7 +1,7 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { canonicalJson } from './canonical-json.ts';
-import type { Design } from './schema.ts';
+import type { BridgeEdit, Design } from './schema.ts';
 
 /**
  * SHA-256 of what is cut, 64 hex digits. Two designs that cut the same plates from the same stock share it.
@@ -34,11 +34,16 @@ function whatIsCut(design: Design): unknown {
     head: followsHead ? { source: design.head.source, clearanceMm: design.head.clearanceMm } : 'not needed',
     diameters,
     stock: design.stock,
-    bridges: design.bridges,
+    bridges: { ...design.bridges, edits: design.bridges.edits.map((e) => editWithoutIds(e, design)) },
     elements: design.elements.map((e) => ({ ...e, id: '' })),
     ownFaces: design.ownFaces
       .filter((f) => faces.has(f.id))
       .map((f) => ({ id: f.id, data: f.data }))
       .sort((a, b) => (a.id < b.id ? -1 : 1)),
   };
+}
+
+/** An edit by hand says its element by place, as the elements stand in their order without ids. */
+function editWithoutIds(edit: BridgeEdit, design: Design): unknown {
+  return { ...edit, id: '', element: design.elements.findIndex((e) => e.id === edit.element) };
 }

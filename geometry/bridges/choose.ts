@@ -1,7 +1,7 @@
 import type { Bar } from './bar.ts';
 import type { Pieces } from './find-pieces.ts';
 import { mirroredBar } from './mirror.ts';
-import { anglesApart, attachedTo, sideBySide } from './neighbours.ts';
+import { anglesApart, attachedTo, sideBySide, twins } from './neighbours.ts';
 import { planksOf } from './planks.ts';
 import { chooseRound, fillLongSpans, isRound } from './spans.ts';
 import { type Link, weakLinks } from './two-ways.ts';
@@ -257,6 +257,7 @@ function totalHurt(set: readonly Option[], pieces: Pieces, rule: ChoiceRule, onl
     if (mine.length < 2) continue;
     const mean = mine.reduce((total, b) => total + b.cost, 0) / mine.length;
     sum += anglesApart(piece, mine) * (0.8 * mean + 0.3 * rule.widthMm);
+    sum += twins(piece, mine) * (1.5 * mean + 2 * rule.widthMm);
   }
   return sum;
 }

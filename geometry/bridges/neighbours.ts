@@ -47,3 +47,19 @@ export function anglesApart(piece: Piece, bars: readonly Bar[]): number {
   });
   return Math.min(1, Math.max(0, (widest - 190) / 170));
 }
+
+/** Bars nearer to each other than so many widths leave a crumb of stroke between them that looks like a slip. */
+const TWIN_WIDTHS = 3.5;
+
+/** 0 when no two bars stand on the piece close together; each pair adds up to 1 as they near each other. */
+export function twins(piece: Piece, bars: readonly Bar[]): number {
+  let sum = 0;
+  bars.forEach((p, i) => {
+    for (const q of bars.slice(i + 1)) {
+      const [a, b] = [footOn(p, piece.id), footOn(q, piece.id)];
+      const apart = Math.hypot(a.x - b.x, a.y - b.y) / Math.max(p.widthMm, q.widthMm);
+      sum += Math.max(0, 1 - apart / TWIN_WIDTHS);
+    }
+  });
+  return sum;
+}

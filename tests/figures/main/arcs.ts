@@ -2,7 +2,7 @@ import { placePoint } from '../../../geometry/measure/clock.ts';
 import { nearestOnSegment } from '../../../geometry/measure/distance.ts';
 import { flattenOutline } from '../../../geometry/measure/flatten.ts';
 import type { PathCommand, Point, Ring } from '../../../geometry/shapes.ts';
-import { ARC_FIT_ERROR_MM } from '../../../geometry/units.ts';
+import { ARC_FIT_ERROR_MM, FLATTEN_ERROR_MM } from '../../../geometry/units.ts';
 import { polylinePoints, readDxf } from '../../readers/dxf-reader.ts';
 import { type Claim, rounded } from '../claim.ts';
 import { demoPlates, type DemoPlate } from './demo-plates.ts';
@@ -80,12 +80,27 @@ function distanceToTruth({ plate, dxf }: DemoPlate): number {
   const curves = plate.layout.shapes.flatMap(({ outline, placement }) =>
     flattenOutline(outline, TRUE_CURVE_ERROR_MM).map((ring) => ring.map((p) => placePoint(p, placement))),
   );
-  const edges = new SegmentGrid([...curves, ...plate.bridges.map((bridge) => bridge.outline)]);
+  const drawn = [...curves, ...plate.bridges.map((bridge) => bridge.outline)];
+  const edges = new SegmentGrid([...drawn, ...tailEnds(plate, new SegmentGrid(drawn))]);
   const written = readDxf(dxf).entities.filter(({ layer }) => layer === 'OPENINGS');
   let worst = 0;
   for (const entity of written)
     for (const p of polylinePoints(entity, 0.05)) worst = Math.max(worst, edges.distance(p));
   return worst;
+}
+
+/**
+ * Edges of the plate's own openings that are neither a letter's curve nor a bridge's side: where a tail too narrow to
+ * cut stayed metal. The openings' rings lie within FLATTEN_ERROR_MM of what they stand for.
+ */
+function tailEnds(plate: DemoPlate['plate'], drawn: SegmentGrid): Ring[] {
+  return plate.openings.flatMap(({ region: { outer } }) =>
+    outer.flatMap((b, i) => {
+      const a = outer.at(i - 1) ?? b;
+      const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+      return drawn.distance(middle) > 2 * FLATTEN_ERROR_MM ? [[a, b]] : [];
+    }),
+  );
 }
 
 /** Segments sorted into squares, so that only near ones are measured. */

@@ -4,7 +4,7 @@ import { mirroredBar } from './mirror.ts';
 import { anglesApart, attachedTo, sideBySide, twins } from './neighbours.ts';
 import { planksOf } from './planks.ts';
 import { chooseRound, fillLongSpans, isRound } from './spans.ts';
-import { type Link, weakLinks } from './two-ways.ts';
+import { type Link, reached, weakLinks } from './two-ways.ts';
 
 /** What a choice must keep; mm. */
 export interface ChoiceRule {
@@ -121,17 +121,8 @@ class Graph {
     const links = this.links(bars);
     const { whole, weak } = weakLinks(this.nodes, links);
     if (whole) return weak.length;
-    const met = new Set<number>([0]);
-    for (let grew = true; grew;) {
-      grew = false;
-      for (const { a, b } of links) {
-        if (met.has(a) !== met.has(b)) {
-          met.add(a).add(b);
-          grew = true;
-        }
-      }
-    }
-    return (this.nodes - met.size) * 1000 + weak.length;
+    const met = reached(this.nodes, links).filter(Boolean).length;
+    return (this.nodes - met) * 1000 + weak.length;
   }
 }
 

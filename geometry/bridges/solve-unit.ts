@@ -6,6 +6,7 @@ import type { StockRules } from '../stock/rules.ts';
 import { SHRINK_SHARE } from '../units.ts';
 import type { Bar } from './bar.ts';
 import { findBars } from './bars.ts';
+import { canonicalUnit } from './canonical-unit.ts';
 import { closePinches } from './close-pinches.ts';
 import { chooseByHand } from './choose-by-hand.ts';
 import { chooseBars } from './choose.ts';
@@ -83,6 +84,27 @@ export function solveUnit(
   manner: Manner,
   edits: HandEdits = NO_EDITS,
 ): SolvedUnit {
+  const unit = canonicalUnit(regions, edits);
+  const solved = solveCanonical(unit.regions, rules, manner, unit.edits);
+  const { point, ring } = unit.home;
+  const region = ({ outer, holes }: Region) => ({ outer: ring(outer), holes: holes.map(ring) });
+  return {
+    ...solved,
+    openings: solved.openings === unit.regions ? regions : solved.openings.map(region),
+    bars: solved.bars.map((b) => ({ ...b, from: point(b.from), to: point(b.to), outline: ring(b.outline) })),
+    islands: solved.islands.map(({ at, hang, ...island }) => ({
+      ...island,
+      at: point(at),
+      ...(hang && { hang: { ...hang, softAt: point(hang.softAt) } }),
+    })),
+    specks: solved.specks.map(point),
+    loose: solved.loose.map(point),
+    once: solved.once.map(point),
+    lostParts: solved.lostParts.map(point),
+  };
+}
+
+function solveCanonical(regions: readonly Region[], rules: StockRules, manner: Manner, edits: HandEdits): SolvedUnit {
   const widthMm = rules.leastBridgeMm;
   const rule = { widthMm, leastOpeningMm: rules.leastOpeningMm, longestSpanMm: rules.longestSpanMm, manner };
   let openings = closePinches(regions);

@@ -1,0 +1,121 @@
+import { joinBoxes, ringBox } from '../measure/ring.ts';
+import type { Point, Region, Ring } from '../shapes.ts';
+import { GRID_MM } from '../units.ts';
+import type { HandEdits } from './hand-edits.ts';
+
+/** Openings as they are solved, and the way back into the frame they were given in. */
+export interface CanonicalUnit {
+  readonly regions: readonly Region[];
+  readonly edits: HandEdits;
+  readonly home: Motion;
+}
+
+/** A shift, with a mirroring left to right where the unit was mirrored; rings keep their winding. */
+export interface Motion {
+  readonly point: (p: Point) => Point;
+  readonly ring: (ring: Ring) => Ring;
+}
+
+/**
+ * The one form in which a drawing, the drawing shifted, mirrored left to right or listed in another order are all
+ * solved: the very same numbers go in, so the very same bridges come out, but for that motion.
+ *
+ * In: openings of a unit and the edits on it, mm. Out: the openings from the corner of their box on, on the clipping
+ * grid; of the drawing and its mirror image the one that is heavier to the right (of two that weigh the same, the one
+ * whose list of points comes first); rings from their first point on, in order.
+ */
+export function canonicalUnit(drawn: readonly Region[], edits: HandEdits): CanonicalUnit {
+  const box = joinBoxes(drawn.map((r) => ringBox(r.outer)));
+  const wide = Math.round((box.maxX - box.minX) / GRID_MM);
+  const steps = drawn.map((r) => mapped(r, (p) => inSteps(p, box.minX, box.minY)));
+  const asDrawn = sorted(steps);
+  const weight = leaning(asDrawn, wide);
+  const flip = (p: Point) => ({ x: wide - p.x, y: p.y });
+  const image = weight > LEANS ? asDrawn : sorted(steps.map((r) => mapped(r, flip, true)));
+  const mirrors = weight < -LEANS || (weight <= LEANS && comparedRegions(image, asDrawn) < 0);
+  const chosen = mirrors ? image : asDrawn;
+  const widthMm = wide * GRID_MM;
+  const there = (p: Point) => ({ x: mirrors ? widthMm - (p.x - box.minX) : p.x - box.minX, y: p.y - box.minY });
+  const home = (p: Point) => ({ x: box.minX + (mirrors ? widthMm - p.x : p.x), y: box.minY + p.y });
+  return {
+    regions: chosen.map((r) => mapped(r, (p) => ({ x: p.x * GRID_MM, y: p.y * GRID_MM }))),
+    edits: {
+      keeps: edits.keeps.map((keep) => ({ ...keep, from: there(keep.from), to: there(keep.to) })),
+      drops: edits.drops.map((drop) => ({ ...drop, at: there(drop.at) })),
+    },
+    home: { point: home, ring: (ring) => turned(ring.map(home), mirrors) },
+  };
+}
+
+/** Third moments nearer to none than this (of a box 2 wide, 1 high) may be rounding: then the points decide. */
+const LEANS = 1e-7;
+
+/** Third moment of the area about the upright through the box's middle, the box taken as 2 wide and its height as 1. */
+function leaning(regions: readonly Region[], wide: number): number {
+  let sum = 0;
+  let high = 1;
+  for (const ring of regions.flatMap((r) => [r.outer, ...r.holes])) {
+    let p = ring[ring.length - 1]!;
+    for (const q of ring) {
+      const [a, b] = [(2 * p.x) / wide - 1, (2 * q.x) / wide - 1];
+      // Green: the integral of x^3 over the area is that of x^4 / 4 dy along its edge.
+      sum += ((q.y - p.y) * (a ** 4 + a ** 3 * b + a * a * b * b + a * b ** 3 + b ** 4)) / 20;
+      high = Math.max(high, q.y);
+      p = q;
+    }
+  }
+  return sum / high;
+}
+
+function inSteps(p: Point, left: number, low: number): Point {
+  return { x: Math.round((p.x - left) / GRID_MM), y: Math.round((p.y - low) / GRID_MM) };
+}
+
+function mapped(region: Region, move: (p: Point) => Point, mirrors = false): Region {
+  const ring = (r: Ring) => turned(r.map(move), mirrors);
+  return { outer: ring(region.outer), holes: region.holes.map(ring) };
+}
+
+/** A mirror reverses the winding: run the other way round, the ring has its own again. */
+function turned(ring: Point[], mirrors: boolean): Ring {
+  return mirrors ? ring.reverse() : ring;
+}
+
+function sorted(regions: readonly Region[]): Region[] {
+  return regions
+    .map((r) => ({ outer: fromFirst(r.outer), holes: r.holes.map(fromFirst).sort(comparedRings) }))
+    .sort((p, q) => comparedRings(p.outer, q.outer));
+}
+
+/** The ring begun at its leftmost, lowest point; where it passes there twice, at the pass that goes on leftmost. */
+function fromFirst(ring: Ring): Ring {
+  const n = ring.length;
+  let first = 0;
+  for (let i = 1; i < n; i++) {
+    let [k, order] = [0, 0];
+    while (k < n && (order = compared(ring[(i + k) % n]!, ring[(first + k) % n]!)) === 0) k++;
+    if (order < 0) first = i;
+  }
+  return [...ring.slice(first), ...ring.slice(0, first)];
+}
+
+function comparedRegions(p: readonly Region[], q: readonly Region[]): number {
+  const rings = (regions: readonly Region[]) => regions.flatMap((r) => [r.outer, ...r.holes]);
+  return comparedLists(rings(p), rings(q), comparedRings);
+}
+
+function comparedRings(p: Ring, q: Ring): number {
+  return comparedLists(p, q, compared);
+}
+
+function comparedLists<T>(p: readonly T[], q: readonly T[], compare: (a: T, b: T) => number): number {
+  for (let i = 0; i < Math.min(p.length, q.length); i++) {
+    const order = compare(p[i]!, q[i]!);
+    if (order !== 0) return order;
+  }
+  return p.length - q.length;
+}
+
+function compared(p: Point, q: Point): number {
+  return p.x - q.x || p.y - q.y;
+}

@@ -85,6 +85,7 @@ function mend(
     const change: Mend = { kind: 'scale-text', elementId: element.id, share };
     return { label: `Make it ${Math.ceil((1 - share) * 100)} % smaller`, change };
   }
+  if (element.kind === 'motif' || element.kind === 'artwork') return undefined;
   const inwards = (reach - allowed) / radius + SLACK_SHARE;
   const inner = element.inner - inwards;
   if (inner < 0.05) return undefined;

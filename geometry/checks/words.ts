@@ -10,8 +10,14 @@ export function callElement(elements: readonly DesignElement[], id: string): str
   const element = elements.find((e) => e.id === id);
   if (!element) return 'something';
   if (element.kind === 'border') return `the border (${element.style})`;
+  if (element.kind === 'motif') return `the motif (${element.motif})`;
+  if (element.kind === 'artwork') return `the drawing "${shortened(element.name)}"`;
   const text = element.text.trim();
-  return text.length > 24 ? `"${text.slice(0, 22)}…"` : `"${text}"`;
+  return `"${shortened(text)}"`;
+}
+
+function shortened(text: string): string {
+  return text.length > 24 ? `${text.slice(0, 22)}…` : text;
 }
 
 /** A name at the beginning of a sentence. */

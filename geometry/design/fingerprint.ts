@@ -1,7 +1,8 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { canonicalJson } from './canonical-json.ts';
-import type { BridgeEdit, Design } from './schema.ts';
+import { isText } from './kinds.ts';
+import type { BridgeEdit, Design, DesignElement } from './schema.ts';
 
 /**
  * SHA-256 of what is cut, 64 hex digits. Two designs that cut the same plates from the same stock share it.
@@ -11,7 +12,7 @@ import type { BridgeEdit, Design } from './schema.ts';
  * diameter follows from them; the data of the person's own fonts that the design uses.
  *
  * Not counted: title, order and approval (paper, and the approval is made of this very fingerprint); the quantity,
- * names and order of plates and the ids of plates and elements (another name or number of the same plate is cut
+ * names and order of plates, the ids of plates and elements, locks and the names of drawings (another name or number of the same plate is cut
  * alike); the crown (it is checked, but the plate is flat); fonts that are carried along unused.
  */
 export function fingerprintOf(design: Design): string {
@@ -26,7 +27,7 @@ export function shortFingerprint(design: Design): string {
 function whatIsCut(design: Design): unknown {
   const diameters = [...new Set(design.plates.map((p) => canonicalJson(p.diameter)))].sort();
   const followsHead = design.plates.some((p) => p.diameter === 'fit' || 'share' in p.diameter);
-  const faces = new Set(design.elements.flatMap((e) => (e.kind === 'border' ? [] : [e.face])));
+  const faces = new Set(design.elements.flatMap((e) => (isText(e) ? [e.face] : [])));
   return {
     format: design.format,
     version: design.version,
@@ -35,12 +36,18 @@ function whatIsCut(design: Design): unknown {
     diameters,
     stock: design.stock,
     bridges: { ...design.bridges, edits: design.bridges.edits.map((e) => editWithoutIds(e, design)) },
-    elements: design.elements.map((e) => ({ ...e, id: '' })),
+    elements: design.elements.map(elementAsCut),
     ownFaces: design.ownFaces
       .filter((f) => faces.has(f.id))
       .map((f) => ({ id: f.id, data: f.data }))
       .sort((a, b) => (a.id < b.id ? -1 : 1)),
   };
+}
+
+/** Without what only the screen and paper know: id, lock, a drawing's name. */
+function elementAsCut(element: DesignElement): unknown {
+  const { locked: _, ...cut } = element;
+  return cut.kind === 'artwork' ? { ...cut, id: '', name: '' } : { ...cut, id: '' };
 }
 
 /** An edit by hand says its element by place, as the elements stand in their order without ids. */

@@ -1,14 +1,14 @@
 import { z } from 'zod';
 
 /**
- * The design document, version 1: the one JSON that the browser, a link, a file and the headless command carry.
+ * The design document, version 2: the one JSON that the browser, a link, a file and the headless command carry.
  *
  * Space: the plate's radius is 1, so one design serves every diameter. Angles are degrees as on a clock
  * (0 at the top, clockwise). What is absolute (bridge width, clearance, thickness) is in millimetres.
  */
 
 export const DESIGN_FORMAT = 'bridgehead-design';
-export const DESIGN_VERSION = 1;
+export const DESIGN_VERSION = 2;
 
 /** Longest text of one element: a ring of 500 letters is no longer a stencil. */
 export const LONGEST_TEXT = 200;
@@ -27,8 +27,18 @@ const face = z.string().min(1).max(80);
  */
 export const mannerSchema = z.enum(['hidden', 'upright', 'band']);
 
-/** How this element is bridged, where it differs from the whole design. */
-const manner = mannerSchema.optional();
+/** What every element may carry: how it is bridged, where that differs from the whole design; and whether it stands fast. */
+const common = {
+  manner: mannerSchema.optional(),
+  /** The stage does not move it. Nothing of it is cut otherwise. */
+  locked: z.boolean().optional(),
+};
+
+/**
+ * Text that fills a given extent: by its spacing (letters keep their height), or by its size (the largest at which its
+ * natural width goes into the extent, never taller than asked for).
+ */
+const fillsBy = z.enum(['spacing', 'size']).optional();
 
 export const ringTextSchema = z.strictObject({
   kind: z.literal('ringText'),
@@ -44,8 +54,8 @@ export const ringTextSchema = z.strictObject({
   reads: z.enum(['outward', 'inward']),
   tracking,
   /** natural: as wide as the face sets it; otherwise spread or squeezed by its spacing to fill so many degrees. */
-  fit: z.union([z.literal('natural'), z.strictObject({ spanDeg: z.number().min(1).max(360) })]),
-  manner,
+  fit: z.union([z.literal('natural'), z.strictObject({ spanDeg: z.number().min(1).max(360), by: fillsBy })]),
+  ...common,
 });
 
 export const lineTextSchema = z.strictObject({
@@ -60,8 +70,8 @@ export const lineTextSchema = z.strictObject({
   turnDeg: clockDeg,
   tracking,
   /** natural, or spread to fill a width (share of the radius). */
-  fit: z.union([z.literal('natural'), z.strictObject({ width: z.number().min(0.01).max(2) })]),
-  manner,
+  fit: z.union([z.literal('natural'), z.strictObject({ width: z.number().min(0.01).max(2), by: fillsBy })]),
+  ...common,
 });
 
 export const borderSchema = z.strictObject({
@@ -72,10 +82,60 @@ export const borderSchema = z.strictObject({
   outer: share,
   /** How many dashes, beads or strands; auto makes them well shaped for the band. A ring takes no notice. */
   count: z.union([z.literal('auto'), z.number().int().min(2).max(720)]),
-  manner,
+  ...common,
 });
 
-export const elementSchema = z.discriminatedUnion('kind', [ringTextSchema, lineTextSchema, borderSchema]);
+/** Where a drawing lies: the middle of its box, the height of its box, all as shares of the plate's radius. */
+const drawn = {
+  x: z.number().min(-1).max(1),
+  y: z.number().min(-1).max(1),
+  size: z.number().min(0.005).max(2),
+  turnDeg: clockDeg,
+  /** Left and right changed, before it is turned. */
+  mirrored: z.boolean().optional(),
+  /** once, or so many in all, evenly round the plate's centre and turned with it; x, y and turnDeg are the first one's. */
+  around: z.union([z.literal('once'), z.strictObject({ count: z.number().int().min(2).max(72) })]),
+};
+
+/** One of our own drawings (geometry/motifs/). */
+export const motifSchema = z.strictObject({
+  kind: z.literal('motif'),
+  id,
+  motif: z.string().min(1).max(60),
+  ...drawn,
+  /** What can be set about this motif (points of a star, leaves of a branch), by name; what is absent is as usual. */
+  options: z.record(z.string().max(40), z.number().min(-10_000).max(10_000)).optional(),
+  ...common,
+});
+
+/** Longest drawing that is taken in: 400,000 characters are about 30,000 points. */
+export const LONGEST_PATH = 400_000;
+
+/** An imported drawing: nothing but closed outlines. */
+export const artworkSchema = z.strictObject({
+  kind: z.literal('artwork'),
+  id,
+  /** What the file was called; never read as anything but a name. */
+  name: z.string().max(120),
+  /**
+   * SVG path data of M, L, Q, C and Z with absolute numbers only, filled non-zero, y up; its box is centred on the
+   * origin and 1 high.
+   */
+  path: z
+    .string()
+    .max(LONGEST_PATH)
+    .regex(/^[MLQCZ0-9eE., +-]*$/),
+  ...drawn,
+  ...common,
+});
+
+export const elementSchema = z.discriminatedUnion('kind', [
+  ringTextSchema,
+  lineTextSchema,
+  borderSchema,
+  motifSchema,
+  artworkSchema,
+]);
 
 /** Diameters are finite here; whether they make sense is said by a finding, so that nothing typed is lost. */
 const diameterMm = z.number().min(-100_000).max(100_000);
@@ -184,6 +244,9 @@ export type DesignElement = z.infer<typeof elementSchema>;
 export type RingText = z.infer<typeof ringTextSchema>;
 export type LineText = z.infer<typeof lineTextSchema>;
 export type Border = z.infer<typeof borderSchema>;
+export type Motif = z.infer<typeof motifSchema>;
+export type Artwork = z.infer<typeof artworkSchema>;
+export type TextElement = RingText | LineText;
 export type Head = z.infer<typeof headSchema>;
 export type PlateSpec = z.infer<typeof plateSchema>;
 export type Stock = z.infer<typeof stockSchema>;

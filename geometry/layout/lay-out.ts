@@ -2,8 +2,10 @@ import type { FaceSource } from '../adapters/face.ts';
 import type { Design, DesignElement } from '../design/schema.ts';
 import { layBorder } from './border.ts';
 import type { LayoutRules } from './layout-rules.ts';
+import { layArtwork } from './artwork.ts';
 import { layLineText } from './line-text.ts';
 import type { Layout } from './placed.ts';
+import { layMotif } from './motif.ts';
 import { layRingText } from './ring-text.ts';
 
 /**
@@ -32,5 +34,9 @@ function layElement(element: DesignElement, radiusMm: number, rules: LayoutRules
       return layLineText(element, radiusMm, rules, faces);
     case 'border':
       return layBorder(element, radiusMm, rules);
+    case 'motif':
+      return layMotif(element, radiusMm);
+    case 'artwork':
+      return layArtwork(element, radiusMm);
   }
 }

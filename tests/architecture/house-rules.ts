@@ -24,7 +24,8 @@ export const PARTS: readonly Part[] = [
   // What was chosen (stock, head) is a record of the design.
   { path: 'geometry/stock/', may: [...WORDS, 'geometry/design/ (types)'] },
   { path: 'geometry/barrel/', may: [...BASE, 'geometry/design/ (types)'] },
-  { path: 'geometry/layout/', may: [...BASE, 'geometry/design/ (types)'] },
+  { path: 'geometry/motifs/', may: BASE },
+  { path: 'geometry/layout/', may: [...BASE, 'geometry/motifs/', 'geometry/design/ (types)'] },
   { path: 'geometry/openings/', may: [...BASE, 'geometry/layout/ (types)'] },
   // The design's wishes for bridges go in as a record; one put in by hand is kept in terms of the letter it sits on.
   {
@@ -135,6 +136,7 @@ export const PACKAGES: readonly PackageRule[] = [
     instead: 'draw the plate in web/stage/; hand it plain data',
   },
   { name: /^(react|react-dom|lucide-react)$/, only: ['web/'], instead: 'geometry/ and fonts/ know no screen' },
+  { name: /^i18next$/, only: ['web/words/'], instead: 'say it with t() of web/words/t.ts' },
   { name: /^zustand$/, only: ['web/'], instead: 'geometry/ and fonts/ keep no state' },
   { name: /^idb-keyval$/, only: ['web/state/'], instead: 'save and load through web/state/' },
   {

@@ -1,6 +1,6 @@
 import type { FaceSource } from '../../geometry/adapters/face.ts';
 import { loadFaces } from '../../fonts/node-faces.ts';
-import { DESIGN_FORMAT, designSchema } from '../../geometry/design/schema.ts';
+import { DESIGN_FORMAT, DESIGN_VERSION, designSchema } from '../../geometry/design/schema.ts';
 import type { Border, Design, DesignElement, LineText, RingText } from '../../geometry/design/schema.ts';
 import { layOut } from '../../geometry/layout/lay-out.ts';
 import type { Layout, PlacedShape } from '../../geometry/layout/placed.ts';
@@ -72,7 +72,7 @@ export async function lay(elements: DesignElement[], diameterMm = 520, rules = R
 export function designOf(elements: DesignElement[]): Design {
   return designSchema.parse({
     format: DESIGN_FORMAT,
-    version: 1,
+    version: DESIGN_VERSION,
     title: 'Marrow Lane Perry',
     head: { source: { kind: 'measured', alongMm: 530, acrossMm: 526 }, clearanceMm: 3, crownMm: 0 },
     surface: 'head',

@@ -1,3 +1,4 @@
+import { isBand } from '../../geometry/design/kinds.ts';
 import { describe, expect, it } from 'vitest';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
 import { designSchema, LONGEST_TEXT, type Design } from '../../geometry/design/schema.ts';
@@ -75,7 +76,7 @@ describe('actions', () => {
 
   it('put a second border where no band is taken', () => {
     const design = addBorder(fullDesign()).design;
-    const bands = design.elements.flatMap((e) => (e.kind === 'lineText' ? [] : [e]));
+    const bands = design.elements.flatMap((e) => (isBand(e) ? [e] : []));
     const added = bands.at(-1);
     if (added === undefined) throw new Error('a border expected');
     const others = bands.slice(0, -1);

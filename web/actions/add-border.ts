@@ -1,3 +1,4 @@
+import { isBand } from '../../geometry/design/kinds.ts';
 import { newBorder } from '../../geometry/design/defaults.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { Change } from '../state/history.ts';
@@ -9,7 +10,7 @@ const GAP = 0.035;
 /** Adds a border near the rim, or inside the innermost ring when the rim has one. */
 export function addBorder(design: Design): Change {
   const fresh = newBorder(freeId(design.elements, 'border'));
-  const bands = design.elements.flatMap((e) => (e.kind === 'lineText' ? [] : [e]));
+  const bands = design.elements.flatMap((e) => (isBand(e) ? [e] : []));
   const rimTaken = bands.some((b) => b.outer > fresh.inner && b.inner < fresh.outer);
   const innermost = Math.min(...bands.map((b) => b.inner));
   const width = fresh.outer - fresh.inner;

@@ -1,3 +1,4 @@
+import { isText } from '../../geometry/design/kinds.ts';
 import type { Design, OwnFace } from '../../geometry/design/schema.ts';
 import type { Change } from '../state/history.ts';
 import { setFace } from './set-face.ts';
@@ -10,7 +11,7 @@ export const MOST_OWN_FACES = 8;
  */
 export function addOwnFace(design: Design, face: OwnFace, elementId?: string): Change {
   const known = design.ownFaces.some((f) => f.id === face.id);
-  const used = new Set(design.elements.flatMap((e) => (e.kind === 'border' ? [] : [e.face])));
+  const used = new Set(design.elements.flatMap((e) => (isText(e) ? [e.face] : [])));
   let kept = design.ownFaces;
   if (!known && kept.length >= MOST_OWN_FACES) {
     const spare = kept.find((f) => !used.has(f.id));

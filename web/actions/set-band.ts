@@ -1,3 +1,4 @@
+import { isBand } from '../../geometry/design/kinds.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { Change } from '../state/history.ts';
 import { editElement } from './edit-element.ts';
@@ -8,7 +9,7 @@ export function setBand(design: Design, id: string, inner: number, outer: number
   const high = Math.min(1, Math.max(0, Math.max(inner, outer)));
   return {
     design: editElement(design, id, (e) =>
-      e.kind === 'lineText' || (e.inner === low && e.outer === high) ? e : { ...e, inner: low, outer: high },
+      !isBand(e) || (e.inner === low && e.outer === high) ? e : { ...e, inner: low, outer: high },
     ),
     undo: 'merge',
     about: `band:${id}`,

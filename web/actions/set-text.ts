@@ -1,3 +1,4 @@
+import { isText } from '../../geometry/design/kinds.ts';
 import { LONGEST_TEXT, type Design } from '../../geometry/design/schema.ts';
 import type { Change } from '../state/history.ts';
 import { editElement } from './edit-element.ts';
@@ -6,7 +7,7 @@ import { editElement } from './edit-element.ts';
 export function setText(design: Design, id: string, typed: string): Change {
   const text = typed.replace(/[\r\n\t]+/g, ' ').slice(0, LONGEST_TEXT);
   return {
-    design: editElement(design, id, (e) => (e.kind === 'border' || e.text === text ? e : { ...e, text })),
+    design: editElement(design, id, (e) => (!isText(e) || e.text === text ? e : { ...e, text })),
     undo: 'merge',
     about: `text:${id}`,
   };

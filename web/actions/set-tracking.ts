@@ -1,3 +1,4 @@
+import { isText } from '../../geometry/design/kinds.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { Change } from '../state/history.ts';
 import { editElement } from './edit-element.ts';
@@ -6,7 +7,7 @@ import { editElement } from './edit-element.ts';
 export function setTracking(design: Design, id: string, tracking: number): Change {
   const kept = Math.min(2, Math.max(-0.2, tracking));
   return {
-    design: editElement(design, id, (e) => (e.kind === 'border' || e.tracking === kept ? e : { ...e, tracking: kept })),
+    design: editElement(design, id, (e) => (!isText(e) || e.tracking === kept ? e : { ...e, tracking: kept })),
     undo: 'merge',
     about: `tracking:${id}`,
   };

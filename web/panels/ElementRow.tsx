@@ -1,3 +1,4 @@
+import { isText } from '../../geometry/design/kinds.ts';
 import { SlidersHorizontal, Trash2 } from 'lucide-react';
 import { useEffect, useRef, useState } from 'react';
 import { LONGEST_TEXT, type DesignElement } from '../../geometry/design/schema.ts';
@@ -34,7 +35,7 @@ export function ElementRow({ element }: { readonly element: DesignElement }) {
   return (
     <li ref={row} className={css.row} data-chosen={chosen || undefined}>
       <div className={css.line}>
-        {element.kind === 'border' ? (
+        {!isText(element) ? (
           <button type="button" className={css.border} onClick={choose} aria-pressed={chosen}>
             {kindWords(element)}
           </button>

@@ -1,3 +1,4 @@
+import { isText } from '../../geometry/design/kinds.ts';
 import { Undo2 } from 'lucide-react';
 import type { BridgeEdit } from '../../geometry/design/schema.ts';
 import { forgetEdits } from '../actions/forget-edits.ts';
@@ -21,7 +22,7 @@ export function HandBridges() {
   }
   const textOf = (id: string): string => {
     const element = design.elements.find((e) => e.id === id);
-    return element === undefined || element.kind === 'border' ? '' : element.text.trim().slice(0, 24);
+    return element === undefined || !isText(element) ? '' : element.text.trim().slice(0, 24);
   };
   const work = (bridgeKey?: string): void =>
     ui.getState().set({ view: 'plate', bridging: true, bridgeKey, addingBridge: false });

@@ -1,3 +1,4 @@
+import { isText } from '../../geometry/design/kinds.ts';
 import { useState } from 'react';
 import { setFace } from '../actions/set-face.ts';
 import { useAct, useDesign, usePage, useUi } from '../app/page-context.ts';
@@ -20,7 +21,7 @@ export function LookPanel() {
   const act = useAct();
   const selectedId = useUi((s) => s.selectedId);
   const [everyText, setEveryText] = useState(selectedId === undefined);
-  const texts = fromRim(design).flatMap((e) => (e.kind === 'border' ? [] : [e]));
+  const texts = fromRim(design).flatMap((e) => (isText(e) ? [e] : []));
   const chosen = everyText ? undefined : texts.find((t) => t.id === selectedId);
   const faces = new Set((chosen === undefined ? texts : [chosen]).map((t) => t.face));
   const sample = (chosen ?? texts[0])?.text.trim().slice(0, 18);

@@ -1,3 +1,4 @@
+import { isDrawing, isText } from '../../geometry/design/kinds.ts';
 import type { DesignElement } from '../../geometry/design/schema.ts';
 import { words } from '../words/en.ts';
 
@@ -6,6 +7,7 @@ export function kindWords(element: DesignElement): string {
   if (element.kind === 'lineText') return words.say.kinds.line;
   if (element.kind === 'border')
     return `${words.say.kinds.border}: ${words.details.styles[element.style].toLowerCase()}`;
+  if (isDrawing(element)) return element.kind === 'motif' ? words.say.kinds.motif : words.say.kinds.artwork;
   const clock = ((element.middleDeg % 360) + 360) % 360;
   if (clock < 45 || clock > 315) return words.say.kinds.ringTop;
   return clock > 135 && clock < 225 ? words.say.kinds.ringBottom : words.say.kinds.ring;
@@ -14,5 +16,5 @@ export function kindWords(element: DesignElement): string {
 /** The same, with its text when it has one. */
 export function elementWords(element: DesignElement): string {
   const kind = kindWords(element);
-  return element.kind === 'border' || element.text.trim() === '' ? kind : `${kind} “${element.text.trim()}”`;
+  return !isText(element) || element.text.trim() === '' ? kind : `${kind} “${element.text.trim()}”`;
 }

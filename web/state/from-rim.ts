@@ -1,11 +1,12 @@
+import { isBand } from '../../geometry/design/kinds.ts';
 import type { Design, DesignElement } from '../../geometry/design/schema.ts';
 
-/** The elements as one meets them from the rim inward; rings before lines, lines from top to bottom. */
+/** The elements as one meets them from the rim inward; rings before lines and drawings, those from top to bottom. */
 export function fromRim(design: Design): DesignElement[] {
   return [...design.elements].sort((a, b) => {
-    if (a.kind === 'lineText' && b.kind === 'lineText') return b.y - a.y;
-    if (a.kind === 'lineText') return 1;
-    if (b.kind === 'lineText') return -1;
+    if (!isBand(a) && !isBand(b)) return b.y - a.y;
+    if (!isBand(a)) return 1;
+    if (!isBand(b)) return -1;
     return b.outer - a.outer || clockOf(a) - clockOf(b);
   });
 }

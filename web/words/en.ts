@@ -128,6 +128,8 @@ export const words = {
       ring: 'Ring text',
       line: 'Line',
       border: 'Border',
+      motif: 'Motif',
+      artwork: 'Drawing',
     },
     adjust: (what: string) => `Adjust ${what}`,
     remove: (what: string) => `Remove ${what}`,

@@ -1,3 +1,4 @@
+import { isText } from '../../geometry/design/kinds.ts';
 import { expose } from 'comlink';
 import { loadFaces } from '../../fonts/browser-faces.ts';
 import { createStore } from '../../geometry/solve-store.ts';
@@ -20,7 +21,7 @@ async function make(design: Design, plateId: string): Promise<Made> {
     const { faces, problems } = await loadFaces(design);
     const plate = makePlate(design, plateId, faces, store);
     const texts = (face: string): string[] =>
-      design.elements.flatMap((e) => (e.kind !== 'border' && e.face === face ? [e.id] : []));
+      design.elements.flatMap((e) => (isText(e) && e.face === face ? [e.id] : []));
     // a face that could not be fetched may come at the next try
     if (problems.length === 0) recent.put(design, plateId, plate);
     return { plate: withFaceProblems(plate, texts, problems) };

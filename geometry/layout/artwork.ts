@@ -1,0 +1,32 @@
+import type { Artwork } from '../design/schema.ts';
+import { readPathData } from '../measure/path-data.ts';
+import { outlineBox } from '../measure/outline-box.ts';
+import type { Layout } from './placed.ts';
+import { layDrawing } from './drawing.ts';
+
+/** An imported drawing on the plate; a path that can't be read draws nothing and is said. */
+export function layArtwork(element: Artwork, radiusMm: number): Layout {
+  const read = readPathData(element.path);
+  if ('problem' in read) {
+    const laid = layDrawing(element, { outline: [], width: 1, mark: '', label: 'drawing' }, radiusMm);
+    return {
+      ...laid,
+      findings: [
+        {
+          code: 'artwork-unreadable',
+          severity: 'stop',
+          place: { kind: 'plate' },
+          elementIds: [element.id],
+          sentence: `The drawing “${element.name}” can't be read: ${read.problem} Remove it and import it again.`,
+        },
+      ],
+    };
+  }
+  const box = outlineBox(read.outline);
+  const width = box ? (box.maxX - box.minX) / Math.max(box.maxY - box.minY, 1e-9) : 1;
+  return layDrawing(
+    element,
+    { outline: read.outline, width, mark: `artwork|${element.path}`, label: 'drawing' },
+    radiusMm,
+  );
+}

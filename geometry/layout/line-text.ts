@@ -3,6 +3,7 @@ import type { LineText } from '../design/schema.ts';
 import type { Finding, Place } from '../findings.ts';
 import { placePoint } from '../measure/clock.ts';
 import type { Placement, Point } from '../shapes.ts';
+import { largestFitting } from './fit-size.ts';
 import type { LayoutRules } from './layout-rules.ts';
 import { emForCapHeight, readText } from './letters.ts';
 import type { Extent, Layout } from './placed.ts';
@@ -13,7 +14,8 @@ import { spaceLetters } from './spacing.ts';
 import { characterFindings, outsidePlateFinding, spreadFinding, unknownFaceFinding } from './text-findings.ts';
 
 /** Lettering on a straight line, its ink centred on x and half the height of its capitals on y. */
-export function layLineText(element: LineText, radiusMm: number, rules: LayoutRules, faces: FaceSource): Layout {
+export function layLineText(asked: LineText, radiusMm: number, rules: LayoutRules, faces: FaceSource): Layout {
+  const element = sizedToSpan(asked, radiusMm, rules, faces);
   const capMm = element.capHeight * radiusMm;
   const move: Placement = { x: element.x * radiusMm, y: element.y * radiusMm, turnDeg: element.turnDeg };
   const nothing = (findings: Finding[]): Layout => ({
@@ -62,6 +64,20 @@ export function layLineText(element: LineText, radiusMm: number, rules: LayoutRu
     );
   }
   return { shapes: shapes.placed, extents: [box(element, move, widthMm, capMm)], findings };
+}
+
+/** A text that fills its width by size, as natural text of the size it then has; all others as they are. */
+function sizedToSpan(element: LineText, radiusMm: number, rules: LayoutRules, faces: FaceSource): LineText {
+  const face = faces.get(element.face);
+  if (element.fit === 'natural' || element.fit.by !== 'size' || !face) return element;
+  const capMm = largestFitting(element.capHeight * radiusMm, element.fit.width * radiusMm, (mm) => {
+    const emMm = emForCapHeight(face, mm);
+    const { letters } = readText(element.text, face, emMm, false);
+    const wish = { emMm, capMm: mm, trackingMm: element.tracking * mm, leastWebMm: rules.leastWebMm };
+    const { fromMm, toMm } = spaceLetters(letters, face, straightRail(mm), wish);
+    return toMm - fromMm;
+  });
+  return { ...element, capHeight: capMm / radiusMm, fit: 'natural' };
 }
 
 /** Less is not worth a sentence: a hundredth of a millimetre cannot be seen. */

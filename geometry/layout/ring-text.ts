@@ -2,6 +2,7 @@ import type { FaceSource } from '../adapters/face.ts';
 import type { RingText } from '../design/schema.ts';
 import type { Finding, Place } from '../findings.ts';
 import { clockPoint } from '../measure/clock.ts';
+import { largestFitting } from './fit-size.ts';
 import type { LayoutRules } from './layout-rules.ts';
 import { emForCapHeight, readText } from './letters.ts';
 import type { Extent, Layout } from './placed.ts';
@@ -18,7 +19,8 @@ import {
 } from './text-findings.ts';
 
 /** Lettering along the rim: letters stay rigid and are turned about the centre; capitals fill the band. */
-export function layRingText(element: RingText, radiusMm: number, rules: LayoutRules, faces: FaceSource): Layout {
+export function layRingText(asked: RingText, radiusMm: number, rules: LayoutRules, faces: FaceSource): Layout {
+  const element = sizedToSpan(asked, radiusMm, rules, faces);
   const innerMm = element.inner * radiusMm;
   const outerMm = element.outer * radiusMm;
   const place: Place = { kind: 'band', innerMm: Math.min(innerMm, outerMm), outerMm: Math.max(innerMm, outerMm) };
@@ -93,6 +95,33 @@ export function layRingText(element: RingText, radiusMm: number, rules: LayoutRu
   return { shapes: shapes.placed, extents: [sector(element, innerMm, outerMm, -half, half)], findings };
 }
 
+/**
+ * A text that fills its span by size, as natural text of the size it then has: in the middle of the band it was given,
+ * so that the angle per millimetre is the same at every size. All others as they are.
+ */
+function sizedToSpan(element: RingText, radiusMm: number, rules: LayoutRules, faces: FaceSource): RingText {
+  const face = faces.get(element.face);
+  if (element.fit === 'natural' || element.fit.by !== 'size' || !face || element.inner >= element.outer) return element;
+  const middleMm = ((element.inner + element.outer) / 2) * radiusMm;
+  const askedMm = (element.outer - element.inner) * radiusMm;
+  const { spanDeg } = element.fit;
+  // All round, the ends still stand apart as words do.
+  const apartMm = spanDeg === 360 ? (WORD_GAP + Math.max(0, element.tracking)) * askedMm : 0;
+  const capMm = largestFitting(askedMm, (spanDeg / 180) * Math.PI * middleMm - apartMm, (mm) => {
+    const emMm = emForCapHeight(face, mm);
+    const { letters } = readText(element.text, face, emMm, false);
+    const rail = ringRail(middleMm - mm / 2, middleMm + mm / 2, element.reads);
+    const wish = { emMm, capMm: mm, trackingMm: element.tracking * mm, leastWebMm: rules.leastWebMm };
+    const { fromMm, toMm } = spaceLetters(letters, face, rail, wish);
+    return toMm - fromMm;
+  });
+  const half = capMm / radiusMm / 2;
+  const middle = middleMm / radiusMm;
+  return { ...element, inner: middle - half, outer: middle + half, fit: 'natural' };
+}
+
+/** Metal between end and beginning of a text sized to go all round, in heights of a capital. */
+const WORD_GAP = 0.6;
 /** Shown for an empty text, so that it can still be chosen on the stage. */
 const EMPTY_HALF_DEG = 12;
 const NEARLY_ROUND_DEG = 340;

@@ -1,10 +1,7 @@
 import type { Finding } from '../findings.ts';
-import { sheetMassKg } from '../stock/mass.ts';
+import { HEAVY_KG, sheetMassKg } from '../stock/mass.ts';
 import { materialById } from '../stock/materials.ts';
 import type { CheckInput } from './input.ts';
-
-/** Above this, one person holds a plate over a barrel badly. Common practice, no source. */
-const HEAVY_KG = 8;
 
 /** A blank that is heavy to hold in place; weighed before it is cut, since somebody lifts that too. */
 export function checkHeavyPlate({ design, diameterMm }: CheckInput): Finding[] {
@@ -12,7 +9,7 @@ export function checkHeavyPlate({ design, diameterMm }: CheckInput): Finding[] {
   if (!material) return [];
   const area = (Math.PI * diameterMm * diameterMm) / 4;
   const kg = sheetMassKg(area, design.stock.thicknessMm, material.densityKgM3.value);
-  if (kg <= HEAVY_KG) return [];
+  if (kg <= HEAVY_KG.value) return [];
   return [
     {
       code: 'heavy-plate',

@@ -81,7 +81,7 @@ export const PARTS: readonly Part[] = [
   { path: 'geometry/command.ts', may: ['geometry/', 'fonts/'] },
   { path: 'fonts/', may: [...WORDS, 'geometry/adapters/'] },
   // All words of the interface: they may name what findings and designs hold, and reach nothing else.
-  { path: 'web/words/', may: ['geometry/ (types)'] },
+  { path: 'web/words/', may: ['geometry/ (types)', 'geometry/words/'] },
   // Design in, design out: no store, no screen; only the name of an action's undo policy comes from the history.
   { path: 'web/actions/', may: ['geometry/', 'fonts/ (types)', 'web/words/', 'web/state/history.ts (types)'] },
   { path: 'web/worker/', may: ['geometry/', 'fonts/', 'web/words/', 'web/state/ (types)'] },

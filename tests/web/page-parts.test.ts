@@ -14,7 +14,8 @@ import { BEGINNINGS } from '../../web/app/beginnings.ts';
 import { fromRim } from '../../web/state/from-rim.ts';
 import { fileStem } from '../../web/worker/file-stem.ts';
 import { withFaceProblems } from '../../web/worker/with-face-problems.ts';
-import { words } from '../../web/words/en.ts';
+import { plateInShort } from '../../web/words/plate-in-short.ts';
+import { verdictSentence } from '../../web/words/verdict-sentence.ts';
 
 describe('the list from rim to centre', () => {
   it('runs by radius, the top before the bottom, lines last and from top to bottom', () => {
@@ -56,10 +57,10 @@ describe('a face that could not be had', () => {
 
 describe('words', () => {
   it('count in plain English', () => {
-    expect(words.verdict.sentence('ready', 0, 0)).toBe('Holds together, ready to cut');
-    expect(words.verdict.sentence('look', 0, 2)).toBe('Holds together, 2 things to look at');
-    expect(words.verdict.sentence('stop', 1, 4)).toBe('Cannot be cut yet: one thing to mend');
-    expect(words.figures.short(1, 2)).toBe('1 opening, 2 bridges');
+    expect(verdictSentence('ready', 0, 0)).toBe('Holds together, ready to cut');
+    expect(verdictSentence('look', 0, 2)).toBe('Holds together, 2 things to look at');
+    expect(verdictSentence('stop', 1, 4)).toBe('Cannot be cut yet: one thing to mend');
+    expect(plateInShort(1, 2)).toBe('1 opening, 2 bridges');
   });
 });
 

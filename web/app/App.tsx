@@ -1,4 +1,4 @@
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './App.module.css';
 import { Notice } from './Notice.tsx';
 import { Panel } from './Panel.tsx';
@@ -17,7 +17,7 @@ export function App() {
   return (
     <div className={css.page}>
       <a href="#stage" className={css.skip}>
-        {words.skip}
+        {t('page.skip')}
       </a>
       <TopBar />
       <main className={css.main}>

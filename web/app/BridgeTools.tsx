@@ -12,7 +12,7 @@ import {
 import type { KeyboardEvent, ReactNode } from 'react';
 import { bridgeCommand } from '../stage/bridge-keys.ts';
 import { lengthWords } from '../ui/format-number.ts';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './BridgeTools.module.css';
 import { useUi } from './page-context.ts';
 import type { BridgeWork } from './use-bridge-work.ts';
@@ -23,16 +23,17 @@ const TURN_DEG = 5;
 export function BridgeTools({ work }: { readonly work: BridgeWork }) {
   const unit = useUi((s) => s.unit);
   const { chosen, adding, bridges } = work;
-  const say = words.bridges;
   const width = chosen && lengthWords(chosen.widthMm, unit, unit === 'mm' ? 1 : 3);
-  const what = chosen && `${say.on(chosen.label)}${chosen.editId === undefined ? '' : `, ${say.byHand}`}`;
+  const what =
+    chosen &&
+    `${t('bridges.on', { label: chosen.label })}${chosen.editId === undefined ? '' : `, ${t('bridges.byHand')}`}`;
   const status = adding
-    ? say.addHint
+    ? t('bridges.addHint')
     : chosen && what !== undefined && width !== undefined
       ? chosen.index < 0
-        ? say.waiting(chosen.label, width)
-        : say.chosen(chosen.index + 1, bridges.length, what, width)
-      : say.pick(bridges.length);
+        ? t('bridges.waiting', { what: chosen.label, width })
+        : t('bridges.chosen', { at: chosen.index + 1, of: bridges.length, what, width })
+      : t('bridges.pick', { count: bridges.length });
 
   function press(event: KeyboardEvent): void {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
@@ -49,40 +50,50 @@ export function BridgeTools({ work }: { readonly work: BridgeWork }) {
   }
 
   return (
-    <div className={css.tools} role="group" aria-label={say.tools} onKeyDown={press}>
+    <div className={css.tools} role="group" aria-label={t('bridges.tools')} onKeyDown={press}>
       <div className={css.which}>
-        <Tool name={say.previous} off={bridges.length === 0} onPress={() => work.step(-1)}>
+        <Tool name={t('bridges.previous')} off={bridges.length === 0} onPress={() => work.step(-1)}>
           <ArrowLeft size={18} aria-hidden />
         </Tool>
         <p className={css.status} role="status" data-testid="bridge-status">
           {status}
         </p>
-        <Tool name={say.next} off={bridges.length === 0} onPress={() => work.step(1)}>
+        <Tool name={t('bridges.next')} off={bridges.length === 0} onPress={() => work.step(1)}>
           <ArrowRight size={18} aria-hidden />
         </Tool>
       </div>
       <div className={css.row}>
-        <Tool name={say.add} short={say.addShort} pressed={adding} onPress={add}>
+        <Tool name={t('bridges.add')} short={t('bridges.addShort')} pressed={adding} onPress={add}>
           <PlusSquare size={18} aria-hidden />
         </Tool>
-        <Tool name={say.turnLeft} short={say.turnShort} off={!chosen} onPress={() => work.turn(-TURN_DEG)}>
+        <Tool
+          name={t('bridges.turnLeft')}
+          short={t('bridges.turnShort')}
+          off={!chosen}
+          onPress={() => work.turn(-TURN_DEG)}
+        >
           <RotateCcw size={18} aria-hidden />
         </Tool>
-        <Tool name={say.turnRight} short={say.turnShort} off={!chosen} onPress={() => work.turn(TURN_DEG)}>
+        <Tool
+          name={t('bridges.turnRight')}
+          short={t('bridges.turnShort')}
+          off={!chosen}
+          onPress={() => work.turn(TURN_DEG)}
+        >
           <RotateCw size={18} aria-hidden />
         </Tool>
-        <Tool name={say.narrower} short={say.narrower} off={!chosen} onPress={() => work.widen(-1)}>
+        <Tool name={t('bridges.narrower')} short={t('bridges.narrower')} off={!chosen} onPress={() => work.widen(-1)}>
           <ChevronsRightLeft size={18} aria-hidden />
         </Tool>
-        <Tool name={say.wider} short={say.wider} off={!chosen} onPress={() => work.widen(1)}>
+        <Tool name={t('bridges.wider')} short={t('bridges.wider')} off={!chosen} onPress={() => work.widen(1)}>
           <ChevronsLeftRight size={18} aria-hidden />
         </Tool>
-        <Tool name={say.remove} short={say.removeShort} off={!chosen} onPress={() => work.remove()}>
+        <Tool name={t('bridges.remove')} short={t('bridges.removeShort')} off={!chosen} onPress={() => work.remove()}>
           <Trash2 size={18} aria-hidden />
         </Tool>
         <Tool
-          name={chosen ? say.giveBack(chosen.label) : say.giveBackNone}
-          short={say.giveBackShort}
+          name={chosen ? t('bridges.giveBack', { what: chosen.label }) : t('bridges.giveBackNone')}
+          short={t('bridges.giveBackShort')}
           off={!work.shapeEdited}
           onPress={() => work.giveBack()}
         >

@@ -2,7 +2,7 @@ import { useEffect, useRef } from 'react';
 import type { Finding } from '../../geometry/findings.ts';
 import { applyMend } from '../actions/apply-mend.ts';
 import { Button } from '../ui/Button.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './FindingsList.module.css';
 import { useAct, usePage, useUi } from './page-context.ts';
 
@@ -27,7 +27,7 @@ export function FindingsList({ findings }: { readonly findings: readonly Finding
   }
 
   return (
-    <ol ref={list} className={css.list} aria-label={words.verdict.list}>
+    <ol ref={list} className={css.list} aria-label={t('verdict.list')}>
       {findings.map((finding, i) => {
         const { mend } = finding;
         return (
@@ -37,14 +37,14 @@ export function FindingsList({ findings }: { readonly findings: readonly Finding
               className={css.pin}
               data-severity={finding.severity}
               aria-pressed={lit === i}
-              aria-label={`${i + 1}. ${words.verdict.place}`}
-              title={words.verdict.place}
+              aria-label={`${i + 1}. ${t('verdict.place')}`}
+              title={t('verdict.place')}
               onClick={() => show(i)}
             >
               {i + 1}
             </button>
             <div className={css.text}>
-              <p className={css.severity}>{words.verdict.severity[finding.severity]}</p>
+              <p className={css.severity}>{t(`verdict.severity.${finding.severity}`)}</p>
               <p>{finding.sentence}</p>
             </div>
             {mend !== undefined && (

@@ -2,7 +2,7 @@ import { X } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { useStore } from 'zustand';
 import { Button } from '../ui/Button.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './Notice.module.css';
 import { usePage, useUi } from './page-context.ts';
 
@@ -14,7 +14,7 @@ export function Notice() {
   const notice = useUi((s) => s.notice);
   const state = useStore(saving, (s) => s.state);
   const [closed, setClosed] = useState<string | undefined>();
-  const lasting = (state === 'full' || state === 'shut') && closed !== state ? words.saving[state] : undefined;
+  const lasting = (state === 'full' || state === 'shut') && closed !== state ? t(`saving.${state}`) : undefined;
   const text = notice ?? lasting;
 
   function close(): void {
@@ -33,7 +33,7 @@ export function Notice() {
       {text !== undefined && (
         <p className={css.notice}>
           {text}
-          <Button kind="icon" aria-label={words.trouble.close} onClick={close}>
+          <Button kind="icon" aria-label={t('trouble.close')} onClick={close}>
             <X size={16} aria-hidden />
           </Button>
         </p>

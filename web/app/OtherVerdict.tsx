@@ -1,5 +1,5 @@
 import { Button } from '../ui/Button.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './OtherVerdict.module.css';
 import { useCurrentPlate, useDesign, usePage, usePlates } from './page-context.ts';
 
@@ -26,7 +26,7 @@ export function OtherVerdict() {
       className={css.other}
       onClick={() => ui.getState().set({ plateId: id, litFinding: undefined, findingsOpen: true, view: 'plate' })}
     >
-      {words.verdict.other(name, verdict)}
+      {t(`verdict.other.${verdict}`, { plate: name })}
     </Button>
   );
 }

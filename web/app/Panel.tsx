@@ -6,7 +6,7 @@ import { SizePanel } from '../panels/SizePanel.tsx';
 import { TakePanel } from '../panels/TakePanel.tsx';
 import { STEPS, type Step } from '../state/ui-store.ts';
 import { Button } from '../ui/Button.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import { usePage, useUi } from './page-context.ts';
 import css from './Panel.module.css';
 
@@ -35,7 +35,7 @@ export function Panel() {
   return (
     <div ref={scroller} className={css.scroller} tabIndex={-1}>
       <h2 ref={title} tabIndex={-1} className={css.title}>
-        {words.steps[step].title}
+        {t(`page.steps.${step}.title`)}
       </h2>
       <div className={css.question}>
         <Questions key={step} />
@@ -43,12 +43,12 @@ export function Panel() {
       <div className={css.way}>
         {before !== undefined && (
           <Button kind="plain" onClick={() => ui.getState().set({ step: before })}>
-            <ArrowLeft size={16} aria-hidden /> {words.steps.back}
+            <ArrowLeft size={16} aria-hidden /> {t('page.steps.back')}
           </Button>
         )}
         {after !== undefined && step !== 'take' && (
           <Button kind="next" onClick={() => ui.getState().set({ step: after })}>
-            {words.steps.next[step]} <ArrowRight size={16} aria-hidden />
+            {t(`page.steps.next.${step}`)} <ArrowRight size={16} aria-hidden />
           </Button>
         )}
       </div>

@@ -1,7 +1,8 @@
 import { fromRim } from '../state/from-rim.ts';
 import { elementWords } from '../panels/element-words.ts';
 import { lengthWords } from '../ui/format-number.ts';
-import { words } from '../words/en.ts';
+import { plateInShort } from '../words/plate-in-short.ts';
+import { t } from '../words/t.ts';
 import { useCurrentPlate, useDesign, useUi } from './page-context.ts';
 
 /** What the picture shows, in words, for those who do not see it. */
@@ -11,11 +12,16 @@ export function PlateSummary() {
   const unit = useUi((s) => s.unit);
   if (plate === undefined) return null;
   const { openings, bridges, leastBridgeMm } = plate.measures;
+  const elements = fromRim(design).map(elementWords);
   return (
     <p className="sr-only">
-      {words.stage.summary(spec.name, lengthWords(plate.diameterMm, unit), fromRim(design).map(elementWords))}{' '}
-      {words.figures.short(openings, bridges)}
-      {leastBridgeMm !== undefined && `, ${words.figures.narrowest(lengthWords(leastBridgeMm, unit))}`}.
+      {t('stage.summary', {
+        plate: spec.name,
+        across: lengthWords(plate.diameterMm, unit),
+        elements: elements.length === 0 ? t('stage.nothingYet') : elements.join('; '),
+      })}{' '}
+      {plateInShort(openings, bridges)}
+      {leastBridgeMm !== undefined && `, ${t('figures.narrowest', { width: lengthWords(leastBridgeMm, unit) })}`}.
     </p>
   );
 }

@@ -2,8 +2,8 @@ import { lazy, Suspense } from 'react';
 import { headDiameter } from '../../geometry/barrel/blank.ts';
 import { usePage, usePlates, useCurrentPlate, useDesign, useUi } from './page-context.ts';
 import { PlateStage } from '../stage/PlateStage.tsx';
-import { STAGE_WORDS } from '../stage/words.ts';
-import { words } from '../words/en.ts';
+import { stageWords } from '../stage/words.ts';
+import { t } from '../words/t.ts';
 import { BridgeTools } from './BridgeTools.tsx';
 import { PlateSummary } from './PlateSummary.tsx';
 import css from './StageArea.module.css';
@@ -46,7 +46,7 @@ export function StageArea() {
               onPickFinding={(index) => ui.getState().set({ litFinding: index, findingsOpen: true })}
               units={unit}
               theme={theme}
-              words={plate === undefined ? WAITING : STAGE_WORDS}
+              words={plate === undefined ? { ...stageWords(), empty: t('stage.loading') } : stageWords()}
               showBridges={bridging}
               work={
                 bridging
@@ -69,20 +69,20 @@ export function StageArea() {
               onClick={() => ui.getState().set({ bridging: !bridging, bridgeKey: undefined, addingBridge: false })}
             >
               <BridgeSign />
-              {words.bridges.toggle}
+              {t('bridges.toggle')}
             </button>
           </div>
           {bridging && <BridgeTools work={work} />}
         </>
       ) : (
-        <Suspense fallback={<p className={css.wait}>{words.stage.loading}</p>}>
+        <Suspense fallback={<p className={css.wait}>{t('stage.loading')}</p>}>
           <BarrelEnd
             plate={plate}
             head={headSize(head)}
             state={state}
             paint={PAINT}
             theme={theme}
-            aria-label={words.stage.barrelLabel}
+            aria-label={t('stage.barrelLabel')}
           />
         </Suspense>
       )}
@@ -100,7 +100,6 @@ function BridgeSign() {
   );
 }
 
-const WAITING = { ...STAGE_WORDS, empty: words.stage.loading };
 const NONE: readonly never[] = [];
 
 /** Nonsense measures still get a barrel to look at; a finding says what is wrong with them. */

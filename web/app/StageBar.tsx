@@ -2,7 +2,7 @@ import { useStore } from 'zustand';
 import type { BarrelState, View } from '../state/ui-store.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { VerdictMark } from '../ui/VerdictMark.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import { useCurrentPlate, useDesign, usePage, usePlates, useUi } from './page-context.ts';
 import css from './StageBar.module.css';
 
@@ -17,7 +17,7 @@ export function StageBar() {
   return (
     <div className={css.bar}>
       <Choice
-        legend={words.plates.legend}
+        legend={t('page.plates.legend')}
         quiet
         value={spec.id}
         options={design.plates.map((p) => {
@@ -35,24 +35,24 @@ export function StageBar() {
         onChange={(plateId) => ui.getState().set({ plateId, litFinding: undefined })}
       />
       <Choice<View>
-        legend={words.views.legend}
+        legend={t('page.views.legend')}
         quiet
         value={view}
         options={[
-          { value: 'plate', label: words.views.plate },
-          { value: 'barrel', label: words.views.barrel },
+          { value: 'plate', label: t('page.views.plate') },
+          { value: 'barrel', label: t('page.views.barrel') },
         ]}
         onChange={(to) => ui.getState().set({ view: to })}
       />
       {view === 'barrel' && (
         <div className={css.states}>
           <Choice<BarrelState>
-            legend={words.barrelStates.legend}
+            legend={t('page.barrelStates.legend')}
             value={barrelState}
             options={[
-              { value: 'plate', label: words.barrelStates.plate },
-              { value: 'paint', label: words.barrelStates.paint },
-              { value: 'char', label: words.barrelStates.char },
+              { value: 'plate', label: t('page.barrelStates.plate') },
+              { value: 'paint', label: t('page.barrelStates.paint') },
+              { value: 'char', label: t('page.barrelStates.char') },
             ]}
             onChange={(to) => ui.getState().set({ barrelState: to })}
           />

@@ -1,5 +1,5 @@
 import { STEPS } from '../state/ui-store.ts';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import { usePage, useUi } from './page-context.ts';
 import css from './StepNav.module.css';
 
@@ -8,18 +8,18 @@ export function StepNav() {
   const { ui } = usePage();
   const step = useUi((s) => s.step);
   return (
-    <nav aria-label={words.steps.nav} className={css.nav}>
+    <nav aria-label={t('page.steps.nav')} className={css.nav}>
       <ol>
         {STEPS.map((s, i) => (
           <li key={s}>
             <button
               type="button"
               aria-current={s === step ? 'step' : undefined}
-              aria-label={`${i + 1}. ${words.steps[s].title}`}
+              aria-label={`${i + 1}. ${t(`page.steps.${s}.title`)}`}
               onClick={() => ui.getState().set({ step: s })}
             >
               <span className={css.number}>{i + 1}</span>
-              {words.steps[s].short}
+              {t(`page.steps.${s}.short`)}
             </button>
           </li>
         ))}

@@ -4,7 +4,7 @@ import { LONGEST_TITLE, setTitle } from '../actions/set-title.ts';
 import type { ThemeChoice, Unit } from '../state/tastes.ts';
 import { Button } from '../ui/Button.tsx';
 import { Choice } from '../ui/Choice.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import { useAct, useDesign, usePage, useUi } from './page-context.ts';
 import css from './TopBar.module.css';
 
@@ -21,7 +21,7 @@ export function TopBar() {
   const unit = useUi((s) => s.unit);
   const theme = useUi((s) => s.theme);
   const ThemeSign = THEME_SIGNS[theme];
-  const themeWords = words.top.lightButton(words.top.light[theme]);
+  const themeWords = t('page.top.lightButton', { now: t(`page.top.light.${theme}`) });
   return (
     <header className={css.bar}>
       <h1 className={css.name}>
@@ -30,11 +30,11 @@ export function TopBar() {
           <path d="M18 6.2a10 10 0 0 1 0 19.6M14 6.2a10 10 0 0 0 0 19.6" className={css.cut} />
           <circle cx="16" cy="16" r="3.2" className={css.middle} />
         </svg>
-        <span>{words.name}</span>
+        <span>{t('page.name')}</span>
       </h1>
       <input
         className={css.title}
-        aria-label={words.top.title}
+        aria-label={t('page.top.title')}
         value={title}
         maxLength={LONGEST_TITLE}
         autoComplete="off"
@@ -47,8 +47,8 @@ export function TopBar() {
       <div className={css.tools}>
         <Button
           kind="icon"
-          aria-label={words.top.undo}
-          title={words.top.undo}
+          aria-label={t('page.top.undo')}
+          title={t('page.top.undo')}
           aria-keyshortcuts="Control+Z Meta+Z"
           disabled={!canUndo}
           onClick={() => store.getState().undo()}
@@ -57,8 +57,8 @@ export function TopBar() {
         </Button>
         <Button
           kind="icon"
-          aria-label={words.top.redo}
-          title={words.top.redo}
+          aria-label={t('page.top.redo')}
+          title={t('page.top.redo')}
           aria-keyshortcuts="Control+Shift+Z Meta+Shift+Z"
           disabled={!canRedo}
           onClick={() => store.getState().redo()}
@@ -66,12 +66,12 @@ export function TopBar() {
           <Redo2 size={20} aria-hidden />
         </Button>
         <Choice<Unit>
-          legend={words.top.units}
+          legend={t('page.top.units')}
           quiet
           value={unit}
           options={[
-            { value: 'mm', label: words.unitNames.mm },
-            { value: 'inch', label: words.unitNames.inch },
+            { value: 'mm', label: t('page.unitNames.mm') },
+            { value: 'inch', label: t('page.unitNames.inch') },
           ]}
           onChange={(to) => ui.getState().set({ unit: to })}
         />

@@ -1,7 +1,9 @@
 import { ChevronDown, ChevronUp, LoaderCircle } from 'lucide-react';
 import { lengthWords } from '../ui/format-number.ts';
 import { VerdictMark } from '../ui/VerdictMark.tsx';
-import { words } from '../words/en.ts';
+import { plateInShort } from '../words/plate-in-short.ts';
+import { t } from '../words/t.ts';
+import { verdictSentence } from '../words/verdict-sentence.ts';
 import { FindingsList } from './FindingsList.tsx';
 import { OtherVerdict } from './OtherVerdict.tsx';
 import { useCurrentPlate, usePage, usePlates, useUi } from './page-context.ts';
@@ -26,18 +28,18 @@ export function VerdictBar() {
   const sentence =
     plate === undefined || outdated
       ? trouble === undefined || busy
-        ? words.verdict.working
-        : words.verdict.failed
+        ? t('verdict.working')
+        : t('verdict.failed')
       : plate.measures.openings === 0 && plate.verdict !== 'stop'
-        ? words.verdict.none
-        : words.verdict.sentence(plate.verdict, count('stop'), count('look'));
+        ? t('verdict.none')
+        : verdictSentence(plate.verdict, count('stop'), count('look'));
   const notes = count('note');
   const shown = open && findings.length > 0;
   return (
-    <section className={css.verdict} aria-label={words.verdict.list}>
+    <section className={css.verdict} aria-label={t('verdict.list')}>
       {trouble !== undefined && (
         <p className={css.trouble} role="alert">
-          {trouble}
+          {t(trouble)}
         </p>
       )}
       {shown && <FindingsList findings={findings} />}
@@ -53,10 +55,9 @@ export function VerdictBar() {
         <OtherVerdict />
         {plate !== undefined && (
           <p className={css.figures}>
-            {lengthWords(plate.diameterMm, unit)} ·{' '}
-            {words.figures.short(plate.measures.openings, plate.measures.bridges)}
+            {lengthWords(plate.diameterMm, unit)} · {plateInShort(plate.measures.openings, plate.measures.bridges)}
             {plate.measures.leastBridgeMm !== undefined &&
-              ` · ${words.figures.narrowest(lengthWords(plate.measures.leastBridgeMm, unit, unit === 'mm' ? 1 : 3))}`}
+              ` · ${t('figures.narrowest', { width: lengthWords(plate.measures.leastBridgeMm, unit, unit === 'mm' ? 1 : 3) })}`}
           </p>
         )}
         {findings.length > 0 && (
@@ -67,7 +68,11 @@ export function VerdictBar() {
             onClick={() => ui.getState().set({ findingsOpen: !open, litFinding: undefined })}
           >
             <span>
-              {shown ? words.verdict.hide : findings.length === notes ? words.verdict.notes(notes) : words.verdict.show}
+              {shown
+                ? t('verdict.hide')
+                : findings.length === notes
+                  ? t('verdict.notes', { count: notes })
+                  : t('verdict.show')}
             </span>
             {shown ? <ChevronDown size={18} aria-hidden /> : <ChevronUp size={18} aria-hidden />}
           </button>

@@ -2,7 +2,7 @@ import { readDesign } from '../../geometry/design/read-design.ts';
 import { designText } from '../../geometry/design/write-design.ts';
 import { restoreSaved } from '../actions/restore-saved.ts';
 import { createSaver, readAside, readSaved, setAside, type Keep } from '../state/saving.ts';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import type { Page } from './page-context.ts';
 
 /** Takes up where the last visit ended, then saves each change. Resolves when the design to begin with is there. */
@@ -15,8 +15,7 @@ export async function keepDesignSaved(page: Page, keep: Keep): Promise<void> {
       design.getState().apply(restoreSaved(design.getState().history.present, read.design));
     } else {
       const safe = await setAside(keep, saved);
-      const say = safe ? words.trouble.damaged : words.trouble.damagedLost;
-      ui.getState().set({ notice: say(read.problem) });
+      ui.getState().set({ notice: t(safe ? 'trouble.damaged' : 'trouble.damagedLost', { why: read.problem }) });
     }
   }
   saving.getState().set({ aside: await readAside(keep) });

@@ -1,5 +1,5 @@
 import type { OwnFaceRecord } from '../../fonts/own-face.ts';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 
 /** What the design document takes, less a margin for base64. */
 const LARGEST_FONT_BYTES = 5_900_000;
@@ -8,11 +8,11 @@ const LARGEST_FONT_BYTES = 5_900_000;
 export async function readOwnFace(
   file: File,
 ): Promise<{ readonly ownFace: OwnFaceRecord } | { readonly problem: string }> {
-  if (file.size > LARGEST_FONT_BYTES) return { problem: words.trouble.fontTooLarge };
+  if (file.size > LARGEST_FONT_BYTES) return { problem: t('trouble.fontTooLarge') };
   try {
     const { ownFaceFrom } = await import('../../fonts/own-face.ts');
     return ownFaceFrom(new Uint8Array(await file.arrayBuffer()), file.name);
   } catch {
-    return { problem: words.trouble.unreadable };
+    return { problem: t('trouble.unreadable') };
   }
 }

@@ -11,7 +11,7 @@ import { forgetEditsOn } from '../actions/forget-edits-on.ts';
 import { keepBridge, type WorkedBridge } from '../actions/keep-bridge.ts';
 import type { BridgeCommand } from '../stage/bridge-keys.ts';
 import { bridgeKey, middleOf, shifted, turned } from '../stage/bridge-line.ts';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import { useAct, useCurrentPlate, useDesign, usePage, usePlates, useUi } from './page-context.ts';
 
 /** The bridge being worked on. */
@@ -70,7 +70,7 @@ export function useBridgeWork(): BridgeWork {
     if (!now) return;
     act((before) => {
       const change = keepBridge(before, now.plate, now.bridge, moved(now.bridge), undo);
-      if (change.editId === undefined) ui.getState().set({ notice: words.bridges.full });
+      if (change.editId === undefined) ui.getState().set({ notice: t('bridges.full') });
       else ui.getState().set({ bridgeKey: change.editId });
       return change;
     });
@@ -121,7 +121,7 @@ export function useBridgeWork(): BridgeWork {
         const { editId } = change;
         ui.getState().set(
           editId === undefined
-            ? { notice: words.bridges.noOpening }
+            ? { notice: t('bridges.noOpening') }
             : { bridgeKey: editId, addingBridge: false, notice: undefined },
         );
         return change;

@@ -1,7 +1,7 @@
 import { setBand } from '../actions/set-band.ts';
 import { useAct, useCurrentPlate, usePage, useUi } from '../app/page-context.ts';
 import { LengthField } from '../ui/LengthField.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './fields.module.css';
 import { useRadiusMm } from './use-radius.ts';
 
@@ -26,7 +26,7 @@ export function BandFields({ id, inner, outer }: BandFieldsProps) {
     <div className={css.stack}>
       <div className={css.pair}>
         <LengthField
-          label={words.details.bandOuter}
+          label={t('details.bandOuter')}
           mm={outer * radius}
           unit={unit}
           leastMm={Math.min(radius, (inner + LEAST_BAND) * radius)}
@@ -35,7 +35,7 @@ export function BandFields({ id, inner, outer }: BandFieldsProps) {
           onChange={(mm) => act((d) => setBand(d, id, inner, mm / radius))}
         />
         <LengthField
-          label={words.details.bandInner}
+          label={t('details.bandInner')}
           mm={inner * radius}
           unit={unit}
           leastMm={0}
@@ -44,7 +44,7 @@ export function BandFields({ id, inner, outer }: BandFieldsProps) {
           onChange={(mm) => act((d) => setBand(d, id, mm / radius, outer))}
         />
       </div>
-      <p className={css.note}>{words.details.bandHint(spec.name)}</p>
+      <p className={css.note}>{t('details.bandHint', { plate: spec.name })}</p>
     </div>
   );
 }

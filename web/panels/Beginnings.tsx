@@ -8,7 +8,7 @@ import { BEGINNINGS } from '../app/beginnings.ts';
 import { openDesignFile } from '../app/open-design-file.ts';
 import { useAct, usePage } from '../app/page-context.ts';
 import { PlatePicture } from '../ui/PlatePicture.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './Beginnings.module.css';
 
 /** Ready-made beginnings with pictures of their true plates, an empty head, or a file from before. */
@@ -25,14 +25,14 @@ export function Beginnings() {
   async function open(chosen: File | undefined): Promise<void> {
     if (chosen === undefined) return;
     const opened = await openDesignFile(chosen);
-    if ('design' in opened) begin(opened.design, words.say.opened(opened.design.title));
+    if ('design' in opened) begin(opened.design, t('say.opened', { title: opened.design.title }));
     else ui.getState().set({ notice: opened.problem });
   }
 
   return (
     <section aria-labelledby="begin-title" className={css.section}>
       <h3 id="begin-title" className={css.title}>
-        {words.say.begin}
+        {t('say.begin')}
       </h3>
       <ul className={css.row}>
         {BEGINNINGS.map((design) => (
@@ -40,7 +40,7 @@ export function Beginnings() {
             <button
               type="button"
               className={css.card}
-              onClick={() => begin(design, words.say.begun(design.title), ALL_BEGINNINGS)}
+              onClick={() => begin(design, t('say.begun', { title: design.title }), ALL_BEGINNINGS)}
             >
               <span className={css.round}>
                 <BeginningPicture design={design} />
@@ -53,12 +53,12 @@ export function Beginnings() {
           <button
             type="button"
             className={css.card}
-            onClick={() => begin(emptyDesign(), words.say.begun(words.say.empty), ALL_BEGINNINGS)}
+            onClick={() => begin(emptyDesign(), t('say.begun', { title: t('say.empty') }), ALL_BEGINNINGS)}
           >
             <span className={css.round}>
               <CircleDashed size={28} strokeWidth={1.25} aria-hidden />
             </span>
-            {words.say.empty}
+            {t('say.empty')}
           </button>
         </li>
         <li>
@@ -66,7 +66,7 @@ export function Beginnings() {
             <span className={css.round}>
               <FolderOpen size={28} strokeWidth={1.25} aria-hidden />
             </span>
-            {words.say.open}
+            {t('say.open')}
           </button>
           <input
             ref={file}

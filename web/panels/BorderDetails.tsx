@@ -3,7 +3,7 @@ import { setBorder } from '../actions/set-border.ts';
 import { useAct, usePage } from '../app/page-context.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import { BandFields } from './BandFields.tsx';
 import { MannerField } from './MannerField.tsx';
 
@@ -18,28 +18,28 @@ export function BorderDetails({ element }: { readonly element: Border }) {
   return (
     <>
       <Choice
-        legend={words.details.style}
+        legend={t('details.style')}
         showLegend
         value={element.style}
-        options={STYLES.map((value) => ({ value, label: words.details.styles[value] }))}
+        options={STYLES.map((value) => ({ value, label: t(`details.styles.${value}`) }))}
         onChange={(style) => set({ style })}
       />
       <BandFields id={element.id} inner={element.inner} outer={element.outer} />
       {element.style !== 'ring' && (
         <Choice
-          legend={words.details.count}
+          legend={t('details.count')}
           showLegend
           value={element.count === 'auto' ? 'auto' : 'own'}
           options={[
-            { value: 'auto', label: words.details.auto },
-            { value: 'own', label: words.details.own },
+            { value: 'auto', label: t('details.auto') },
+            { value: 'own', label: t('details.own') },
           ]}
           onChange={(how) => set({ count: how === 'auto' ? 'auto' : FIRST_COUNT })}
         />
       )}
       {element.style !== 'ring' && element.count !== 'auto' && (
         <NumberField
-          label={words.details.countNumber}
+          label={t('details.countNumber')}
           value={element.count}
           least={2}
           most={720}

@@ -3,7 +3,7 @@ import { useAct, useCurrentPlate, useDesign, usePage, useUi } from '../app/page-
 import { Choice } from '../ui/Choice.tsx';
 import { lengthWords } from '../ui/format-number.ts';
 import { LengthField } from '../ui/LengthField.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './fields.module.css';
 
 const FIRST_WIDTH_MM = 3;
@@ -18,24 +18,24 @@ export function BridgeFields() {
   const { design } = usePage();
   const act = useAct();
   const least = plate?.rules.leastBridgeMm;
-  const hint = least === undefined ? undefined : words.look.widthHint(lengthWords(least, unit));
+  const hint = least === undefined ? undefined : t('look.widthHint', { least: lengthWords(least, unit) });
   return (
     <>
-      <p className={css.lead}>{words.look.bridgesSentence}</p>
+      <p className={css.lead}>{t('look.bridgesSentence')}</p>
       <Choice
-        legend={words.look.manner}
+        legend={t('look.manner')}
         showLegend
         value={bridges.manner}
-        options={MANNERS.map((value) => ({ value, label: words.look[value] }))}
+        options={MANNERS.map((value) => ({ value, label: t(`look.${value}`) }))}
         onChange={(manner) => act((d) => setBridges(d, { manner }))}
       />
       <Choice
-        legend={words.look.widthLegend}
+        legend={t('look.widthLegend')}
         showLegend
         value={bridges.width === 'auto' ? 'auto' : 'own'}
         options={[
-          { value: 'auto', label: words.look.auto },
-          { value: 'own', label: words.look.ownWidth },
+          { value: 'auto', label: t('look.auto') },
+          { value: 'own', label: t('look.ownWidth') },
         ]}
         onChange={(how) =>
           act((d) => setBridges(d, { width: how === 'auto' ? 'auto' : { mm: least ?? FIRST_WIDTH_MM } }))
@@ -45,7 +45,7 @@ export function BridgeFields() {
         hint !== undefined && <p className={css.note}>{hint}</p>
       ) : (
         <LengthField
-          label={words.look.width}
+          label={t('look.width')}
           mm={bridges.width.mm}
           unit={unit}
           leastMm={0.1}

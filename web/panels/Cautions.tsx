@@ -1,7 +1,7 @@
 import { materialById } from '../../geometry/stock/materials.ts';
 import { processById } from '../../geometry/stock/processes.ts';
 import { useDesign } from '../app/page-context.ts';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './Cautions.module.css';
 
 /** The usual cautions for this stock, this process and this use; local codes come first. */
@@ -9,10 +9,10 @@ export function Cautions() {
   const { stock } = useDesign();
   const process = processById(stock.process);
   const cautions = [
-    ...(stock.use === 'torch' ? [words.cautions.torch, words.cautions.hot] : [words.cautions.paint]),
-    materialById(stock.material)?.family === 'metal' ? words.cautions.metal : words.cautions.edges,
+    ...(stock.use === 'torch' ? [t('cautions.torch'), t('cautions.hot')] : [t('cautions.paint')]),
+    materialById(stock.material)?.family === 'metal' ? t('cautions.metal') : t('cautions.edges'),
     ...(process === undefined ? [] : [`${process.name}: ${process.caution}`]),
-    words.cautions.defer,
+    t('cautions.defer'),
   ];
   return (
     <ul className={css.list}>

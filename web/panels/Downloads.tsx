@@ -6,7 +6,7 @@ import { saveDesignFile } from '../app/save-design-file.ts';
 import { saveFile } from '../app/save-file.ts';
 import { useDesign, usePage, usePlates } from '../app/page-context.ts';
 import { Button } from '../ui/Button.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import type { WantedFile } from '../worker/plate-api.ts';
 import css from './Downloads.module.css';
 import { Refusal } from './Refusal.tsx';
@@ -34,21 +34,25 @@ export function Downloads() {
     setPhase({ kind: 'making' });
     const made = await client.files(design, wanted);
     if ('problem' in made) {
-      setPhase({ kind: 'failed', sentence: made.problem });
+      setPhase({ kind: 'failed', sentence: t(made.problem) });
+      return;
+    }
+    if ('stopped' in made) {
+      setPhase({ kind: 'failed', sentence: `${made.stopped.plate}: ${made.stopped.finding.sentence}` });
       return;
     }
     made.files.forEach(saveFile);
-    setPhase({ kind: 'done', sentence: words.take.done(made.files.length) });
+    setPhase({ kind: 'done', sentence: t('take.done', { count: made.files.length }) });
   }
 
   return (
     <section className={css.downloads}>
       {stopped.length > 0 && <Refusal plates={stopped.flatMap((p) => plates[p.id] ?? [])} />}
-      {stopped.length === 0 && !settled && <p className={css.note}>{words.take.notReady}</p>}
+      {stopped.length === 0 && !settled && <p className={css.note}>{t('take.notReady')}</p>}
       <Button kind="next" disabled={!canAll} onClick={() => void take([{ kind: 'all' }])}>
-        <Download size={18} aria-hidden /> {words.take.all}
+        <Download size={18} aria-hidden /> {t('take.all')}
       </Button>
-      <p className={css.note}>{words.take.allHint}</p>
+      <p className={css.note}>{t('take.allHint')}</p>
       <ul className={css.single}>
         {design.plates.map((plate) => (
           <li key={plate.id}>
@@ -56,7 +60,7 @@ export function Downloads() {
             <Button
               kind="plain"
               disabled={!can(plate.id)}
-              aria-label={`${plate.name}: ${words.take.dxf}`}
+              aria-label={`${plate.name}: ${t('take.dxf')}`}
               onClick={() => void take([{ kind: 'dxf', plateId: plate.id }])}
             >
               <Shapes size={16} aria-hidden /> DXF
@@ -64,7 +68,7 @@ export function Downloads() {
             <Button
               kind="plain"
               disabled={!can(plate.id)}
-              aria-label={`${plate.name}: ${words.take.svg}`}
+              aria-label={`${plate.name}: ${t('take.svg')}`}
               onClick={() => void take([{ kind: 'svg', plateId: plate.id }])}
             >
               <Shapes size={16} aria-hidden /> SVG
@@ -72,11 +76,11 @@ export function Downloads() {
           </li>
         ))}
         <li>
-          <span className={css.name}>{words.take.sheet}</span>
+          <span className={css.name}>{t('take.sheet')}</span>
           <Button
             kind="plain"
             disabled={!canAll}
-            aria-label={words.take.sheet}
+            aria-label={t('take.sheet')}
             onClick={() => void take([{ kind: 'spec-sheet' }])}
           >
             <FileText size={16} aria-hidden /> PDF
@@ -84,28 +88,28 @@ export function Downloads() {
         </li>
         <li>
           <span className={css.name}>
-            {words.take.saveDesign}
-            <span className={css.sub}>{words.take.saveDesignHint}</span>
-            <span className={saved === 'full' || saved === 'shut' ? css.failed : css.sub}>{words.saving[saved]}</span>
+            {t('take.saveDesign')}
+            <span className={css.sub}>{t('take.saveDesignHint')}</span>
+            <span className={saved === 'full' || saved === 'shut' ? css.failed : css.sub}>{t(`saving.${saved}`)}</span>
           </span>
-          <Button kind="plain" aria-label={words.take.saveDesign} onClick={() => saveDesignFile(design)}>
+          <Button kind="plain" aria-label={t('take.saveDesign')} onClick={() => saveDesignFile(design)}>
             <Save size={16} aria-hidden /> JSON
           </Button>
         </li>
         {aside.length > 0 && (
           <li>
             <span className={css.name}>
-              {words.trouble.rescue}
-              <span className={css.sub}>{words.trouble.rescueHint}</span>
+              {t('trouble.rescue')}
+              <span className={css.sub}>{t('trouble.rescueHint')}</span>
             </span>
-            <Button kind="plain" aria-label={words.trouble.rescue} onClick={() => saveAsideFiles(aside)}>
+            <Button kind="plain" aria-label={t('trouble.rescue')} onClick={() => saveAsideFiles(aside)}>
               <Save size={16} aria-hidden /> JSON
             </Button>
           </li>
         )}
       </ul>
       <p role="status" className={phase.kind === 'failed' ? css.failed : css.note}>
-        {phase.kind === 'making' ? words.take.making : phase.kind === 'rest' ? '' : phase.sentence}
+        {phase.kind === 'making' ? t('take.making') : phase.kind === 'rest' ? '' : phase.sentence}
       </p>
     </section>
   );

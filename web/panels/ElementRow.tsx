@@ -7,7 +7,7 @@ import { setText } from '../actions/set-text.ts';
 import { useAct, usePage, useUi } from '../app/page-context.ts';
 import { Button } from '../ui/Button.tsx';
 import { TextField } from '../ui/TextField.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import { BorderDetails } from './BorderDetails.tsx';
 import css from './ElementRow.module.css';
 import { elementWords, kindWords } from './element-words.ts';
@@ -56,8 +56,8 @@ export function ElementRow({ element }: { readonly element: DesignElement }) {
             kind="icon"
             aria-expanded={open}
             aria-controls={detailsId}
-            aria-label={words.say.adjust(what)}
-            title={words.say.adjust(what)}
+            aria-label={t('say.adjust', { what })}
+            title={t('say.adjust', { what })}
             onClick={() => {
               choose();
               setOpen(!open);
@@ -67,11 +67,11 @@ export function ElementRow({ element }: { readonly element: DesignElement }) {
           </Button>
           <Button
             kind="icon"
-            aria-label={words.say.remove(what)}
-            title={words.say.remove(what)}
+            aria-label={t('say.remove', { what })}
+            title={t('say.remove', { what })}
             onClick={() => {
               act((d) => removeElement(d, element.id));
-              ui.getState().set({ selectedId: undefined, notice: words.say.removed(what) });
+              ui.getState().set({ selectedId: undefined, notice: t('say.removed', { what }) });
               // the button that had the focus is gone with its row
               document.getElementById('elements-title')?.focus();
             }}
@@ -90,6 +90,6 @@ export function ElementRow({ element }: { readonly element: DesignElement }) {
 }
 
 function hintFor(text: string): string | undefined {
-  if (text.trim() === '') return words.say.empties;
-  return text.length >= LONGEST_TEXT ? words.say.longest(LONGEST_TEXT) : undefined;
+  if (text.trim() === '') return t('say.empties');
+  return text.length >= LONGEST_TEXT ? t('say.longest', { most: LONGEST_TEXT }) : undefined;
 }

@@ -1,7 +1,7 @@
 import { faceEntry } from '../../fonts/catalogue.ts';
 import { useDesign, usePage } from '../app/page-context.ts';
 import { Button } from '../ui/Button.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './FaceLink.module.css';
 
 /** Says which face a text has, and leads to the second question to choose another. */
@@ -11,9 +11,9 @@ export function FaceLink({ id, face }: { readonly id: string; readonly face: str
   const name = faceEntry(face)?.name ?? design.ownFaces.find((f) => f.id === face)?.name ?? face;
   return (
     <p className={css.line}>
-      <span className={css.what}>{words.details.face}</span> {name}
+      <span className={css.what}>{t('details.face')}</span> {name}
       <Button kind="quiet" onClick={() => ui.getState().set({ step: 'look', selectedId: id })}>
-        {words.details.faceLink}
+        {t('details.faceLink')}
       </Button>
     </p>
   );

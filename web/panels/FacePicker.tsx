@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import { FACES, type FaceEntry } from '../../fonts/catalogue.ts';
 import { useDesign } from '../app/page-context.ts';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './FacePicker.module.css';
 import { FaceSample } from './FaceSample.tsx';
 import { OwnFaceField } from './OwnFaceField.tsx';
@@ -34,16 +34,16 @@ export function FacePicker({ faces, sample, elementId, onPick }: FacePickerProps
   );
 
   return (
-    <div className={css.picker} role="radiogroup" aria-label={words.steps.look.title}>
+    <div className={css.picker} role="radiogroup" aria-label={t('page.steps.look.title')}>
       {design.ownFaces.length > 0 && (
         <section>
-          <h3 className={css.kind}>{words.look.kinds['own']}</h3>
+          <h3 className={css.kind}>{t('look.kinds.own')}</h3>
           <ul>{design.ownFaces.map((f) => card(f.id, f.name, undefined, f.data))}</ul>
         </section>
       )}
       {byKind().map(([kind, entries]) => (
         <section key={kind}>
-          <h3 className={css.kind}>{words.look.kinds[kind] ?? kind}</h3>
+          <h3 className={css.kind}>{t(`look.kinds.${kind}`)}</h3>
           <ul>{entries.map((f) => card(f.id, f.name, f.suits, f.id))}</ul>
         </section>
       ))}
@@ -53,8 +53,8 @@ export function FacePicker({ faces, sample, elementId, onPick }: FacePickerProps
 }
 
 /** In the order of the catalogue. */
-function byKind(): [string, FaceEntry[]][] {
-  const kinds = new Map<string, FaceEntry[]>();
+function byKind(): [FaceEntry['kind'], FaceEntry[]][] {
+  const kinds = new Map<FaceEntry['kind'], FaceEntry[]>();
   for (const face of FACES) kinds.set(face.kind, [...(kinds.get(face.kind) ?? []), face]);
   return [...kinds];
 }

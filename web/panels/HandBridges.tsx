@@ -6,7 +6,7 @@ import { forgetEditsOn } from '../actions/forget-edits-on.ts';
 import { countedEdits } from '../actions/former-place.ts';
 import { useAct, useDesign, usePage } from '../app/page-context.ts';
 import { Button } from '../ui/Button.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './HandBridges.module.css';
 
 /** What was changed about bridges by hand, letter by letter, and the way back. */
@@ -29,14 +29,14 @@ export function HandBridges() {
   return (
     <div className={css.hand}>
       <p className={counted.length === 0 ? css.none : css.count}>
-        {counted.length === 0 ? words.bridges.none : words.bridges.count(counted.length)}
+        {counted.length === 0 ? t('bridges.none') : t('bridges.count', { count: counted.length })}
       </p>
       {groups.size > 0 && (
         <ul className={css.list}>
           {[...groups].map(([shape, edits]) => {
             const first = edits[0];
             if (first === undefined) return null;
-            const what = words.bridges.row(first.label, textOf(first.element));
+            const what = rowWords(first.label, textOf(first.element));
             return (
               <li key={shape} className={css.row}>
                 <button
@@ -49,10 +49,10 @@ export function HandBridges() {
                 </button>
                 <Button
                   kind="quiet"
-                  aria-label={words.bridges.rowBack(what)}
+                  aria-label={t('bridges.rowBack', { what })}
                   onClick={() => act((d) => forgetEditsOn(d, shape))}
                 >
-                  {words.bridges.rowBackShort}
+                  {t('bridges.rowBackShort')}
                 </Button>
               </li>
             );
@@ -61,17 +61,17 @@ export function HandBridges() {
       )}
       <div className={css.buttons}>
         <Button kind="plain" onClick={() => work()}>
-          {words.bridges.work}
+          {t('bridges.work')}
         </Button>
         {counted.length > 0 && (
           <Button
             kind="quiet"
             onClick={() => {
               act((d) => forgetEdits(d, 'all'));
-              ui.getState().set({ bridgeKey: undefined, notice: words.bridges.allDone });
+              ui.getState().set({ bridgeKey: undefined, notice: t('bridges.allDone') });
             }}
           >
-            <Undo2 size={16} aria-hidden /> {words.bridges.all}
+            <Undo2 size={16} aria-hidden /> {t('bridges.all')}
           </Button>
         )}
       </div>
@@ -79,11 +79,17 @@ export function HandBridges() {
   );
 }
 
+/** `Letter O in “PERRY”`. */
+function rowWords(label: string, text: string): string {
+  const name = label.charAt(0).toUpperCase() + label.slice(1);
+  return text === '' ? name : t('bridges.row', { name, text });
+}
+
 /** `2 placed, 1 removed`. */
 function kindsOf(edits: readonly BridgeEdit[]): string {
   return (['keep', 'drop'] as const)
     .map((kind) => ({ kind, n: edits.filter((e) => e.kind === kind).length }))
     .filter(({ n }) => n > 0)
-    .map(({ kind, n }) => `${n} ${words.bridges.kinds[kind]}`)
+    .map(({ kind, n }) => `${n} ${t(`bridges.kinds.${kind}`)}`)
     .join(', ');
 }

@@ -9,7 +9,7 @@ import { Field } from '../ui/Field.tsx';
 import fieldCss from '../ui/Field.module.css';
 import { Fold } from '../ui/Fold.tsx';
 import { LengthField } from '../ui/LengthField.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './fields.module.css';
 import { HeadPicture } from './HeadPicture.tsx';
 
@@ -34,12 +34,12 @@ export function HeadFields() {
   return (
     <div className={css.stack}>
       <Choice
-        legend={words.size.how}
+        legend={t('size.how')}
         showLegend
         value={source.kind}
         options={[
-          { value: 'measured', label: words.size.measured },
-          { value: 'barrel', label: words.size.barrel },
+          { value: 'measured', label: t('size.measured') },
+          { value: 'barrel', label: t('size.barrel') },
         ]}
         onChange={change}
       />
@@ -48,7 +48,7 @@ export function HeadFields() {
           <HeadPicture />
           <div className={css.pair}>
             <LengthField
-              label={words.size.along}
+              label={t('size.along')}
               mm={source.alongMm}
               unit={unit}
               leastMm={-FARTHEST_MM}
@@ -57,7 +57,7 @@ export function HeadFields() {
               onChange={(mm) => act((d) => measureHead(d, mm, source.acrossMm))}
             />
             <LengthField
-              label={words.size.across}
+              label={t('size.across')}
               mm={source.acrossMm}
               unit={unit}
               leastMm={-FARTHEST_MM}
@@ -66,11 +66,11 @@ export function HeadFields() {
               onChange={(mm) => act((d) => measureHead(d, source.alongMm, mm))}
             />
           </div>
-          <p className={css.note}>{words.size.measureHint}</p>
+          <p className={css.note}>{t('size.measureHint')}</p>
         </>
       ) : (
         <>
-          <Field label={words.size.barrelLabel}>
+          <Field label={t('size.barrelLabel')}>
             {({ id }) => (
               <select
                 id={id}
@@ -90,14 +90,14 @@ export function HeadFields() {
               </select>
             )}
           </Field>
-          <p className={css.warning}>{words.size.barrelWarning}</p>
+          <p className={css.warning}>{t('size.barrelWarning')}</p>
         </>
       )}
-      <Fold title={words.size.moreHead}>
+      <Fold title={t('size.moreHead')}>
         <div className={css.pair}>
           <LengthField
-            label={words.size.clearance}
-            hint={words.size.clearanceHint}
+            label={t('size.clearance')}
+            hint={t('size.clearanceHint')}
             mm={head.clearanceMm}
             unit={unit}
             leastMm={0}
@@ -106,8 +106,8 @@ export function HeadFields() {
             onChange={(clearanceMm) => act((d) => setHead(d, { clearanceMm }))}
           />
           <LengthField
-            label={words.size.crown}
-            hint={words.size.crownHint}
+            label={t('size.crown')}
+            hint={t('size.crownHint')}
             mm={head.crownMm}
             unit={unit}
             leastMm={-100}

@@ -1,4 +1,4 @@
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './HeadPicture.module.css';
 
 const BOARDS = [-62, -38, -13, 13, 38, 62];
@@ -6,7 +6,7 @@ const BOARDS = [-62, -38, -13, 13, 38, 62];
 /** How and where to measure: inside the chime, along the boards and across them. */
 export function HeadPicture() {
   return (
-    <svg viewBox="-130 -88 260 176" className={css.picture} role="img" aria-label={words.size.picture}>
+    <svg viewBox="-130 -88 260 176" className={css.picture} role="img" aria-label={t('size.picture')}>
       <circle r="84" className={css.chime} />
       <circle r="74" className={css.head} />
       {BOARDS.map((x) => {
@@ -19,13 +19,13 @@ export function HeadPicture() {
       </g>
       <path d="M79-28 96-46H104" className={css.leader} />
       <text x="105" y="-42" className={css.word}>
-        {words.size.chime}
+        {t('size.chime')}
       </text>
       <text x="6" y="-44" className={css.letter}>
-        {words.size.alongShort}
+        {t('size.alongShort')}
       </text>
       <text x="-66" y="-6" className={css.letter}>
-        {words.size.acrossShort}
+        {t('size.acrossShort')}
       </text>
     </svg>
   );

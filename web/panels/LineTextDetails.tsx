@@ -4,7 +4,7 @@ import { useAct, usePage, useUi } from '../app/page-context.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { LengthField } from '../ui/LengthField.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import { FaceLink } from './FaceLink.tsx';
 import css from './fields.module.css';
 import { MannerField } from './MannerField.tsx';
@@ -26,7 +26,7 @@ export function LineTextDetails({ element }: { readonly element: LineText }) {
       <FaceLink id={element.id} face={element.face} />
       <div className={css.pair}>
         <LengthField
-          label={words.details.height}
+          label={t('details.height')}
           mm={element.capHeight * radius}
           unit={unit}
           leastMm={0.005 * radius}
@@ -35,7 +35,7 @@ export function LineTextDetails({ element }: { readonly element: LineText }) {
           onChange={(mm) => set({ capHeight: mm / radius })}
         />
         <LengthField
-          label={words.details.y}
+          label={t('details.y')}
           mm={element.y * radius}
           unit={unit}
           leastMm={-radius}
@@ -44,7 +44,7 @@ export function LineTextDetails({ element }: { readonly element: LineText }) {
           onChange={(mm) => set({ y: mm / radius })}
         />
         <LengthField
-          label={words.details.x}
+          label={t('details.x')}
           mm={element.x * radius}
           unit={unit}
           leastMm={-radius}
@@ -53,29 +53,29 @@ export function LineTextDetails({ element }: { readonly element: LineText }) {
           onChange={(mm) => set({ x: mm / radius })}
         />
         <NumberField
-          label={words.details.turn}
+          label={t('details.turn')}
           value={element.turnDeg}
           least={-360}
           most={360}
-          unitLabel={words.details.degrees}
+          unitLabel={t('details.degrees')}
           onDone={done}
           onChange={(turnDeg) => set({ turnDeg })}
         />
       </div>
       <TrackingField id={element.id} tracking={element.tracking} />
       <Choice
-        legend={words.details.fit}
+        legend={t('details.fit')}
         showLegend
         value={element.fit === 'natural' ? 'natural' : 'width'}
         options={[
-          { value: 'natural', label: words.details.natural },
-          { value: 'width', label: words.details.width },
+          { value: 'natural', label: t('details.natural') },
+          { value: 'width', label: t('details.width') },
         ]}
         onChange={(fit) => set({ fit: fit === 'natural' ? 'natural' : { width: FIRST_WIDTH } })}
       />
       {element.fit !== 'natural' && (
         <LengthField
-          label={words.details.widthMm}
+          label={t('details.widthMm')}
           mm={element.fit.width * radius}
           unit={unit}
           leastMm={0.01 * radius}

@@ -5,7 +5,7 @@ import { useAct, useDesign, usePage, useUi } from '../app/page-context.ts';
 import { fromRim } from '../state/from-rim.ts';
 import { Field } from '../ui/Field.tsx';
 import fieldCss from '../ui/Field.module.css';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import { BridgeFields } from './BridgeFields.tsx';
 import { elementWords } from './element-words.ts';
 import { FacePicker } from './FacePicker.tsx';
@@ -34,7 +34,7 @@ export function LookPanel() {
   return (
     <>
       {texts.length > 1 && (
-        <Field label={words.look.forWhich}>
+        <Field label={t('look.forWhich')}>
           {({ id }) => (
             <select
               id={id}
@@ -42,7 +42,7 @@ export function LookPanel() {
               value={chosen?.id ?? ALL}
               onChange={(e) => choose(e.target.value)}
             >
-              <option value={ALL}>{words.look.all}</option>
+              <option value={ALL}>{t('look.all')}</option>
               {texts.map((t) => (
                 <option key={t.id} value={t.id}>
                   {elementWords(t)}
@@ -54,13 +54,13 @@ export function LookPanel() {
       )}
       <FacePicker
         faces={faces}
-        sample={sample === undefined || sample === '' ? words.look.sample : sample}
+        sample={sample === undefined || sample === '' ? t('look.sample') : sample}
         elementId={chosen?.id}
         onPick={(face) => act((d) => setFace(d, face, chosen?.id))}
       />
       <section className={css.section} aria-labelledby="bridges-title">
         <h3 id="bridges-title" className={css.title}>
-          {words.look.bridges}
+          {t('look.bridges')}
         </h3>
         <BridgeFields />
         <HandBridges />

@@ -3,7 +3,7 @@ import { setManner } from '../actions/set-manner.ts';
 import { useAct } from '../app/page-context.ts';
 import { Field } from '../ui/Field.tsx';
 import fieldCss from '../ui/Field.module.css';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 
 const MANNERS: readonly Manner[] = ['hidden', 'upright', 'band'];
 const AS_ALL = '';
@@ -12,7 +12,7 @@ const AS_ALL = '';
 export function MannerField({ element }: { readonly element: DesignElement }) {
   const act = useAct();
   return (
-    <Field label={words.look.mannerOwn}>
+    <Field label={t('look.mannerOwn')}>
       {({ id }) => (
         <select
           id={id}
@@ -23,10 +23,10 @@ export function MannerField({ element }: { readonly element: DesignElement }) {
             act((d) => setManner(d, element.id, manner));
           }}
         >
-          <option value={AS_ALL}>{words.look.mannerAll}</option>
+          <option value={AS_ALL}>{t('look.mannerAll')}</option>
           {MANNERS.map((manner) => (
             <option key={manner} value={manner}>
-              {words.look[manner]}
+              {t(`look.${manner}`)}
             </option>
           ))}
         </select>

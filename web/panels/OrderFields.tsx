@@ -1,7 +1,7 @@
 import { setOrder } from '../actions/set-order.ts';
 import { useAct, useDesign, usePage } from '../app/page-context.ts';
 import { TextField } from '../ui/TextField.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './fields.module.css';
 
 /** Who, reference, needed by, notes: printed on the spec sheet, never cut. */
@@ -13,7 +13,7 @@ export function OrderFields() {
   return (
     <div className={css.stack}>
       <TextField
-        label={words.take.who}
+        label={t('take.who')}
         value={order.who}
         maxLength={200}
         onDone={done}
@@ -21,14 +21,14 @@ export function OrderFields() {
       />
       <div className={css.pair}>
         <TextField
-          label={words.take.reference}
+          label={t('take.reference')}
           value={order.reference}
           maxLength={200}
           onDone={done}
           onChange={(reference) => act((d) => setOrder(d, { reference }))}
         />
         <TextField
-          label={words.take.neededBy}
+          label={t('take.neededBy')}
           value={order.neededBy}
           maxLength={40}
           onDone={done}
@@ -36,7 +36,7 @@ export function OrderFields() {
         />
       </div>
       <TextField
-        label={words.take.notes}
+        label={t('take.notes')}
         value={order.notes}
         maxLength={4000}
         rows={3}

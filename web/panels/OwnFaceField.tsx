@@ -4,7 +4,7 @@ import { addOwnFace } from '../actions/add-own-face.ts';
 import { readOwnFace } from '../app/read-own-face.ts';
 import { usePage } from '../app/page-context.ts';
 import { Button } from '../ui/Button.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './OwnFaceField.module.css';
 
 /** A person's own font file; a broken one gets a sentence and nothing is lost. */
@@ -23,20 +23,20 @@ export function OwnFaceField({ elementId }: { readonly elementId: string | undef
     const state = design.getState();
     const before = state.history.present;
     const change = addOwnFace(before, read.ownFace, elementId);
-    setProblem(change.design === before ? words.look.ownFull : undefined);
+    setProblem(change.design === before ? t('look.ownFull') : undefined);
     if (change.design === before) return;
     state.apply(change);
-    ui.getState().set({ notice: words.look.ownAdded(read.ownFace.name) });
+    ui.getState().set({ notice: t('look.ownAdded', { name: read.ownFace.name }) });
   }
 
   return (
     <section className={css.own} aria-labelledby="own-title">
       <h3 id="own-title" className={css.title}>
-        {words.look.own}
+        {t('look.own')}
       </h3>
-      <p className={css.hint}>{words.look.ownHint}</p>
+      <p className={css.hint}>{t('look.ownHint')}</p>
       <Button kind="plain" onClick={() => input.current?.click()}>
-        <FileType2 size={16} aria-hidden /> {words.look.ownButton}
+        <FileType2 size={16} aria-hidden /> {t('look.ownButton')}
       </Button>
       <input
         ref={input}

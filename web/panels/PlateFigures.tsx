@@ -3,7 +3,7 @@ import type { PlateResult } from '../../geometry/plate.ts';
 import { useUi } from '../app/page-context.ts';
 import { formatNumber, lengthWords } from '../ui/format-number.ts';
 import { VerdictMark } from '../ui/VerdictMark.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './PlateFigures.module.css';
 
 interface PlateFiguresProps {
@@ -16,27 +16,27 @@ const LB_PER_KG = 1 / 0.45359237;
 /** What was measured on one finished plate. */
 export function PlateFigures({ spec, plate }: PlateFiguresProps) {
   const unit = useUi((s) => s.unit);
-  if (plate === undefined) return <p>{words.take.notReady}</p>;
+  if (plate === undefined) return <p>{t('take.notReady')}</p>;
   const { measures } = plate;
   const length = (mm: number | undefined): string =>
-    mm === undefined ? words.figures.none : lengthWords(mm, unit, unit === 'mm' ? 2 : 3);
+    mm === undefined ? t('figures.none') : lengthWords(mm, unit, unit === 'mm' ? 2 : 3);
   const rows: [string, string][] = [
-    [words.figures.diameter, lengthWords(plate.diameterMm, unit)],
-    [words.figures.openings, String(measures.openings)],
-    [words.figures.islands, String(measures.islands)],
-    [words.figures.bridges, String(measures.bridges)],
-    [words.figures.leastBridge, length(measures.leastBridgeMm)],
-    [words.figures.leastWeb, length(measures.leastWebMm)],
-    [words.figures.leastOpening, length(measures.leastOpeningMm)],
+    [t('figures.diameter'), lengthWords(plate.diameterMm, unit)],
+    [t('figures.openings'), String(measures.openings)],
+    [t('figures.islands'), String(measures.islands)],
+    [t('figures.bridges'), String(measures.bridges)],
+    [t('figures.leastBridge'), length(measures.leastBridgeMm)],
+    [t('figures.leastWeb'), length(measures.leastWebMm)],
+    [t('figures.leastOpening'), length(measures.leastOpeningMm)],
     [
-      words.figures.weight,
+      t('figures.weight'),
       unit === 'mm' ? `${formatNumber(measures.massKg, 2)} kg` : `${formatNumber(measures.massKg * LB_PER_KG, 2)} lb`,
     ],
   ];
   return (
     <div className={css.plate}>
       <p className={css.name}>
-        <VerdictMark verdict={plate.verdict} /> {words.take.plate(spec.name, spec.quantity)}
+        <VerdictMark verdict={plate.verdict} /> {t('take.plate', { name: spec.name, count: spec.quantity })}
       </p>
       <dl className={css.rows}>
         {rows.map(([name, value]) => (
@@ -46,7 +46,7 @@ export function PlateFigures({ spec, plate }: PlateFiguresProps) {
           </div>
         ))}
         <div className={css.row}>
-          <dt>{words.figures.fingerprint}</dt>
+          <dt>{t('figures.fingerprint')}</dt>
           <dd className={css.print}>{plate.fingerprint}</dd>
         </div>
       </dl>

@@ -11,7 +11,7 @@ import fieldCss from '../ui/Field.module.css';
 import { formatNumber, lengthWords } from '../ui/format-number.ts';
 import { LengthField } from '../ui/LengthField.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './PlateList.module.css';
 import { PlateNameField } from './PlateNameField.tsx';
 
@@ -30,9 +30,9 @@ export function PlateList() {
         <div>
           <Button
             kind="plain"
-            onClick={() => act((d) => addPlate(d, words.size.newPlate(d.plates.length + 1), { share: 0.5 }))}
+            onClick={() => act((d) => addPlate(d, t('size.newPlate', { n: d.plates.length + 1 }), { share: 0.5 }))}
           >
-            <Plus size={16} aria-hidden /> {words.size.addPlate}
+            <Plus size={16} aria-hidden /> {t('size.addPlate')}
           </Button>
         </div>
       )}
@@ -62,7 +62,7 @@ function PlateRow({ plate, only }: { readonly plate: PlateSpec; readonly only: b
       <div className={css.head}>
         <PlateNameField plate={plate} />
         <NumberField
-          label={words.size.quantity}
+          label={t('size.quantity')}
           value={plate.quantity}
           least={1}
           most={100_000}
@@ -74,8 +74,8 @@ function PlateRow({ plate, only }: { readonly plate: PlateSpec; readonly only: b
           <Button
             kind="icon"
             className={css.remove}
-            aria-label={words.size.removePlate(plate.name)}
-            title={words.size.removePlate(plate.name)}
+            aria-label={t('size.removePlate', { name: plate.name })}
+            title={t('size.removePlate', { name: plate.name })}
             onClick={() => act((d) => removePlate(d, plate.id))}
           >
             <Trash2 size={18} aria-hidden />
@@ -84,8 +84,8 @@ function PlateRow({ plate, only }: { readonly plate: PlateSpec; readonly only: b
       </div>
       <div className={css.size}>
         <Field
-          label={words.size.plateSize}
-          hint={kind === 'mm' ? undefined : words.size.comesTo(lengthWords(diameterMm, unit))}
+          label={t('size.plateSize')}
+          hint={kind === 'mm' ? undefined : t('size.comesTo', { size: lengthWords(diameterMm, unit) })}
         >
           {({ id, describedBy }) => (
             <select
@@ -95,20 +95,20 @@ function PlateRow({ plate, only }: { readonly plate: PlateSpec; readonly only: b
               value={kind}
               onChange={(e) => setKind(e.target.value as SizeKind)}
             >
-              <option value="fit">{words.size.fit}</option>
-              <option value="share">{words.size.share}</option>
-              <option value="mm">{words.size.mm}</option>
+              <option value="fit">{t('size.fit')}</option>
+              <option value="share">{t('size.share')}</option>
+              <option value="mm">{t('size.mm')}</option>
             </select>
           )}
         </Field>
         {plate.diameter !== 'fit' && 'share' in plate.diameter && (
           <NumberField
-            label={words.size.shareNumber}
+            label={t('size.shareNumber')}
             value={plate.diameter.share * 100}
             least={1}
             most={100}
             step={5}
-            unitLabel={words.details.percent}
+            unitLabel={t('details.percent')}
             show={(value) => formatNumber(value, 1)}
             onDone={done}
             onChange={(value) => set({ diameter: { share: value / 100 } })}
@@ -116,7 +116,7 @@ function PlateRow({ plate, only }: { readonly plate: PlateSpec; readonly only: b
         )}
         {plate.diameter !== 'fit' && 'mm' in plate.diameter && (
           <LengthField
-            label={words.size.diameter}
+            label={t('size.diameter')}
             mm={plate.diameter.mm}
             unit={unit}
             leastMm={-100_000}

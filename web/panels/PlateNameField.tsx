@@ -3,7 +3,7 @@ import type { PlateSpec } from '../../geometry/design/schema.ts';
 import { setPlate } from '../actions/set-plate.ts';
 import { useAct, usePage } from '../app/page-context.ts';
 import { TextField } from '../ui/TextField.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 
 const LONGEST_NAME = 60;
 
@@ -14,10 +14,10 @@ export function PlateNameField({ plate }: { readonly plate: PlateSpec }) {
   const [emptied, setEmptied] = useState(false);
   return (
     <TextField
-      label={words.size.plateName}
+      label={t('size.plateName')}
       value={emptied ? '' : plate.name}
       maxLength={LONGEST_NAME}
-      problem={emptied ? words.size.nameProblem : undefined}
+      problem={emptied ? t('size.nameProblem') : undefined}
       onChange={(name) => {
         setEmptied(name === '');
         if (name !== '') act((d) => setPlate(d, plate.id, { name }));

@@ -4,7 +4,7 @@ import { applyMend } from '../actions/apply-mend.ts';
 import { useAct } from '../app/page-context.ts';
 import { Button } from '../ui/Button.tsx';
 import { VerdictMark } from '../ui/VerdictMark.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './Refusal.module.css';
 
 /** More than a person mends in one go; the rest is under the plate. */
@@ -18,7 +18,7 @@ export function Refusal({ plates }: { readonly plates: readonly PlateResult[] })
   return (
     <div className={css.refusal} role="alert">
       <p className={css.title}>
-        <VerdictMark verdict="stop" silent /> {words.take.refused}
+        <VerdictMark verdict="stop" silent /> {t('take.refused')}
       </p>
       <ul className={css.list}>
         {reasons.slice(0, MOST_SHOWN).map(({ finding, names }) => {
@@ -36,8 +36,8 @@ export function Refusal({ plates }: { readonly plates: readonly PlateResult[] })
           );
         })}
       </ul>
-      {more > 0 && <p>{words.take.refusedMore(more)}</p>}
-      <p className={css.hint}>{words.take.refusedHint}</p>
+      {more > 0 && <p>{t('take.refusedMore', { count: more })}</p>}
+      <p className={css.hint}>{t('take.refusedHint')}</p>
     </div>
   );
 }

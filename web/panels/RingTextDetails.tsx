@@ -3,7 +3,7 @@ import { setRingText } from '../actions/set-ring-text.ts';
 import { useAct, usePage } from '../app/page-context.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import { BandFields } from './BandFields.tsx';
 import { FaceLink } from './FaceLink.tsx';
 import css from './fields.module.css';
@@ -28,55 +28,55 @@ export function RingTextDetails({ element }: { readonly element: RingText }) {
     <>
       <FaceLink id={element.id} face={element.face} />
       <Choice
-        legend={words.details.where}
+        legend={t('details.where')}
         showLegend
         value={place === 'other' ? undefined : place}
         options={[
-          { value: 'top', label: words.details.places.top },
-          { value: 'bottom', label: words.details.places.bottom },
+          { value: 'top', label: t('details.places.top') },
+          { value: 'bottom', label: t('details.places.bottom') },
         ]}
         onChange={(to) => set(to === 'top' ? { middleDeg: 0, reads: 'outward' } : { middleDeg: 180, reads: 'inward' })}
       />
       <BandFields id={element.id} inner={element.inner} outer={element.outer} />
       <div className={css.pair}>
         <NumberField
-          label={words.details.middle}
+          label={t('details.middle')}
           value={element.middleDeg}
           least={-360}
           most={360}
-          unitLabel={words.details.degrees}
+          unitLabel={t('details.degrees')}
           onDone={done}
           onChange={(middleDeg) => set({ middleDeg })}
         />
         <TrackingField id={element.id} tracking={element.tracking} />
       </div>
       <Choice
-        legend={words.details.reads}
+        legend={t('details.reads')}
         showLegend
         value={element.reads}
         options={[
-          { value: 'outward', label: words.details.outward },
-          { value: 'inward', label: words.details.inward },
+          { value: 'outward', label: t('details.outward') },
+          { value: 'inward', label: t('details.inward') },
         ]}
         onChange={(reads) => set({ reads })}
       />
       <Choice
-        legend={words.details.fit}
+        legend={t('details.fit')}
         showLegend
         value={element.fit === 'natural' ? 'natural' : 'span'}
         options={[
-          { value: 'natural', label: words.details.natural },
-          { value: 'span', label: words.details.span },
+          { value: 'natural', label: t('details.natural') },
+          { value: 'span', label: t('details.span') },
         ]}
         onChange={(fit) => set({ fit: fit === 'natural' ? 'natural' : { spanDeg: FIRST_SPAN_DEG } })}
       />
       {element.fit !== 'natural' && (
         <NumberField
-          label={words.details.spanDeg}
+          label={t('details.spanDeg')}
           value={element.fit.spanDeg}
           least={1}
           most={360}
-          unitLabel={words.details.degrees}
+          unitLabel={t('details.degrees')}
           onDone={done}
           onChange={(spanDeg) => set({ fit: { spanDeg } })}
         />

@@ -8,7 +8,7 @@ import { fromRim } from '../state/from-rim.ts';
 import type { Change } from '../state/history.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { Button } from '../ui/Button.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import { Beginnings } from './Beginnings.tsx';
 import { ElementRow } from './ElementRow.tsx';
 import css from './SayPanel.module.css';
@@ -45,23 +45,23 @@ export function SayPanel() {
       <Beginnings />
       <section aria-labelledby="elements-title">
         <h3 id="elements-title" tabIndex={-1} className={css.title}>
-          {words.say.elements}
+          {t('say.elements')}
         </h3>
-        {elements.length === 0 && <p className={css.nothing}>{words.say.nothing}</p>}
+        {elements.length === 0 && <p className={css.nothing}>{t('say.nothing')}</p>}
         <ol className={css.list}>
           {elements.map((element) => (
             <ElementRow key={element.id} element={element} />
           ))}
         </ol>
-        <div className={css.add} role="group" aria-label={words.say.add}>
+        <div className={css.add} role="group" aria-label={t('say.add')}>
           <Button kind="plain" onClick={() => add(addRingText)}>
-            <Plus size={16} aria-hidden /> {words.say.addRing}
+            <Plus size={16} aria-hidden /> {t('say.addRing')}
           </Button>
           <Button kind="plain" onClick={() => add(addLineText)}>
-            <Plus size={16} aria-hidden /> {words.say.addLine}
+            <Plus size={16} aria-hidden /> {t('say.addLine')}
           </Button>
           <Button kind="plain" onClick={() => add(addBorder)}>
-            <Plus size={16} aria-hidden /> {words.say.addBorder}
+            <Plus size={16} aria-hidden /> {t('say.addBorder')}
           </Button>
         </div>
       </section>

@@ -4,7 +4,7 @@ import { useAct, useDesign, useUi } from '../app/page-context.ts';
 import { Field } from '../ui/Field.tsx';
 import fieldCss from '../ui/Field.module.css';
 import { lengthWords } from '../ui/format-number.ts';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 
 const OWN = 'own';
 /** Gauge tables give thicknesses to a hundredth of this. */
@@ -17,7 +17,7 @@ export function SheetField({ thicknesses }: { readonly thicknesses: readonly She
   const act = useAct();
   const now = thicknesses.findIndex((t) => Math.abs(t.mm - stock.thicknessMm) < SAME_MM);
   return (
-    <Field label={words.size.sheet}>
+    <Field label={t('size.sheet')}>
       {({ id }) => (
         <select
           id={id}
@@ -28,7 +28,7 @@ export function SheetField({ thicknesses }: { readonly thicknesses: readonly She
             if (picked !== undefined) act((d) => setStock(d, { thicknessMm: Number(picked.mm.toFixed(3)) }));
           }}
         >
-          {now < 0 && <option value={OWN}>{words.size.otherThickness}</option>}
+          {now < 0 && <option value={OWN}>{t('size.otherThickness')}</option>}
           {thicknesses.map((t, i) => (
             <option key={t.label} value={String(i)}>
               {t.label.endsWith('mm') && unit === 'mm'

@@ -1,4 +1,4 @@
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import { HeadFields } from './HeadFields.tsx';
 import css from './fields.module.css';
 import { PlateList } from './PlateList.tsx';
@@ -11,13 +11,13 @@ export function SizePanel() {
       <HeadFields />
       <section className={css.section} aria-labelledby="plates-title">
         <h3 id="plates-title" className={css.title}>
-          {words.size.plates}
+          {t('size.plates')}
         </h3>
         <PlateList />
       </section>
       <section className={css.section} aria-labelledby="stock-title">
         <h3 id="stock-title" className={css.title}>
-          {words.size.stock}
+          {t('size.stock')}
         </h3>
         <StockFields />
       </section>

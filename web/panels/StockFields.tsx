@@ -6,7 +6,7 @@ import { Choice } from '../ui/Choice.tsx';
 import { Field } from '../ui/Field.tsx';
 import fieldCss from '../ui/Field.module.css';
 import { LengthField } from '../ui/LengthField.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './fields.module.css';
 import { SheetField } from './SheetField.tsx';
 
@@ -22,7 +22,7 @@ export function StockFields() {
   const torch = material === undefined || stock.use === 'paint' ? undefined : material.torch;
   return (
     <div className={css.stack}>
-      <Field label={words.size.material} hint={material?.sentence}>
+      <Field label={t('size.material')} hint={material?.sentence}>
         {({ id, describedBy }) => (
           <select
             id={id}
@@ -46,7 +46,7 @@ export function StockFields() {
       <div className={css.pair}>
         <SheetField thicknesses={material?.thicknesses ?? []} />
         <LengthField
-          label={words.size.ownThickness}
+          label={t('size.ownThickness')}
           mm={stock.thicknessMm}
           unit={unit}
           decimals={unit === 'mm' ? 2 : 4}
@@ -57,10 +57,12 @@ export function StockFields() {
         />
       </div>
       <Field
-        label={words.size.process}
+        label={t('size.process')}
         hint={process?.sentence}
         problem={
-          fit === undefined || fit.grade === 'yes' ? undefined : words.size.unfit(material?.name ?? '', fit.reason)
+          fit === undefined || fit.grade === 'yes'
+            ? undefined
+            : t('size.unfit', { material: material?.name ?? '', reason: fit.reason })
         }
       >
         {({ id, describedBy, invalid }) => (
@@ -79,25 +81,27 @@ export function StockFields() {
             {PROCESSES.map((p) => (
               <option key={p.id} value={p.id}>
                 {p.name}
-                {material === undefined ? '' : words.size.fitGrades[processFit(material, p.id).grade]}
+                {material === undefined ? '' : t(`size.fitGrades.${processFit(material, p.id).grade}`)}
               </option>
             ))}
           </select>
         )}
       </Field>
       <Choice
-        legend={words.size.use}
+        legend={t('size.use')}
         showLegend
         value={stock.use}
         options={[
-          { value: 'paint', label: words.size.paint },
-          { value: 'torch', label: words.size.torch },
+          { value: 'paint', label: t('size.paint') },
+          { value: 'torch', label: t('size.torch') },
         ]}
         onChange={(use) => act((d) => setStock(d, { use }))}
       />
       {torch !== undefined && material !== undefined && (
         <p className={torch.grade === 'yes' ? css.note : fieldCss.problem}>
-          {torch.grade === 'yes' ? words.size.torchYes(material.name) : words.size.unfit(material.name, torch.reason)}
+          {torch.grade === 'yes'
+            ? t('size.torchYes', { material: material.name })
+            : t('size.unfit', { material: material.name, reason: torch.reason })}
         </p>
       )}
     </div>

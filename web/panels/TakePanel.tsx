@@ -1,5 +1,5 @@
 import { useDesign, usePlates } from '../app/page-context.ts';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import { Cautions } from './Cautions.tsx';
 import { Downloads } from './Downloads.tsx';
 import css from './fields.module.css';
@@ -15,7 +15,7 @@ export function TakePanel() {
       <Downloads />
       <section className={css.section} aria-labelledby="figures-title">
         <h3 id="figures-title" className={css.title}>
-          {words.take.figures}
+          {t('take.figures')}
         </h3>
         {design.plates.map((spec) => (
           <PlateFigures key={spec.id} spec={spec} plate={plates[spec.id]} />
@@ -23,13 +23,13 @@ export function TakePanel() {
       </section>
       <section className={css.section} aria-labelledby="order-title">
         <h3 id="order-title" className={css.title}>
-          {words.take.order}
+          {t('take.order')}
         </h3>
         <OrderFields />
       </section>
       <section className={css.section} aria-labelledby="cautions-title">
         <h3 id="cautions-title" className={css.title}>
-          {words.take.cautions}
+          {t('take.cautions')}
         </h3>
         <Cautions />
       </section>

@@ -2,7 +2,7 @@ import { setTracking } from '../actions/set-tracking.ts';
 import { useAct, usePage } from '../app/page-context.ts';
 import { formatNumber } from '../ui/format-number.ts';
 import { NumberField } from '../ui/NumberField.tsx';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 
 /** Space between letters, in per cent of the height of the capitals. */
 export function TrackingField({ id, tracking }: { readonly id: string; readonly tracking: number }) {
@@ -10,12 +10,12 @@ export function TrackingField({ id, tracking }: { readonly id: string; readonly 
   const { design } = usePage();
   return (
     <NumberField
-      label={words.details.tracking}
+      label={t('details.tracking')}
       value={tracking * 100}
       least={-20}
       most={200}
       step={1}
-      unitLabel={words.details.percent}
+      unitLabel={t('details.percent')}
       show={(value) => formatNumber(value, 1)}
       onDone={() => design.getState().closeMerge()}
       onChange={(value) => act((d) => setTracking(d, id, value / 100))}

@@ -34,7 +34,7 @@ import {
   type Frame,
   type ScreenPoint,
 } from './view.ts';
-import { STAGE_WORDS, type StageWords } from './words.ts';
+import { stageWords, type StageWords } from './words.ts';
 
 export interface PlateStageProps {
   readonly plate: PlateResult | undefined;
@@ -66,7 +66,7 @@ const BARE_MM = 250;
 /** The plate lying on the head of its barrel: to look at, to choose on, to see the findings on. Fills its parent. */
 export function PlateStage(props: PlateStageProps) {
   const { plate, theme, findings, selectedId, onSelect, onPickFinding, showBridges = false } = props;
-  const words = props.words ?? STAGE_WORDS;
+  const words = props.words ?? stageWords();
   const palette = PALETTES[theme];
   const box = useRef<HTMLDivElement>(null);
   const helpId = useId();

@@ -1,4 +1,6 @@
-/** What the stage says, in English. Hand in others by the `words` prop. */
+import { t } from '../words/t.ts';
+
+/** What the stage says. Hand in others by the `words` prop. */
 export interface StageWords {
   readonly stage: string;
   readonly empty: string;
@@ -12,16 +14,18 @@ export interface StageWords {
   readonly inch: string;
 }
 
-export const STAGE_WORDS: StageWords = {
-  stage: 'The plate on the barrel head',
-  empty: 'Nothing to cut yet. Type a name, and it appears here.',
-  busy: 'Working it out',
-  zoomIn: 'Larger',
-  zoomOut: 'Smaller',
-  whole: 'Show the whole plate',
-  keys: 'Plus and minus change the size, arrow keys move the plate, 0 shows all of it.',
-  bridgeKeys:
-    'Arrow keys move the chosen bridge, with Shift farther. Square brackets turn it, plus and minus change its width, Delete removes it, Escape lets go.',
-  mm: 'mm',
-  inch: 'in',
-};
+/** The same in the language chosen. */
+export function stageWords(): StageWords {
+  return {
+    stage: t('stage.canvas.label'),
+    empty: t('stage.canvas.empty'),
+    busy: t('stage.canvas.busy'),
+    zoomIn: t('stage.canvas.zoomIn'),
+    zoomOut: t('stage.canvas.zoomOut'),
+    whole: t('stage.canvas.whole'),
+    keys: t('stage.canvas.keys'),
+    bridgeKeys: t('stage.canvas.bridgeKeys'),
+    mm: t('page.units.mm'),
+    inch: t('page.units.inch'),
+  };
+}

@@ -1,12 +1,13 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { PlateResult } from '../../geometry/plate.ts';
+import type { Key } from '../words/keys.ts';
 
 /** What the worker last made of the design; a plate stays until a newer one is ready. */
 export interface PlatesState {
   readonly plates: Readonly<Record<string, PlateResult>>;
   readonly busy: boolean;
-  /** A sentence, when the last run failed; the last good plates stay. */
-  readonly trouble: string | undefined;
+  /** The name of a sentence, when the last run failed; the last good plates stay. */
+  readonly trouble: Key | undefined;
   set(part: Partial<Omit<PlatesState, 'set'>>): void;
   put(plate: PlateResult): void;
 }

@@ -1,6 +1,6 @@
 import { MM_PER_INCH } from '../../geometry/units.ts';
 import type { Unit } from '../state/tastes.ts';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import { formatLength } from './format-number.ts';
 import { NumberField } from './NumberField.tsx';
 import { parseLengthMm } from './parse-number.ts';
@@ -26,7 +26,7 @@ export function LengthField({ mm, unit, leastMm, mostMm, decimals, ...rest }: Le
       least={leastMm}
       most={mostMm}
       step={unit === 'mm' ? 1 : MM_PER_INCH / 8}
-      unitLabel={words.units[unit]}
+      unitLabel={t(`page.units.${unit}`)}
       show={(value) => formatLength(value, unit, decimals)}
       read={(typed) => parseLengthMm(typed, unit)}
     />

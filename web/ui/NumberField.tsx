@@ -1,5 +1,5 @@
 import { useState, type KeyboardEvent } from 'react';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import { Field } from './Field.tsx';
 import css from './Field.module.css';
 import { formatNumber } from './format-number.ts';
@@ -97,16 +97,16 @@ function near(a: number, b: number): boolean {
 }
 
 function judge(parsed: Parsed, props: NumberFieldProps, show: (value: number) => string): string | undefined {
-  if ('problem' in parsed) return words.numbers[parsed.problem];
+  if ('problem' in parsed) return t(`numbers.${parsed.problem}`);
   const { value } = parsed;
-  if (props.whole === true && !Number.isInteger(value)) return words.numbers.whole;
+  if (props.whole === true && !Number.isInteger(value)) return t('numbers.whole');
   const tooLow = props.least !== undefined && value < props.least;
   const tooHigh = props.most !== undefined && value > props.most;
   if (!tooLow && !tooHigh) return undefined;
   const unit = props.unitLabel === undefined ? '' : ` ${props.unitLabel}`;
   if (props.least !== undefined && props.most !== undefined)
-    return words.numbers.between(show(props.least), `${show(props.most)}${unit}`);
+    return t('numbers.between', { least: show(props.least), most: `${show(props.most)}${unit}` });
   return tooLow
-    ? words.numbers.atLeast(`${show(props.least ?? 0)}${unit}`)
-    : words.numbers.atMost(`${show(props.most ?? 0)}${unit}`);
+    ? t('numbers.atLeast', { least: `${show(props.least ?? 0)}${unit}` })
+    : t('numbers.atMost', { most: `${show(props.most ?? 0)}${unit}` });
 }

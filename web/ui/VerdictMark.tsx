@@ -1,6 +1,6 @@
 import { CircleAlert, CircleCheck, OctagonX } from 'lucide-react';
 import type { Verdict } from '../../geometry/findings.ts';
-import { words } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import css from './VerdictMark.module.css';
 
 const SIGNS = { ready: CircleCheck, look: CircleAlert, stop: OctagonX };
@@ -18,7 +18,7 @@ export function VerdictMark({ verdict, size = 18, silent = false }: VerdictMarkP
   return (
     <span className={css[verdict]}>
       <Sign size={size} aria-hidden />
-      {!silent && <span className="sr-only">{words.plates.marks[verdict]}</span>}
+      {!silent && <span className="sr-only">{t(`page.plates.marks.${verdict}`)}</span>}
     </span>
   );
 }

@@ -1,28 +1,29 @@
-import i18next from 'i18next';
-import placing from './en/placing.json' with { type: 'json' };
+import { createInstance } from 'i18next';
+import { english } from './english.ts';
+import type { Key } from './keys.ts';
 
-/** English, which every other language mirrors; one file for each part of the page. A key is `part.name`. */
-const EN = { placing } as const;
+/** What is put into a sentence by name; `count` also chooses between one and many. */
+export type Values = Readonly<Record<string, string | number>>;
 
-type Keys<T, Path extends string = ''> = T extends string
-  ? Path
-  : { [K in keyof T & string]: Keys<T[K], Path extends '' ? K : `${Path}.${K}`> }[keyof T & string];
-
-/** Plural forms (`name_one`, `name_other`) are asked for by their plain name. */
-type WithoutPlural<K extends string> = K extends `${infer Name}_one` | `${infer Name}_other` ? Name : K;
-export type WordKey = WithoutPlural<Keys<typeof EN>>;
-
-const words = i18next.createInstance();
-void words.init({
+const book = createInstance();
+// Everything is at hand, so this is done before the next line.
+void book.init({
   lng: 'en',
   fallbackLng: 'en',
+  defaultNS: 'words',
+  resources: { en: { words: english } },
   initAsync: false,
-  resources: { en: { translation: EN } },
-  // React and the canvas write text as text: nothing here is ever read as markup.
+  nsSeparator: false,
+  // React escapes by itself.
   interpolation: { escapeValue: false },
 });
 
-/** What the page says, in the language chosen: `t('say.opened', { title })`; `count` picks the plural form. */
-export function t(key: WordKey, values: Readonly<Record<string, string | number>> = {}): string {
-  return words.t(key, values);
+/**
+ * The word or sentence in the language chosen, with its values put in. Call it while drawing or acting, never at the
+ * top of a file: the language may change.
+ */
+export function t(key: Key, values: Values = {}): string {
+  const { count } = values;
+  // What a person typed stands among the values: signs in it that mean something to the library stay text.
+  return book.t(key, { replace: values, nest: false, ...(typeof count === 'number' && { count }) });
 }

@@ -11,7 +11,6 @@ import { plateFileNames } from '../../geometry/files/names.ts';
 import { writeSvg } from '../../geometry/files/svg.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
 import { provePlan } from '../../geometry/prove-plan.ts';
-import { words } from '../words/en.ts';
 import { fileStem } from './file-stem.ts';
 import type { Made, MadeFile, MadeFiles, WantedFile } from './plate-api.ts';
 
@@ -42,7 +41,7 @@ export async function makeFiles(
     const plan = planCuts(made.plate);
     const plate = provePlan(made.plate, plan);
     const stop = plate.findings.find((f) => f.severity === 'stop');
-    if (stop !== undefined) return { problem: `${plate.name}: ${stop.sentence}` };
+    if (stop !== undefined) return { stopped: { plate: plate.name, finding: stop } };
     planned.set(plateId, { plate, plan });
   }
   const files: MadeFile[] = [];
@@ -104,6 +103,6 @@ async function everything(design: Design, planned: ReadonlyMap<string, Planned>)
 
 async function fetchBytes(url: string): Promise<Uint8Array> {
   const answer = await fetch(url);
-  if (!answer.ok) throw new Error(words.trouble.files);
+  if (!answer.ok) throw new Error(`${url}: ${answer.status}`);
   return new Uint8Array(await answer.arrayBuffer());
 }

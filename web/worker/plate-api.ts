@@ -1,7 +1,9 @@
 import type { Design } from '../../geometry/design/schema.ts';
+import type { Finding } from '../../geometry/findings.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
+import type { Key } from '../words/keys.ts';
 
-export type Made = { readonly plate: PlateResult } | { readonly problem: string };
+export type Made = { readonly plate: PlateResult } | { readonly problem: Key };
 
 /** A file the person wants to take home. */
 export type WantedFile =
@@ -17,9 +19,14 @@ export interface MadeFile {
   readonly bytes: Uint8Array<ArrayBuffer>;
 }
 
-export type MadeFiles = { readonly files: readonly MadeFile[] } | { readonly problem: string };
+export type MadeFiles =
+  | { readonly files: readonly MadeFile[] }
+  | { readonly problem: Key }
+  /** What must be mended first. */
+  | { readonly stopped: { readonly plate: string; readonly finding: Finding } };
 
-/** What the page may ask of its worker. Every answer is data; what goes wrong comes back as a sentence. */
+/** What the page may ask of its worker. Every answer is data; what goes wrong comes back as the name of a sentence, for the
+ * page to say. */
 export interface PlateApi {
   make(design: Design, plateId: string): Promise<Made>;
   files(design: Design, wanted: readonly WantedFile[]): Promise<MadeFiles>;

@@ -2,7 +2,6 @@ import { wrap } from 'comlink';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
 import type { PlatesStore } from '../state/plates-store.ts';
-import { words } from '../words/en.ts';
 import { createLatestWins } from './latest-wins.ts';
 import type { Made, MadeFiles, PlateApi, WantedFile } from './plate-api.ts';
 
@@ -54,7 +53,7 @@ export function startPlateClient(store: PlatesStore): PlateClient {
       try {
         made = await ask((api) => api.make(job.design, plateId));
       } catch {
-        made = { problem: words.trouble.worker };
+        made = { problem: 'trouble.worker' };
       }
       if (stale()) return;
       if ('plate' in made) {
@@ -85,7 +84,7 @@ export function startPlateClient(store: PlatesStore): PlateClient {
       try {
         return await ask((api) => api.files(design, wanted));
       } catch {
-        return { problem: words.trouble.files };
+        return { problem: 'trouble.files' };
       }
     },
   };

@@ -4,7 +4,6 @@ import { loadFaces } from '../../fonts/browser-faces.ts';
 import { createStore } from '../../geometry/solve-store.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { makePlate } from '../../geometry/make-plate.ts';
-import { words } from '../words/en.ts';
 import type { Made, PlateApi } from './plate-api.ts';
 import { createRecentPlates } from './recent-plates.ts';
 import { withFaceProblems } from './with-face-problems.ts';
@@ -26,7 +25,7 @@ async function make(design: Design, plateId: string): Promise<Made> {
     if (problems.length === 0) recent.put(design, plateId, plate);
     return { plate: withFaceProblems(plate, texts, problems) };
   } catch {
-    return { problem: words.trouble.worker };
+    return { problem: 'trouble.worker' };
   }
 }
 
@@ -37,7 +36,7 @@ const api: PlateApi = {
       const { makeFiles } = await import('./make-files.ts');
       return await makeFiles(design, wanted, make);
     } catch {
-      return { problem: words.trouble.files };
+      return { problem: 'trouble.files' };
     }
   },
 };

@@ -7,7 +7,7 @@ import type { Design, RingText } from '../../../geometry/design/schema.ts';
 import { designText } from '../../../geometry/design/write-design.ts';
 import { makePlate } from '../../../geometry/make-plate.ts';
 import { createSaver, type SavingState } from '../../../web/state/saving.ts';
-import { words } from '../../../web/words/en.ts';
+import { t } from '../../../web/words/t.ts';
 import type { Claim } from '../claim.ts';
 
 /** Each case gives the sentence that a person is shown; undefined when nothing is said. */
@@ -30,7 +30,7 @@ const CASES: Readonly<Record<string, () => Promise<string | undefined>>> = {
   },
   'storage full': async () => {
     const state = await savedOn(() => Promise.reject(new DOMException('no room', 'QuotaExceededError')));
-    return state === 'full' ? words.saving.full : undefined;
+    return state === 'full' ? t('saving.full') : undefined;
   },
 };
 

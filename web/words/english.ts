@@ -1,0 +1,34 @@
+import bridges from './en/bridges.json';
+import cautions from './en/cautions.json';
+import details from './en/details.json';
+import figures from './en/figures.json';
+import look from './en/look.json';
+import numbers from './en/numbers.json';
+import page from './en/page.json';
+import placing from './en/placing.json';
+import saving from './en/saving.json';
+import say from './en/say.json';
+import size from './en/size.json';
+import stage from './en/stage.json';
+import take from './en/take.json';
+import trouble from './en/trouble.json';
+import verdict from './en/verdict.json';
+
+/** Every word of the interface in English, part by part: what all other languages are held against. */
+export const english = {
+  bridges,
+  cautions,
+  details,
+  figures,
+  look,
+  numbers,
+  page,
+  placing,
+  saving,
+  say,
+  size,
+  stage,
+  take,
+  trouble,
+  verdict,
+};

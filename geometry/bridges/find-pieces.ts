@@ -84,19 +84,35 @@ export function findPieces(regions: readonly Region[], shrinkMm: number): Pieces
     ...grown.map(({ outer }) => ({ ring: outer, owner: innermost(cores, outer[0]!) + 1 })),
   ];
   const openRings = regions.flatMap((r) => [r.outer, ...r.holes]);
-  return {
-    pieces,
-    edges,
-    shrunk: edgeGrid(
+  // Most looks find nothing to bridge and need no grid.
+  const shrunk = later(() =>
+    edgeGrid(
       edges.map((e) => e.ring),
       edges.map((e) => e.owner),
     ),
-    open: edgeGrid(
+  );
+  const open = later(() =>
+    edgeGrid(
       openRings,
       openRings.map(() => 0),
     ),
+  );
+  return {
+    pieces,
+    edges,
+    get shrunk() {
+      return shrunk();
+    },
+    get open() {
+      return open();
+    },
     specks,
   };
+}
+
+function later<T>(work: () => T): () => T {
+  let made: T | undefined;
+  return () => (made ??= work());
 }
 
 /** Index of the smallest ring that holds the point, -1 for none. */

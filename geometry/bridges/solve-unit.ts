@@ -3,14 +3,14 @@ import type { Manner } from '../design/schema.ts';
 import { regionAreaMm2, ringHolds, signedAreaMm2 } from '../measure/ring.ts';
 import type { Point, Region, Ring } from '../shapes.ts';
 import type { StockRules } from '../stock/rules.ts';
-import { SHRINK_SHARE } from '../units.ts';
+import { ROUND_JOIN_ERROR_MM, SHRINK_SHARE } from '../units.ts';
 import type { Bar } from './bar.ts';
 import { findBars } from './bars.ts';
 import { canonicalUnit } from './canonical-unit.ts';
 import { closePinches } from './close-pinches.ts';
 import { chooseByHand } from './choose-by-hand.ts';
 import { chooseBars } from './choose.ts';
-import { findPieces } from './find-pieces.ts';
+import { findPieces, type Pieces } from './find-pieces.ts';
 import { heldOnce } from './held-once.ts';
 import { type HandEdits, NO_EDITS } from './hand-edits.ts';
 import { mirrorAxis } from './mirror.ts';
@@ -65,11 +65,19 @@ export interface SolvedUnit {
 }
 
 /**
- * How far the metal is shrunk, in turn. The first is what the proof uses. The second, a little less, brings out
- * pieces that are just wider than a bridge but hang by a neck just narrower: rounding could decide them either way.
- * Both are looked at again after bars were built, since a bar can close a mouth.
+ * How far the metal is shrunk at each look. The first finds the pieces that the letter is bridged by. Then by turns a
+ * little less, which brings out pieces just wider than a bridge that hang by a neck just narrower (rounding could
+ * decide them either way), and by as much again and what round corners of an offset may lack: a piece that the first
+ * look's rounding hid. Both are looked at again after bars were built, since a bar can close a mouth.
  */
-const SHRINKS = [SHRINK_SHARE, 0.95 * SHRINK_SHARE, SHRINK_SHARE, 0.95 * SHRINK_SHARE, SHRINK_SHARE];
+function shrinkOf(look: number, widthMm: number): number {
+  const first = (SHRINK_SHARE * widthMm) / 2;
+  if (look === 0) return first;
+  return look % 2 === 1 ? 0.95 * first : first + 1.5 * ROUND_JOIN_ERROR_MM;
+}
+
+/** After so many looks what still comes to light is told as loose. */
+const MOST_LOOKS = 7;
 
 /**
  * Bridges one unit.
@@ -117,10 +125,9 @@ function solveCanonical(regions: readonly Region[], rules: StockRules, manner: M
   /** Island of the drawing that each of `islands` is or is part of. */
   const bodies: number[] = [];
   let axis: number | undefined;
-  let clean = 0;
-  for (const [pass, share] of SHRINKS.entries()) {
-    if (clean >= 2) break;
-    const found = findPieces(openings, (share * widthMm) / 2);
+  let [clean, same] = [0, 0];
+  for (let pass = 0; pass < MOST_LOOKS && (pass < 3 || same < 2); pass++) {
+    const found = findPieces(openings, shrinkOf(pass, widthMm));
     if (found.specks.length > 0) {
       openings = withoutHoles(openings, found.specks);
       specks.push(...found.specks.map((s) => s[0]!));
@@ -129,6 +136,7 @@ function solveCanonical(regions: readonly Region[], rules: StockRules, manner: M
     const keeps = pass === 0 ? edits.keeps : [];
     if (found.pieces.length === 1 && possible.length === 0 && keeps.length === 0) {
       clean++;
+      same++;
       continue;
     }
     clean = 0;
@@ -142,6 +150,7 @@ function solveCanonical(regions: readonly Region[], rules: StockRules, manner: M
     const first = bars.length;
     for (const bar of chosen) bars.push(...built(bar));
     const fresh = bars.slice(first);
+    same = fresh.length === 0 && found.specks.length === 0 ? same + 1 : 0;
     // Only what is an island in the drawing counts as one; a widened neck held something before.
     for (const piece of found.pieces) {
       if (piece.metal === 0) continue;
@@ -153,8 +162,7 @@ function solveCanonical(regions: readonly Region[], rules: StockRules, manner: M
     const outlines = fresh.map((b) => b.outline);
     openings = withoutCrumbs(trimSlivers(subtract(openings, outlines), outlines, rules.kerfMm), rules.kerfMm);
   }
-  const left = findPieces(openings, (SHRINK_SHARE * widthMm) / 2);
-  const loose = [...left.pieces.slice(1).map((p) => p.at), ...left.specks.map((s) => s[0]!)];
+  const loose = clean >= 2 ? [] : looseIn(findPieces(openings, shrinkOf(2, widthMm)));
   const hangs = hangsOfBars(metal, bars, rules);
   const hung = islands.map((island, i): SolvedIsland => {
     const hang = hangs[bodies[i]!];
@@ -165,6 +173,10 @@ function solveCanonical(regions: readonly Region[], rules: StockRules, manner: M
   const crowded = cover.covered > CROWDED || islands.some((island) => island.small);
   const once = crowded ? heldOnce(regions, openings, outlines) : [];
   return { openings, bars, islands: hung, specks, loose, once, lost, refused, ...cover };
+}
+
+function looseIn({ pieces, specks }: Pieces): Point[] {
+  return [...pieces.slice(1).map((p) => p.at), ...specks.map((s) => s[0]!)];
 }
 
 /** Above this share covered, bars run into each other and into islands: what each holds alone is looked at. */

@@ -81,7 +81,7 @@ function expectHeldTwice(plate: PlateResult): void {
     10,
   );
   expect(metal.pieces).toBe(1);
-  expect(metal.pieceCountShrunk(0.49 * plate.rules.leastBridgeMm)).toBe(1);
+  expect(metal.shrunk(0.49 * plate.rules.leastBridgeMm).pieces).toBe(1);
   for (const b of on(plate, 'name/0')) expect(metal.without(b.outline, plate.unbridged).pieces).toBe(1);
 }
 

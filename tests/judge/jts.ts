@@ -1,6 +1,7 @@
 import BufferOp from 'jsts/org/locationtech/jts/operation/buffer/BufferOp.js';
 import Coordinate from 'jsts/org/locationtech/jts/geom/Coordinate.js';
 import GeometryFactory from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
+import DistanceOp from 'jsts/org/locationtech/jts/operation/distance/DistanceOp.js';
 import OverlayOp from 'jsts/org/locationtech/jts/operation/overlay/OverlayOp.js';
 import UnaryUnionOp from 'jsts/org/locationtech/jts/operation/union/UnaryUnionOp.js';
 
@@ -9,6 +10,7 @@ export interface Area {
   getArea(): number;
   getNumGeometries(): number;
   getGeometryN(i: number): Area;
+  getEnvelopeInternal(): { getMinX(): number; getMaxX(): number; getMinY(): number; getMaxY(): number };
   /** Of a single polygon. */
   getNumInteriorRing(): number;
 }
@@ -31,7 +33,7 @@ export function polygon(outer: readonly XY[], holes: readonly (readonly XY[])[] 
 }
 
 export function unionOf(areas: readonly Area[]): Area {
-  return UnaryUnionOp.union(factory.createGeometryCollection(areas)) as Area;
+  return areas.length === 1 ? areas[0]! : (UnaryUnionOp.union(factory.createGeometryCollection(areas)) as Area);
 }
 
 export function difference(a: Area, b: Area): Area {
@@ -42,9 +44,20 @@ export function intersection(a: Area, b: Area): Area {
   return OverlayOp.intersection(a, b) as Area;
 }
 
-/** Shrunk by so much, corners rounded with 32 segments a quarter. */
+/** Round corners of the judge miss the true circle by no more than this. */
+const ROUND_ERROR_MM = 0.001;
+
+/** Shrunk by so much (grown where negative), corners rounded to ROUND_ERROR_MM. */
 export function shrink(area: Area, byMm: number): Area {
-  return BufferOp.bufferOp(area, -byMm, 32) as Area;
+  const r = Math.abs(byMm);
+  // A chord of an n-th of the quarter stands r (1 - cos(pi / 4n)) off its arc.
+  const segments = r <= ROUND_ERROR_MM ? 1 : Math.ceil(Math.PI / 4 / Math.acos(1 - ROUND_ERROR_MM / r));
+  return BufferOp.bufferOp(area, -byMm, segments) as Area;
+}
+
+/** Whether the areas come nearer to each other than so much. */
+export function within(a: Area, b: Area, mm: number): boolean {
+  return DistanceOp.isWithinDistance(a, b, mm);
 }
 
 /** Area of each connected part. */

@@ -1,11 +1,13 @@
 import { type ChildProcess, fork } from 'node:child_process';
 import type { Manner } from '../../geometry/design/schema.ts';
 import { seeded } from '../judge/seeded.ts';
-import { allCases, type SweepCase } from './case.ts';
+import { allCases, CAP_HEIGHTS_MM, STOCKS, type SweepCase } from './case.ts';
 import type { Batch, Outcome } from './worker.ts';
 
-/** Small enough that the processes end together. */
-const BATCH = 8;
+/** All heights and stocks of one letter, which is then drawn once; small enough that the processes end together. */
+const BATCH = CAP_HEIGHTS_MM.length * STOCKS.length;
+/** A sweep makes heaps of short-lived points: room for the young among them, MB. */
+const YOUNG_MB = 64;
 
 /** A seeded choice of so many of the cases, without repeats; all of them when fewer. */
 export async function sampleCases(count: number, seed: number): Promise<SweepCase[]> {
@@ -19,7 +21,12 @@ export async function sampleCases(count: number, seed: number): Promise<SweepCas
   return cases.slice(0, taken);
 }
 
-/** Runs cases in so many processes; `tell` hears of each batch as it is done. Only where TypeScript is loaded by tsx. */
+/** The part-th of so many parts, whole letters each: cases that are drawn alike stay together. */
+export function partOf(cases: readonly SweepCase[], part: number, parts: number): SweepCase[] {
+  return cases.filter((_, i) => Math.floor(i / BATCH) % parts === part - 1);
+}
+
+/** Runs cases in so many processes; `tell` hears of each batch as it is done. */
 export async function runCases(
   cases: readonly SweepCase[],
   jobs: number,
@@ -27,11 +34,14 @@ export async function runCases(
   tell: (batch: readonly Outcome[]) => void,
 ): Promise<void> {
   let next = 0;
+  const size = Math.min(BATCH, Math.ceil(cases.length / (4 * jobs)));
   const workers = Array.from({ length: Math.max(1, jobs) }, async () => {
-    const worker = fork(new URL('./worker.ts', import.meta.url));
+    const worker = fork(new URL('./worker.ts', import.meta.url), {
+      execArgv: [`--max-semi-space-size=${YOUNG_MB}`, '--import', new URL('./plain-ts.mjs', import.meta.url).href],
+    });
     try {
       while (next < cases.length) {
-        const batch: Batch = { cases: cases.slice(next, (next += BATCH)), manner };
+        const batch: Batch = { cases: cases.slice(next, (next += size)), manner };
         tell(await answered(worker, batch));
       }
     } finally {

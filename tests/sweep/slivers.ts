@@ -1,7 +1,5 @@
-import type { BuiltBar } from '../../geometry/bridges/solve-unit.ts';
-import type { Region } from '../../geometry/shapes.ts';
+import type { Ring } from '../../geometry/shapes.ts';
 import { type Area, difference, intersection, parts, polygon, shrink } from '../judge/jts.ts';
-import { areaOf } from '../judge/metal.ts';
 
 /** Just under half the kerf: what is narrower than the cut itself. */
 const SHARE = 0.98;
@@ -19,19 +17,14 @@ const BESIDE_MM = 0.02;
  * Tails of opening beside a bar that are narrower than the cut, by JTS: the opening less its own shrunk-and-grown
  * form, as far as the drawing was wider there. In: drawing, openings, bars, kerf, mm. Out: area of each, mm2.
  */
-export function sliversBeside(
-  drawn: readonly Region[],
-  openings: readonly Region[],
-  bars: readonly BuiltBar[],
-  kerfMm: number,
-): number[] {
+export function sliversBeside(drawn: Area, openings: Area, bars: readonly Ring[], kerfMm: number): number[] {
   if (bars.length === 0) return [];
   const r = (SHARE * kerfMm) / 2;
   const least = Math.max(SPECK_MM2, CORNER * r * r);
-  const tails = thinParts(areaOf(openings), r).filter((part) => part.getArea() > least);
+  const tails = thinParts(openings, r).filter((part) => part.getArea() > least);
   if (tails.length === 0) return [];
-  const near = bars.map((bar) => shrink(polygon(bar.outline), -BESIDE_MM));
-  const wide = wideParts(areaOf(drawn), r);
+  const near = bars.map((bar) => shrink(polygon(bar), -BESIDE_MM));
+  const wide = wideParts(drawn, r);
   return tails
     .filter((tail) => near.some((bar) => intersection(tail, bar).getArea() > 0))
     .map((tail) => intersection(tail, wide).getArea())

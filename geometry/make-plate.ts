@@ -10,9 +10,8 @@ import { shortFingerprint } from './design/fingerprint.ts';
 import type { Design } from './design/schema.ts';
 import { sortFindings, verdictOf } from './findings.ts';
 import { layOut } from './layout/lay-out.ts';
-import { regionAreaMm2 } from './measure/ring.ts';
+import { areaOf } from './measure/facts.ts';
 import { gatherUnits } from './openings/gather-units.ts';
-import { placeRegions } from './measure/place.ts';
 import type { PlateResult } from './plate.ts';
 import { type SolveStore, trimStore } from './solve-store.ts';
 import { materialById } from './stock/materials.ts';
@@ -37,11 +36,10 @@ export function makePlate(design: Design, plateId: string, faces: FaceSource, st
   const { diameterMm, findings: blankFindings } = plateDiameterMm(design, spec);
   const { rules, findings: stockFindings } = stockRules(design.stock, design.bridges.width);
   const apart = { ...rules, leastWebMm: Math.max(rules.leastWebMm, rules.leastBridgeMm) };
-  const layout = layOut(design, diameterMm, apart, faces);
-
   trimStore(store);
+  const layout = layOut(design, diameterMm, apart, faces, store.layouts);
   const units = gatherUnits(layout, rules.leastBridgeMm, store.outlines);
-  const unbridged = units.flatMap((u) => placeRegions(u.regions, u.frame));
+  const unbridged = units.flatMap((u) => u.inPlace);
   const bridged = bridgeOpenings(units, rules, design, store);
   const { openings, bridges, islands } = bridged;
 
@@ -52,7 +50,7 @@ export function makePlate(design: Design, plateId: string, faces: FaceSource, st
   const loose = proof.close ? verifyPlate(diameterMm, regions, rules.leastBridgeMm).loose : proof.loose;
   const { findings: gapFindings, ...narrowest } = judgeGaps(proof, openings, rules);
 
-  const openAreaMm2 = openings.reduce((sum, o) => sum + regionAreaMm2(o.region), 0);
+  const openAreaMm2 = openings.reduce((sum, o) => sum + areaOf(o.region), 0);
   const metalAreaMm2 = (Math.PI * diameterMm * diameterMm) / 4 - openAreaMm2;
   const findings = sortFindings([
     ...blankFindings,

@@ -57,42 +57,72 @@ export function bridgeOpenings(units: readonly Unit[], rules: StockRules, design
     const key = `${rule}|${manner}#${unit.key}${editsKey(edits)}`;
     const solved = solvedOnce(key, unit, rules, manner, edits, store);
     inPlace.push({ key, frame: unit.frame, solved, firstOpening: openings.length });
-    const elementIds = [...new Set(unit.shapes.map((s) => s.elementId))];
-    const first = unit.shapes[0]!;
-    const word = `${first.elementId}/${first.word}`;
-    placeRegions(solved.openings, unit.frame).forEach((region, i) =>
-      openings.push({ id: `${unit.id}.${i}`, elementIds, word, region }),
-    );
-    const ids = solved.bars.map((_, i) => `${unit.id}:${i}`);
-    solved.bars.forEach((bar, i) =>
-      bridges.push({
-        id: ids[i]!,
-        elementIds,
-        from: placePoint(bar.from, unit.frame),
-        to: placePoint(bar.to, unit.frame),
-        widthMm: bar.widthMm,
-        outline: placeRing(bar.outline, unit.frame),
-        widens: bar.widens,
-        shapeId: unit.shapes[bar.shape ?? 0]!.id,
-        ...(bar.editId !== undefined && { editId: bar.editId }),
-      }),
-    );
-    solved.islands.forEach((island, i) =>
-      islands.push({
-        id: `${unit.id}~${i}`,
-        elementIds,
-        at: placePoint(island.at, unit.frame),
-        areaMm2: island.areaMm2,
-        small: island.small,
-        bridgeIds: island.bars.map((b) => ids[b]!),
-        ...(island.hang && { hang: { ...island.hang, softAt: placePoint(island.hang.softAt, unit.frame) } }),
-      }),
-    );
-    findings.push(...unitFindings(unit, solved, elementIds, rules));
+    const placed = placedOnce(unit, key, solved, rules);
+    openings.push(...placed.openings);
+    bridges.push(...placed.bridges);
+    islands.push(...placed.islands);
+    findings.push(...placed.findings);
     findings.push(...unitEditFindings(unit, edits, solved, 2 * rules.leastBridgeMm));
   }
   findings.push(...lostEdits(design, shapes, byShape));
   return { units: inPlace, openings, bridges, islands, findings };
+}
+
+/** A bridged unit on the plate. */
+interface PlacedUnit {
+  /** Unit, rule, manner and edits: the solved unit it was placed from. */
+  readonly key: string;
+  readonly openings: readonly Opening[];
+  readonly bridges: readonly Bridge[];
+  readonly islands: readonly Island[];
+  readonly findings: readonly Finding[];
+}
+
+/** Units placed before, as long as the very same unit comes again; what was placed is then the same objects too. */
+const placedUnits = new WeakMap<Unit, PlacedUnit>();
+
+function placedOnce(unit: Unit, key: string, solved: SolvedUnit, rules: StockRules): PlacedUnit {
+  const known = placedUnits.get(unit);
+  if (known?.key === key) return known;
+  const placed = { key, ...placeUnit(unit, solved, rules) };
+  placedUnits.set(unit, placed);
+  return placed;
+}
+
+function placeUnit(unit: Unit, solved: SolvedUnit, rules: StockRules): Omit<PlacedUnit, 'key'> {
+  const elementIds = [...new Set(unit.shapes.map((s) => s.elementId))];
+  const first = unit.shapes[0]!;
+  const word = `${first.elementId}/${first.word}`;
+  const ids = solved.bars.map((_, i) => `${unit.id}:${i}`);
+  return {
+    openings: placeRegions(solved.openings, unit.frame).map((region, i) => ({
+      id: `${unit.id}.${i}`,
+      elementIds,
+      word,
+      region,
+    })),
+    bridges: solved.bars.map((bar, i) => ({
+      id: ids[i]!,
+      elementIds,
+      from: placePoint(bar.from, unit.frame),
+      to: placePoint(bar.to, unit.frame),
+      widthMm: bar.widthMm,
+      outline: placeRing(bar.outline, unit.frame),
+      widens: bar.widens,
+      shapeId: unit.shapes[bar.shape ?? 0]!.id,
+      ...(bar.editId !== undefined && { editId: bar.editId }),
+    })),
+    islands: solved.islands.map((island, i) => ({
+      id: `${unit.id}~${i}`,
+      elementIds,
+      at: placePoint(island.at, unit.frame),
+      areaMm2: island.areaMm2,
+      small: island.small,
+      bridgeIds: island.bars.map((b) => ids[b]!),
+      ...(island.hang && { hang: { ...island.hang, softAt: placePoint(island.hang.softAt, unit.frame) } }),
+    })),
+    findings: unitFindings(unit, solved, elementIds, rules),
+  };
 }
 
 function solvedOnce(

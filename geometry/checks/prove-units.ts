@@ -1,6 +1,6 @@
 import type { UnitInPlace } from '../bridges/bridge-openings.ts';
 import { placePoint } from '../measure/clock.ts';
-import { ringsGap } from '../measure/distance.ts';
+import { boxOf, gapOf } from '../measure/facts.ts';
 import { boxesWithin, joinBoxes, ringBox } from '../measure/ring.ts';
 import type { Box, Placement, Point, Region, Ring } from '../shapes.ts';
 import type { StockRules } from '../stock/rules.ts';
@@ -124,7 +124,7 @@ function betweenUnits(units: readonly UnitInPlace[], openings: readonly Region[]
   const boxed = units.map((unit): Boxed => {
     const mine = openings.slice(unit.firstOpening, unit.firstOpening + unit.solved.openings.length);
     const rings = mine.map((o) => o.outer);
-    const boxes = rings.map(ringBox);
+    const boxes = rings.map(boxOf);
     return { first: unit.firstOpening, rings, boxes, box: joinBoxes(boxes) };
   });
   const sorted = boxed.filter((b) => b.rings.length > 0).sort((a, b) => a.box.minX - b.box.minX);
@@ -148,8 +148,8 @@ function narrowestOf(a: Boxed, b: Boxed, limitMm: number): Narrow | undefined {
     b.rings.forEach((q, j) => {
       const within = best?.mm ?? limitMm;
       if (!boxesWithin(a.boxes[i]!, b.boxes[j]!, within)) return;
-      const gap = ringsGap([p], [q], within);
-      if (gap) best = { ...gap, openings: [a.first + i, b.first + j] };
+      const gap = gapOf(p, q, limitMm);
+      if (gap && gap.mm < within) best = { ...gap, openings: [a.first + i, b.first + j] };
     });
   });
   return best;

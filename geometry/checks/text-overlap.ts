@@ -1,14 +1,14 @@
 import type { Opening } from '../bridges/types.ts';
 import type { Finding, Place } from '../findings.ts';
 import { ringsGap } from '../measure/distance.ts';
-import { boxesWithin, ringBox } from '../measure/ring.ts';
+import { boxOf, nearestToCentre, reachOf } from '../measure/facts.ts';
+import { boxesWithin } from '../measure/ring.ts';
 import type { Box, Ring } from '../shapes.ts';
 import type { CheckInput } from './input.ts';
 import { callElement, inMm, sentenceStart } from './words.ts';
 
 interface Reach {
   readonly opening: Opening;
-  readonly rings: readonly Ring[];
   readonly box: Box;
   /** Nearest and farthest from the centre of the plate: two elements one inside the other differ here. */
   readonly inner: number;
@@ -29,7 +29,7 @@ export function checkTextOverlap(input: CheckInput): Finding[] {
     if (!known || mm < known.mm) worst.set(key, { ids, mm, place });
   };
 
-  const reaches = input.openings.map(reachOf);
+  const reaches = input.openings.map(bounds);
   for (const { opening } of reaches) {
     const [first, ...others] = opening.elementIds;
     for (const other of others) {
@@ -41,9 +41,9 @@ export function checkTextOverlap(input: CheckInput): Finding[] {
     if (!a) continue;
     for (let j = i + 1; j < reaches.length; j++) {
       const b = reaches[j];
-      if (!b || sharesElement(a.opening, b.opening)) continue;
-      if (a.inner - b.outer >= web || b.inner - a.outer >= web || !boxesWithin(a.box, b.box, web)) continue;
-      const gap = ringsGap(a.rings, b.rings, web);
+      if (!b || !boxesWithin(a.box, b.box, web) || sharesElement(a.opening, b.opening)) continue;
+      if (a.inner - b.outer >= web || b.inner - a.outer >= web) continue;
+      const gap = ringsGap(ringsOf(a), ringsOf(b), web);
       const [idA, idB] = [a.opening.elementIds[0], b.opening.elementIds[0]];
       if (gap && idA !== undefined && idB !== undefined) {
         note(idA, idB, gap.mm, { kind: 'point', at: gap.from, radiusMm: Math.max(5, 3 * web) });
@@ -69,28 +69,14 @@ export function checkTextOverlap(input: CheckInput): Finding[] {
   });
 }
 
-function reachOf(opening: Opening): Reach {
-  const rings = [opening.region.outer, ...opening.region.holes];
-  let outer = 0;
-  for (const p of opening.region.outer) outer = Math.max(outer, Math.hypot(p.x, p.y));
-  return { opening, rings, box: ringBox(opening.region.outer), inner: nearestToCentre(rings), outer };
+function bounds(opening: Opening): Reach {
+  const { region } = opening;
+  const { outer } = region;
+  return { opening, box: boxOf(outer), inner: nearestToCentre(region), outer: reachOf(outer).mm };
 }
 
-/** Distance from the centre to the nearest edge: along sides, not at points only. */
-function nearestToCentre(rings: readonly Ring[]): number {
-  let best = Infinity;
-  for (const ring of rings) {
-    let a = ring[ring.length - 1];
-    if (!a) continue;
-    for (const b of ring) {
-      const [dx, dy] = [b.x - a.x, b.y - a.y];
-      const lengthSq = dx * dx + dy * dy;
-      const t = lengthSq === 0 ? 0 : Math.min(1, Math.max(0, -(a.x * dx + a.y * dy) / lengthSq));
-      best = Math.min(best, Math.hypot(a.x + t * dx, a.y + t * dy));
-      a = b;
-    }
-  }
-  return best;
+function ringsOf({ opening }: Reach): Ring[] {
+  return [opening.region.outer, ...opening.region.holes];
 }
 
 function sharesElement(a: Opening, b: Opening): boolean {

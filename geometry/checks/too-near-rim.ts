@@ -1,7 +1,8 @@
 import type { DesignElement } from '../design/schema.ts';
 import type { Finding, Mend } from '../findings.ts';
 import type { Extent } from '../layout/placed.ts';
-import type { Point } from '../shapes.ts';
+import { reachOf } from '../measure/facts.ts';
+import type { Point, Ring } from '../shapes.ts';
 import type { CheckInput } from './input.ts';
 import { callElement, inMm, sentenceStart } from './words.ts';
 
@@ -14,21 +15,19 @@ const SLACK_SHARE = 0.001;
  */
 export function checkTooNearRim(input: CheckInput): Finding[] {
   const radius = input.diameterMm / 2;
-  const farthest = new Map<string, { at: Point; reach: number; points: Point[] }>();
+  const farthest = new Map<string, { at: Point; reach: number; rings: Ring[] }>();
   for (const opening of input.openings) {
     const elementId = outermost(opening.elementIds, input.layout.extents);
     if (elementId !== undefined) {
-      const entry = farthest.get(elementId) ?? { at: { x: 0, y: 0 }, reach: 0, points: [] };
-      for (const p of opening.region.outer) {
-        const reach = Math.hypot(p.x, p.y);
-        if (reach > entry.reach) [entry.at, entry.reach] = [p, reach];
-        entry.points.push(p);
-      }
+      const entry = farthest.get(elementId) ?? { at: { x: 0, y: 0 }, reach: 0, rings: [] };
+      const reach = reachOf(opening.region.outer);
+      if (reach.mm > entry.reach) [entry.at, entry.reach] = [reach.at, reach.mm];
+      entry.rings.push(opening.region.outer);
       farthest.set(elementId, entry);
     }
   }
   const findings: Finding[] = [];
-  for (const [elementId, { at, reach, points }] of farthest) {
+  for (const [elementId, { at, reach, rings }] of farthest) {
     const metal = radius - reach;
     if (metal >= input.rules.rimMarginMm) continue;
     const name = callElement(input.design.elements, elementId);
@@ -39,7 +38,7 @@ export function checkTooNearRim(input: CheckInput): Finding[] {
       radius,
       radius - input.rules.rimMarginMm,
       reach,
-      points,
+      rings.flat(),
     );
     findings.push({
       code: 'too-near-rim',

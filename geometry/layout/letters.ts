@@ -37,7 +37,7 @@ export function readText(text: string, face: Face, emMm: number, keepEnds: boole
   const missing = new Set<string>();
   let mended = '';
   let word = 0;
-  const shown = [...new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(text)].map((part) => part.segment);
+  const shown = Array.from(GRAPHEMES.segment(text), (part) => part.segment);
   const spaceMm = (face.glyph(' ')?.advance ?? 0.28) * emMm;
   for (const seen of shown) {
     if (BLANK.test(seen) && seen !== BYTE_ORDER_MARK) {
@@ -76,6 +76,9 @@ export function labelOf(char: string): string {
   if (/\p{L}/u.test(char)) return `letter ${char}`;
   return /\p{N}/u.test(char) ? `figure ${char}` : `sign ${char}`;
 }
+
+/** Costly to make, and without a state. */
+const GRAPHEMES = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
 const BLANK = /^[\s\u2800\u3164]+$/u;
 /** Soft hyphen, joiners, direction marks, byte order mark, control characters: they print nothing. */

@@ -76,78 +76,86 @@ export function edgeGrid(rings: readonly Ring[], owners: readonly number[]): Edg
  */
 export function castRay(grid: EdgeGrid, from: Point, dx: number, dy: number): Hit[] {
   const hits: Hit[] = [];
-  const stamp = ++grid.ray;
-  const visit = (index: number) => {
-    const end = grid.start[index + 1]!;
-    for (let k = grid.start[index]!; k < end; k++) {
-      const e = grid.list[k]!;
-      if (grid.seen[e] === stamp) continue;
-      grid.seen[e] = stamp;
-      const sideA = (grid.ax[e]! - from.x) * dy - (grid.ay[e]! - from.y) * dx;
-      const sideB = (grid.bx[e]! - from.x) * dy - (grid.by[e]! - from.y) * dx;
-      if (sideA > 0 === sideB > 0) continue;
-      const t = sideA / (sideA - sideB);
-      const x = grid.ax[e]! + t * (grid.bx[e]! - grid.ax[e]!) - from.x;
-      const y = grid.ay[e]! + t * (grid.by[e]! - grid.ay[e]!) - from.y;
-      const at = x * dx + y * dy;
-      if (at > 0) hits.push({ at, owner: grid.owner[e]! });
-    }
-  };
-  walkCells(grid, from, dx, dy, visit);
-  return hits.sort((a, b) => a.at - b.at);
+  grid.ray++;
+  walkCells(grid, from, dx, dy, hits);
+  return hits.sort(byDistance);
 }
 
-function cellRange(
-  grid: Pick<EdgeGrid, 'minX' | 'minY' | 'cell' | 'columns' | 'rows'>,
-  x0: number,
-  x1: number,
-  y0: number,
-  y1: number,
-) {
-  const clampX = (v: number) => Math.min(grid.columns - 1, Math.max(0, Math.floor((v - grid.minX) / grid.cell)));
-  const clampY = (v: number) => Math.min(grid.rows - 1, Math.max(0, Math.floor((v - grid.minY) / grid.cell)));
-  return { c0: clampX(x0), c1: clampX(x1), r0: clampY(y0), r1: clampY(y1) };
+function byDistance(a: Hit, b: Hit): number {
+  return a.at - b.at;
+}
+
+/** Adds the ray's crossings with the edges of one cell that it has not met in another. */
+function crossCell(grid: EdgeGrid, cell: number, from: Point, dx: number, dy: number, hits: Hit[]): void {
+  const end = grid.start[cell + 1]!;
+  for (let k = grid.start[cell]!; k < end; k++) {
+    const e = grid.list[k]!;
+    if (grid.seen[e] === grid.ray) continue;
+    grid.seen[e] = grid.ray;
+    const sideA = (grid.ax[e]! - from.x) * dy - (grid.ay[e]! - from.y) * dx;
+    const sideB = (grid.bx[e]! - from.x) * dy - (grid.by[e]! - from.y) * dx;
+    if (sideA > 0 === sideB > 0) continue;
+    const t = sideA / (sideA - sideB);
+    const x = grid.ax[e]! + t * (grid.bx[e]! - grid.ax[e]!) - from.x;
+    const y = grid.ay[e]! + t * (grid.by[e]! - grid.ay[e]!) - from.y;
+    const at = x * dx + y * dy;
+    if (at > 0) hits.push({ at, owner: grid.owner[e]! });
+  }
 }
 
 type Bare = Omit<EdgeGrid, 'start' | 'list' | 'seen' | 'ray'>;
 
+function columnOf(grid: Bare, x: number): number {
+  return Math.min(grid.columns - 1, Math.max(0, Math.floor((x - grid.minX) / grid.cell)));
+}
+
+function rowOf(grid: Bare, y: number): number {
+  return Math.min(grid.rows - 1, Math.max(0, Math.floor((y - grid.minY) / grid.cell)));
+}
+
+/** Edges by the cells that their boxes touch: counted first, then put one after another. */
 function sortIntoCells(grid: Bare, count: number): { start: Int32Array; list: Int32Array } {
-  const start = new Int32Array(grid.columns * grid.rows + 1);
-  const each = (e: number, put: (cell: number) => void) => {
-    const [x0, x1] = [Math.min(grid.ax[e]!, grid.bx[e]!), Math.max(grid.ax[e]!, grid.bx[e]!)];
-    const [y0, y1] = [Math.min(grid.ay[e]!, grid.by[e]!), Math.max(grid.ay[e]!, grid.by[e]!)];
-    const { c0, c1, r0, r1 } = cellRange(grid, x0, x1, y0, y1);
-    for (let r = r0; r <= r1; r++) for (let c = c0; c <= c1; c++) put(r * grid.columns + c);
-  };
-  for (let e = 0; e < count; e++) each(e, (cell) => start[cell + 1]!++);
+  const { ax, ay, bx, by, columns } = grid;
+  const start = new Int32Array(columns * grid.rows + 1);
+  const ranges = new Int32Array(4 * count);
+  for (let e = 0; e < count; e++) {
+    const c0 = (ranges[4 * e] = columnOf(grid, Math.min(ax[e]!, bx[e]!)));
+    const c1 = (ranges[4 * e + 1] = columnOf(grid, Math.max(ax[e]!, bx[e]!)));
+    const r0 = (ranges[4 * e + 2] = rowOf(grid, Math.min(ay[e]!, by[e]!)));
+    const r1 = (ranges[4 * e + 3] = rowOf(grid, Math.max(ay[e]!, by[e]!)));
+    for (let r = r0; r <= r1; r++) for (let c = c0; c <= c1; c++) start[r * columns + c + 1]!++;
+  }
   for (let i = 0; i < start.length - 1; i++) start[i + 1]! += start[i]!;
   const list = new Int32Array(start[start.length - 1]!);
   const next = start.slice();
-  for (let e = 0; e < count; e++) each(e, (cell) => (list[next[cell]!++] = e));
+  for (let e = 0; e < count; e++) {
+    const [c1, r1] = [ranges[4 * e + 1]!, ranges[4 * e + 3]!];
+    for (let r = ranges[4 * e + 2]!; r <= r1; r++) {
+      for (let c = ranges[4 * e]!; c <= c1; c++) list[next[r * columns + c]!++] = e;
+    }
+  }
   return { start, list };
 }
 
-/** Visits the cells the ray passes (Amanatides and Woo 1987). */
-function walkCells(grid: EdgeGrid, from: Point, dx: number, dy: number, visit: (cell: number) => void): void {
+/** Looks into the cells the ray passes (Amanatides and Woo 1987). */
+function walkCells(grid: EdgeGrid, from: Point, dx: number, dy: number, hits: Hit[]): void {
   const maxX = grid.minX + grid.columns * grid.cell;
   const maxY = grid.minY + grid.rows * grid.cell;
   let t0 = 0;
   let t1 = Infinity;
-  for (const [p, d, lo, hi] of [
-    [from.x, dx, grid.minX, maxX],
-    [from.y, dy, grid.minY, maxY],
-  ] as const) {
-    if (d === 0) {
-      if (p < lo || p > hi) return;
-      continue;
-    }
-    const [ta, tb] = d > 0 ? [(lo - p) / d, (hi - p) / d] : [(hi - p) / d, (lo - p) / d];
-    t0 = Math.max(t0, ta);
-    t1 = Math.min(t1, tb);
-  }
+  if (dx !== 0) {
+    const [ta, tb] = [(grid.minX - from.x) / dx, (maxX - from.x) / dx];
+    t0 = Math.max(t0, Math.min(ta, tb));
+    t1 = Math.min(t1, Math.max(ta, tb));
+  } else if (from.x < grid.minX || from.x > maxX) return;
+  if (dy !== 0) {
+    const [ta, tb] = [(grid.minY - from.y) / dy, (maxY - from.y) / dy];
+    t0 = Math.max(t0, Math.min(ta, tb));
+    t1 = Math.min(t1, Math.max(ta, tb));
+  } else if (from.y < grid.minY || from.y > maxY) return;
   if (t0 > t1) return;
-  const { c0, r0 } = cellRange(grid, from.x + t0 * dx, from.x + t0 * dx, from.y + t0 * dy, from.y + t0 * dy);
-  let [c, r] = [c0, r0];
+  let c = columnOf(grid, from.x + t0 * dx);
+  let r = rowOf(grid, from.y + t0 * dy);
   const stepC = dx > 0 ? 1 : -1;
   const stepR = dy > 0 ? 1 : -1;
   const edgeX = grid.minX + (c + (dx > 0 ? 1 : 0)) * grid.cell;
@@ -157,7 +165,7 @@ function walkCells(grid: EdgeGrid, from: Point, dx: number, dy: number, visit: (
   const growX = dx === 0 ? Infinity : grid.cell / Math.abs(dx);
   const growY = dy === 0 ? Infinity : grid.cell / Math.abs(dy);
   while (c >= 0 && c < grid.columns && r >= 0 && r < grid.rows) {
-    visit(r * grid.columns + c);
+    crossCell(grid, r * grid.columns + c, from, dx, dy, hits);
     if (nextX < nextY) {
       c += stepC;
       nextX += growX;

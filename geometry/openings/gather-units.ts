@@ -1,11 +1,12 @@
 import { union } from '../adapters/clipper.ts';
+import { keptWith } from '../kept.ts';
 import type { Layout, PlacedShape } from '../layout/placed.ts';
 import { unplacePoint } from '../measure/clock.ts';
 import { ringsGap } from '../measure/distance.ts';
-import { placeRing } from '../measure/place.ts';
-import { boxesWithin, joinBoxes, ringBox, ringHolds } from '../measure/ring.ts';
-import type { Box, Placement, Region, Ring } from '../shapes.ts';
-import { type OutlineStore, placedRings, shapeRegions } from './outline-store.ts';
+import { placeRegions, placeRing } from '../measure/place.ts';
+import { boxesWithin, ringHolds } from '../measure/ring.ts';
+import type { Placement, Region, Ring } from '../shapes.ts';
+import { type OutlineStore, type Placed, placeShape, shapeRegions } from './outline-store.ts';
 
 /**
  * Openings that must be bridged together because they touch or come nearer than `reachMm` to each other.
@@ -23,38 +24,46 @@ export interface Unit {
   readonly frame: Placement;
   /** In the unit's frame, united; outer rings counter-clockwise. */
   readonly regions: readonly Region[];
+  /** The same on the plate. */
+  readonly inPlace: readonly Region[];
 }
 
 export function gatherUnits(layout: Layout, reachMm: number, store: OutlineStore): Unit[] {
-  const placed = layout.shapes.map((shape) => {
-    const rings = placedRings(shape, store);
-    return { shape, rings, box: joinBoxes(rings.map(ringBox)) };
-  });
-  const groups = groupNear(placed, reachMm);
-  return groups.map((group) => {
-    const shapes = group.map((i) => placed[i]!.shape);
-    const first = shapes[0]!;
-    if (shapes.length === 1) {
-      const regions = shapeRegions(first, store);
-      return { id: first.id, shapes, key: first.storeKey, frame: first.placement, regions };
-    }
-    const relative = shapes.map((s) => relativePlacement(s.placement, first.placement));
-    const key = shapes.map((s, i) => `${s.storeKey}@${Object.values(relative[i]!).join(',')}`).join('+');
-    const known = store.regions.get(key);
-    const regions = known ?? union(shapes.flatMap((s, i) => ownRings(s, relative[i]!, store)));
-    if (!known) store.regions.set(key, regions);
-    return { id: first.id, shapes, key, frame: first.placement, regions };
+  const placed = layout.shapes.map((shape) => placeShape(shape, store));
+  return groupNear(placed, reachMm).map((members) => {
+    const first = members[0]!;
+    const known = unitsFrom.get(first);
+    if (known && sameShapes(known, members)) return known;
+    const unit = members.length === 1 ? unitOfOne(first) : unitOfMany(members, store);
+    unitsFrom.set(first, unit);
+    return unit;
   });
 }
 
-interface Placed {
-  readonly shape: PlacedShape;
-  readonly rings: readonly Ring[];
-  readonly box: Box;
+/** Units by the first of their shapes: a unit of the very same shapes is the same object, plate after plate. */
+const unitsFrom = new WeakMap<Placed, Unit>();
+
+function sameShapes(unit: Unit, members: readonly Placed[]): boolean {
+  return unit.shapes.length === members.length && members.every((m, i) => m.shape === unit.shapes[i]);
 }
 
-/** Indices of shapes by transitive nearness, in the order of their first member. */
-function groupNear(placed: readonly Placed[], reachMm: number): number[][] {
+function unitOfOne({ shape, regions, inPlace }: Placed): Unit {
+  return { id: shape.id, shapes: [shape], key: shape.storeKey, frame: shape.placement, regions, inPlace };
+}
+
+function unitOfMany(members: readonly Placed[], store: OutlineStore): Unit {
+  const shapes = members.map((m) => m.shape);
+  const { id, placement: frame } = shapes[0]!;
+  const relative = shapes.map((s) => relativePlacement(s.placement, frame));
+  const key = shapes.map((s, i) => `${s.storeKey}@${Object.values(relative[i]!).join(',')}`).join('+');
+  const known = store.regions.get(key);
+  const regions = known ?? union(shapes.flatMap((s, i) => ownRings(s, relative[i]!, store)));
+  if (!known) store.regions.set(key, regions);
+  return { id, shapes, key, frame, regions, inPlace: placeRegions(regions, frame) };
+}
+
+/** Shapes by transitive nearness, in the order of their first member. */
+function groupNear(placed: readonly Placed[], reachMm: number): Placed[][] {
   const parent = placed.map((_, i) => i);
   const root = (i: number): number => {
     while (parent[i] !== i) i = parent[i]!;
@@ -75,18 +84,29 @@ function groupNear(placed: readonly Placed[], reachMm: number): number[][] {
       }
     }
   }
-  const groups = new Map<number, number[]>();
+  const groups = new Map<number, Placed[]>();
   placed.forEach((p, i) => {
     if (p.rings.length === 0) return;
-    const r = root(i);
-    groups.set(r, [...(groups.get(r) ?? []), i]);
+    const group = groups.get(root(i));
+    if (group) group.push(p);
+    else groups.set(root(i), [p]);
   });
   return [...groups.values()];
 }
 
+/** Asked once for each two shapes where they stand. */
 function touchOrNear(a: Placed, b: Placed, reachMm: number): boolean {
-  return ringsGap(a.rings, b.rings, reachMm) !== undefined || covers(a.rings, b.rings) || covers(b.rings, a.rings);
+  const known = nearFrom(a).get(b);
+  if (known?.reachMm === reachMm) return known.near;
+  const near =
+    ringsGap(a.rings, b.rings, reachMm) !== undefined || covers(a.rings, b.rings) || covers(b.rings, a.rings);
+  nearFrom(a).set(b, { reachMm, near });
+  return near;
 }
+
+const nearFrom = keptWith(
+  (_shape: Placed) => new WeakMap<Placed, { readonly reachMm: number; readonly near: boolean }>(),
+);
 
 /** True when a point of b's edge lies in a's opening: then all of b does, since their edges keep apart. */
 function covers(a: readonly Ring[], b: readonly Ring[]): boolean {

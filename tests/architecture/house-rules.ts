@@ -10,7 +10,7 @@ export interface Part {
 }
 
 /** Words everyone speaks in: layer 0 of the kernel. */
-const WORDS = ['geometry/units.ts', 'geometry/shapes.ts', 'geometry/findings.ts'];
+const WORDS = ['geometry/units.ts', 'geometry/shapes.ts', 'geometry/findings.ts', 'geometry/kept.ts'];
 /** Layer 0 and 1. */
 const BASE = [...WORDS, 'geometry/measure/', 'geometry/adapters/'];
 
@@ -18,6 +18,7 @@ export const PARTS: readonly Part[] = [
   { path: 'geometry/units.ts', may: [] },
   { path: 'geometry/shapes.ts', may: ['geometry/units.ts'] },
   { path: 'geometry/findings.ts', may: ['geometry/shapes.ts'] },
+  { path: 'geometry/kept.ts', may: [] },
   { path: 'geometry/measure/', may: WORDS },
   { path: 'geometry/adapters/', may: [...WORDS, 'geometry/measure/'] },
   { path: 'geometry/design/', may: WORDS },
@@ -74,7 +75,16 @@ export const PARTS: readonly Part[] = [
     ],
   },
   // Puts the stores of two stages into one, for those who make plates.
-  { path: 'geometry/solve-store.ts', may: ['geometry/openings/', 'geometry/bridges/', 'geometry/checks/ (types)'] },
+  {
+    path: 'geometry/solve-store.ts',
+    may: [
+      'geometry/kept.ts',
+      'geometry/openings/',
+      'geometry/bridges/',
+      'geometry/checks/ (types)',
+      'geometry/layout/ (types)',
+    ],
+  },
   { path: 'geometry/make-plate.ts', may: ['geometry/'] },
   // The last proof: of a cut plan, before files are written.
   { path: 'geometry/prove-plan.ts', may: ['geometry/'] },

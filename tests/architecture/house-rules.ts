@@ -10,14 +10,22 @@ export interface Part {
 }
 
 /** Words everyone speaks in: layer 0 of the kernel. */
-const WORDS = ['geometry/units.ts', 'geometry/shapes.ts', 'geometry/findings.ts', 'geometry/kept.ts'];
+const WORDS = [
+  'geometry/units.ts',
+  'geometry/shapes.ts',
+  'geometry/findings.ts',
+  'geometry/kept.ts',
+  'geometry/words/',
+];
 /** Layer 0 and 1. */
 const BASE = [...WORDS, 'geometry/measure/', 'geometry/adapters/'];
 
 export const PARTS: readonly Part[] = [
   { path: 'geometry/units.ts', may: [] },
   { path: 'geometry/shapes.ts', may: ['geometry/units.ts'] },
-  { path: 'geometry/findings.ts', may: ['geometry/shapes.ts'] },
+  { path: 'geometry/findings.ts', may: ['geometry/shapes.ts', 'geometry/words/ (types)'] },
+  // Every sentence of the kernel, in English.
+  { path: 'geometry/words/', may: [] },
   { path: 'geometry/kept.ts', may: [] },
   { path: 'geometry/measure/', may: WORDS },
   { path: 'geometry/adapters/', may: [...WORDS, 'geometry/measure/'] },
@@ -94,6 +102,11 @@ export const PARTS: readonly Part[] = [
   { path: 'web/words/', may: ['geometry/ (types)', 'geometry/words/'] },
   // Design in, design out: no store, no screen; only the name of an action's undo policy comes from the history.
   { path: 'web/actions/', may: ['geometry/', 'fonts/ (types)', 'web/words/', 'web/state/history.ts (types)'] },
+  // What a beginning asks, and what an answer makes of a design: design in, design out as well.
+  {
+    path: 'web/beginnings/',
+    may: ['geometry/', 'web/actions/', 'web/words/ (types)', 'web/state/history.ts (types)'],
+  },
   { path: 'web/worker/', may: ['geometry/', 'fonts/', 'web/words/', 'web/state/ (types)'] },
   { path: 'web/', may: ['geometry/', 'fonts/', 'web/'] },
 ];
@@ -148,7 +161,7 @@ export const PACKAGES: readonly PackageRule[] = [
   { name: /^(react|react-dom|lucide-react)$/, only: ['web/'], instead: 'geometry/ and fonts/ know no screen' },
   { name: /^i18next$/, only: ['web/words/'], instead: 'say it with t() of web/words/t.ts' },
   { name: /^zustand$/, only: ['web/'], instead: 'geometry/ and fonts/ keep no state' },
-  { name: /^idb-keyval$/, only: ['web/state/'], instead: 'save and load through web/state/' },
+  { name: /^(idb|idb-keyval)$/, only: ['web/state/'], instead: 'save and load through web/state/' },
   {
     name: /^comlink$/,
     only: ['web/worker/', 'web/state/', 'web/app/'],
@@ -168,7 +181,7 @@ export const PACKAGES: readonly PackageRule[] = [
 ];
 
 /** No screen parts in the pure parts of web/. */
-export const NO_REACT = ['web/actions/', 'web/words/', 'web/worker/'];
+export const NO_REACT = ['web/actions/', 'web/beginnings/', 'web/words/', 'web/worker/'];
 
 /** What the project's folder may hold at its top; the rest belongs in one of the folders. */
 export const TOP_LEVEL: readonly string[] = [

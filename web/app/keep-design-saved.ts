@@ -1,30 +1,88 @@
-import { readDesign } from '../../geometry/design/read-design.ts';
-import { designText } from '../../geometry/design/write-design.ts';
-import { restoreSaved } from '../actions/restore-saved.ts';
-import { createSaver, readAside, readSaved, setAside, type Keep } from '../state/saving.ts';
-import { t } from '../words/t.ts';
-import type { Page } from './page-context.ts';
+import { createBrowserShelf } from '../state/own/browser-shelf.ts';
+import { createCardList, type CardList } from '../state/own/card-list.ts';
+import { OLD_KEEP } from '../state/own/old-keep.ts';
+import { createOwnDesigns, type OwnDesigns } from '../state/own/own-designs.ts';
+import { takeOverOld } from '../state/own/take-over-old.ts';
+import type { DesignStore } from '../state/design-store.ts';
+import type { PlatesStore } from '../state/plates-store.ts';
+import type { SavingStore } from '../state/saving-store.ts';
+import type { UiStore } from '../state/ui-store.ts';
 
-/** Takes up where the last visit ended, then saves each change. Resolves when the design to begin with is there. */
-export async function keepDesignSaved(page: Page, keep: Keep): Promise<void> {
-  const { design, ui, saving } = page;
-  const saved = await readSaved(keep);
-  if (saved !== undefined) {
-    const read = readDesign(saved);
-    if ('design' in read) {
-      design.getState().apply(restoreSaved(design.getState().history.present, read.design));
-    } else {
-      const safe = await setAside(keep, saved);
-      ui.getState().set({ notice: t(safe ? 'trouble.damaged' : 'trouble.damagedLost', { why: read.problem }) });
-    }
-  }
-  saving.getState().set({ aside: await readAside(keep) });
-  const saver = createSaver(keep, (state) => saving.getState().set({ state }));
-  design.subscribe((now, before) => {
-    if (now.history.present !== before.history.present) saver.schedule(designText(now.history.present));
+interface Kept {
+  readonly own: OwnDesigns;
+  readonly list: CardList;
+  /** Takes up where the last visit ended, then saves each change. Resolves when the design to begin with is there. */
+  start(): Promise<void>;
+}
+
+const OPEN_KEY = 'bridgehead-open';
+/** A picture is made once the hand has rested for so long. */
+const PICTURE_DELAY_MS = 1200;
+
+/** The store of own designs in this browser, tied to the page. */
+export function keepDesignSaved(stores: {
+  readonly design: DesignStore;
+  readonly ui: UiStore;
+  readonly plates: PlatesStore;
+  readonly saving: SavingStore;
+}): Kept {
+  const { design, ui, plates, saving } = stores;
+  const shelf = createBrowserShelf();
+  const nowMs = () => Date.now();
+  const own = createOwnDesigns({
+    shelf,
+    design,
+    saving,
+    nowMs,
+    first: design.getState().history.present,
+    hold: {
+      // missing where the page comes without encryption, whatever the types say
+      locks: (navigator as Partial<Navigator>).locks,
+      channel: typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel('bridgehead-tabs'),
+    },
+    remembered,
+    remember,
+    say: (notice) => ui.getState().set({ notice }),
   });
+
   document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'hidden') void saver.flush();
+    if (document.visibilityState === 'hidden') void own.flush();
   });
-  window.addEventListener('pagehide', () => void saver.flush());
+  window.addEventListener('pagehide', () => void own.flush());
+
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  plates.subscribe(() => {
+    clearTimeout(timer);
+    timer = setTimeout(() => {
+      const { busy, plates: made } = plates.getState();
+      const plate = made[design.getState().history.present.plates[0]?.id ?? ''];
+      if (!busy && plate) own.picture(plate);
+    }, PICTURE_DELAY_MS);
+  });
+
+  return {
+    own,
+    list: createCardList({ shelf, own, design, saving, nowMs }),
+    async start() {
+      await takeOverOld(OLD_KEEP, shelf, nowMs());
+      await own.start();
+    },
+  };
+}
+
+/** A tab that is loaded anew shows what it showed; a new tab takes the newest. */
+function remembered(): string | undefined {
+  try {
+    return sessionStorage.getItem(OPEN_KEY) ?? undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+function remember(id: string): void {
+  try {
+    sessionStorage.setItem(OPEN_KEY, id);
+  } catch {
+    // then the newest is opened
+  }
 }

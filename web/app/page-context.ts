@@ -5,7 +5,9 @@ import type { PlateResult } from '../../geometry/plate.ts';
 import type { DesignStore } from '../state/design-store.ts';
 import type { Change } from '../state/history.ts';
 import type { PlatesState, PlatesStore } from '../state/plates-store.ts';
-import type { SavingStore } from '../state/saving-store.ts';
+import type { CardList } from '../state/own/card-list.ts';
+import type { OwnDesigns } from '../state/own/own-designs.ts';
+import type { SavingStore, SavingStoreState } from '../state/saving-store.ts';
 import type { UiState, UiStore } from '../state/ui-store.ts';
 import type { PlateClient } from '../worker/plate-client.ts';
 
@@ -16,6 +18,8 @@ export interface Page {
   readonly plates: PlatesStore;
   readonly saving: SavingStore;
   readonly client: PlateClient;
+  readonly own: OwnDesigns;
+  readonly list: CardList;
 }
 
 export const PageContext = createContext<Page | undefined>(undefined);
@@ -32,6 +36,10 @@ export function useDesign(): Design {
 
 export function useUi<T>(pick: (state: UiState) => T): T {
   return useStore(usePage().ui, pick);
+}
+
+export function useSaving<T>(pick: (state: SavingStoreState) => T): T {
+  return useStore(usePage().saving, pick);
 }
 
 export function usePlates<T>(pick: (state: PlatesState) => T): T {

@@ -1,6 +1,5 @@
 import { createRoot } from 'react-dom/client';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
-import { BROWSER_KEEP } from '../state/browser-keep.ts';
 import { createDesignStore } from '../state/design-store.ts';
 import { createPlatesStore } from '../state/plates-store.ts';
 import { sameCut } from '../state/same-cut.ts';
@@ -13,21 +12,21 @@ import { keepDesignSaved } from './keep-design-saved.ts';
 import { PageContext, type Page } from './page-context.ts';
 import './theme.css';
 
-const plates = createPlatesStore();
-const page: Page = {
+const stores = {
   design: createDesignStore(BEGINNINGS[0] ?? emptyDesign()),
   ui: createUiStore(),
-  plates,
+  plates: createPlatesStore(),
   saving: createSavingStore(),
-  client: startPlateClient(plates),
 };
+const kept = keepDesignSaved(stores);
+const page: Page = { ...stores, client: startPlateClient(stores.plates), own: kept.own, list: kept.list };
 
 void start();
 
 async function start(): Promise<void> {
   const place = document.getElementById('page');
   if (place === null) throw new Error('no place for the page in index.html');
-  await keepDesignSaved(page, BROWSER_KEEP);
+  await kept.start();
   keepPlatesMade();
   createRoot(place).render(
     <PageContext value={page}>

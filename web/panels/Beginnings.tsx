@@ -6,19 +6,18 @@ import type { PlateResult } from '../../geometry/plate.ts';
 import { beginWith } from '../actions/begin-with.ts';
 import { BEGINNINGS } from '../app/beginnings.ts';
 import { openDesignFile } from '../app/open-design-file.ts';
-import { useAct, usePage } from '../app/page-context.ts';
+import { usePage } from '../app/page-context.ts';
 import { PlatePicture } from '../ui/PlatePicture.tsx';
 import { t } from '../words/t.ts';
 import css from './Beginnings.module.css';
 
 /** Ready-made beginnings with pictures of their true plates, an empty head, or a file from before. */
 export function Beginnings() {
-  const { ui } = usePage();
-  const act = useAct();
+  const { ui, own } = usePage();
   const file = useRef<HTMLInputElement>(null);
 
   function begin(design: Design, notice: string, beginnings: readonly Design[] = []): void {
-    act((before) => beginWith(before, design, beginnings));
+    own.begin((before) => beginWith(before, design, beginnings), beginnings.length > 0 ? 'when-changed' : 'at-once');
     ui.getState().set({ selectedId: undefined, litFinding: undefined, plateId: undefined, notice });
   }
 

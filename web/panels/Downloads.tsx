@@ -1,7 +1,6 @@
 import { Download, FileText, Save, Shapes } from 'lucide-react';
 import { useState } from 'react';
 import { useStore } from 'zustand';
-import { saveAsideFiles } from '../app/save-aside-files.ts';
 import { saveDesignFile } from '../app/save-design-file.ts';
 import { saveFile } from '../app/save-file.ts';
 import { useDesign, usePage, usePlates } from '../app/page-context.ts';
@@ -21,7 +20,6 @@ export function Downloads() {
   const design = useDesign();
   const { client, saving } = usePage();
   const saved = useStore(saving, (s) => s.state);
-  const aside = useStore(saving, (s) => s.aside);
   const plates = usePlates((s) => s.plates);
   const settled = usePlates((s) => !s.busy && s.trouble === undefined);
   const [phase, setPhase] = useState<Phase>({ kind: 'rest' });
@@ -96,17 +94,6 @@ export function Downloads() {
             <Save size={16} aria-hidden /> JSON
           </Button>
         </li>
-        {aside.length > 0 && (
-          <li>
-            <span className={css.name}>
-              {t('trouble.rescue')}
-              <span className={css.sub}>{t('trouble.rescueHint')}</span>
-            </span>
-            <Button kind="plain" aria-label={t('trouble.rescue')} onClick={() => saveAsideFiles(aside)}>
-              <Save size={16} aria-hidden /> JSON
-            </Button>
-          </li>
-        )}
       </ul>
       <p role="status" className={phase.kind === 'failed' ? css.failed : css.note}>
         {phase.kind === 'making' ? t('take.making') : phase.kind === 'rest' ? '' : phase.sentence}

@@ -8,6 +8,8 @@ export interface DesignState {
   closeMerge(): void;
   undo(): void;
   redo(): void;
+  /** Another design, and nothing to undo: one of the list was opened. */
+  restart(design: Design): void;
 }
 
 export type DesignStore = StoreApi<DesignState>;
@@ -20,5 +22,6 @@ export function createDesignStore(design: Design): DesignStore {
     closeMerge: () => set((s) => ({ history: closeMerge(s.history) })),
     undo: () => set((s) => ({ history: stepBack(s.history) })),
     redo: () => set((s) => ({ history: stepForward(s.history) })),
+    restart: (design) => set({ history: startHistory(design) }),
   }));
 }

@@ -1,26 +1,23 @@
-/** The few things the saver asks of a browser's store; idb-keyval's functions in the page, a fake in tests. */
-export interface Keep {
-  get(key: string): Promise<unknown>;
-  set(key: string, value: unknown): Promise<void>;
-}
-
 /** full: no room left. shut: the browser keeps nothing (private window, storage switched off). */
 export type SavingState = 'saved' | 'saving' | 'full' | 'shut';
 
 export interface Saver {
-  /** Saves soon; a later call takes the place of an earlier one. */
-  schedule(text: string): void;
+  /** Something changed: saves soon, however many more changes come meanwhile. */
+  schedule(): void;
   /** Saves at once whatever waits: the page is being left. */
   flush(): Promise<void>;
 }
 
-const DESIGN_KEY = 'design';
-const ASIDE_KEY = 'design-set-aside';
-const SAVE_DELAY_MS = 250;
+/** A killed tab loses no more than this and the time of one write. */
+const SAVE_DELAY_MS = 200;
 
-/** Saves the newest text a moment after the last change; says how it went, never throws. */
-export function createSaver(keep: Keep, tell: (state: SavingState) => void): Saver {
-  let waiting: string | undefined;
+/**
+ * Calls save a moment after the first change that is not saved; says how it went, never throws. save stores what is
+ * newest when it is called, and is never called twice at the same time. What failed is tried again at the next change
+ * or flush.
+ */
+export function createSaver(save: () => Promise<void>, tell: (state: SavingState) => void): Saver {
+  let dirty = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let chain: Promise<void> = Promise.resolve();
 
@@ -29,13 +26,13 @@ export function createSaver(keep: Keep, tell: (state: SavingState) => void): Sav
     timer = undefined;
     // one write after the other, so that an older text never lands on a newer one
     chain = chain.then(async () => {
-      if (waiting === undefined) return;
-      const text = waiting;
-      waiting = undefined;
+      if (!dirty) return;
+      dirty = false;
       try {
-        await keep.set(DESIGN_KEY, text);
-        if (waiting === undefined) tell('saved');
+        await save();
+        if (!dirty) tell('saved');
       } catch (fault) {
+        dirty = true;
         tell(isFull(fault) ? 'full' : 'shut');
       }
     });
@@ -43,48 +40,16 @@ export function createSaver(keep: Keep, tell: (state: SavingState) => void): Sav
   }
 
   return {
-    schedule(text) {
-      waiting = text;
+    schedule() {
+      dirty = true;
       tell('saving');
-      clearTimeout(timer);
-      timer = setTimeout(() => void saveNow(), SAVE_DELAY_MS);
+      // not put off by later changes: somebody who types without a pause is saved all the same
+      timer ??= setTimeout(() => void saveNow(), SAVE_DELAY_MS);
     },
     flush: saveNow,
   };
 }
 
-/** What was saved last; undefined when there is nothing or the browser keeps nothing. */
-export async function readSaved(keep: Keep): Promise<string | undefined> {
-  try {
-    const value = await keep.get(DESIGN_KEY);
-    return typeof value === 'string' ? value : undefined;
-  } catch {
-    return undefined;
-  }
-}
-
-/** Keeps a saved text that could not be read, so that the next save does not write over it. True when it is safe. */
-export async function setAside(keep: Keep, text: string): Promise<boolean> {
-  try {
-    const before = await keep.get(ASIDE_KEY);
-    const list = Array.isArray(before) ? before.filter((t): t is string => typeof t === 'string') : [];
-    if (!list.includes(text)) await keep.set(ASIDE_KEY, [...list, text]);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-/** The texts set aside, oldest first. */
-export async function readAside(keep: Keep): Promise<readonly string[]> {
-  try {
-    const list = await keep.get(ASIDE_KEY);
-    return Array.isArray(list) ? list.filter((t): t is string => typeof t === 'string') : [];
-  } catch {
-    return [];
-  }
-}
-
-function isFull(fault: unknown): boolean {
+export function isFull(fault: unknown): boolean {
   return fault instanceof Error && fault.name === 'QuotaExceededError';
 }

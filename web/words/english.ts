@@ -2,6 +2,8 @@ import bridges from './en/bridges.json';
 import cautions from './en/cautions.json';
 import details from './en/details.json';
 import figures from './en/figures.json';
+import keep from './en/keep.json';
+import link from './en/link.json';
 import look from './en/look.json';
 import numbers from './en/numbers.json';
 import page from './en/page.json';
@@ -20,6 +22,8 @@ export const english = {
   cautions,
   details,
   figures,
+  keep,
+  link,
   look,
   numbers,
   page,

@@ -64,8 +64,8 @@ function refused(read: object): string | undefined {
 
 async function savedOn(set: () => Promise<void>): Promise<SavingState | undefined> {
   let state: SavingState | undefined;
-  const saver = createSaver({ get: () => Promise.resolve(undefined), set }, (now) => (state = now));
-  saver.schedule('{}');
+  const saver = createSaver(set, (now) => (state = now));
+  saver.schedule();
   await saver.flush();
   return state;
 }

@@ -17,10 +17,18 @@ export interface Barrel {
   /** Outside diameter at the bilge. */
   readonly bilgeMm?: Published;
   readonly heightMm?: Published;
+  readonly staveMm?: Published;
+  /** How deep the head lies below the ends of the staves (the chime). */
+  readonly recessMm: Published;
+  /** Why the inside volume by these figures does not come to the named capacity, where it does not. */
+  readonly volumeNote?: string;
 }
 
 const BLOGS = 'trade pages, weak; others differ';
 const SMALL = "a maker's table of small barrels: engraveable face, weak";
+/** Trade practice: 1 to 1 1/2 in on barrels of full size, in proportion on small ones. */
+const RECESS = 'common practice, no source';
+const NO_BILGE = 'no bilge or length is published for it';
 /** 1 US gallon is 3.785411784 litres exactly. */
 const GALLON_L = 3.785411784;
 
@@ -36,6 +44,8 @@ export const BARRELS: readonly Barrel[] = [
     headMm: inches(21, 22, `most of several ${BLOGS}`),
     bilgeMm: inches(24, 28, BLOGS),
     heightMm: inches(33, 36, BLOGS),
+    staveMm: inches(1, 1.125, BLOGS),
+    recessMm: inches(1, 1.5, RECESS),
   },
   {
     id: 'bordeaux-225',
@@ -44,6 +54,13 @@ export const BARRELS: readonly Barrel[] = [
     headMm: { least: 560, most: 600, source: "an Australian cooper's table, weak" },
     bilgeMm: { least: 680, most: 720, source: "an Australian cooper's table, weak" },
     heightMm: { least: 890, most: 950, source: 'Oxford Companion to Wine (2006): 95 cm; others 89 to 91 cm' },
+    staveMm: {
+      least: 20,
+      most: 27,
+      source: 'Oxford Companion to Wine (2006): about 20 mm; 27 mm for export, from memory',
+    },
+    recessMm: inches(1, 1.5, RECESS),
+    volumeNote: 'published heads are measured over the chime by some and inside it by others',
   },
   {
     id: 'burgundy-228',
@@ -52,6 +69,9 @@ export const BARRELS: readonly Barrel[] = [
     headMm: { least: 570, most: 610, source: 'from memory; one trade page says only: larger head than Bordeaux' },
     bilgeMm: { least: 720, most: 720, source: 'from memory' },
     heightMm: { least: 870, most: 900, source: 'from memory' },
+    staveMm: { least: 27, most: 27, source: 'from memory' },
+    recessMm: inches(1, 1.5, RECESS),
+    volumeNote: 'its bilge and length are from memory and come out a tenth too large: measure yours',
   },
   {
     id: 'cognac-300',
@@ -60,6 +80,8 @@ export const BARRELS: readonly Barrel[] = [
     headMm: { least: 630, most: 760, source: BLOGS },
     bilgeMm: { least: 700, most: 770, source: BLOGS },
     heightMm: { least: 1000, most: 1050, source: BLOGS },
+    recessMm: inches(1, 1.5, RECESS),
+    volumeNote: 'its published head and bilge overlap, so they are of different casks',
   },
   {
     id: 'puncheon-500',
@@ -68,12 +90,16 @@ export const BARRELS: readonly Barrel[] = [
     headMm: { least: 790, most: 790, source: BLOGS },
     bilgeMm: { least: 930, most: 930, source: BLOGS },
     heightMm: { least: 1070, most: 1150, source: BLOGS },
+    recessMm: inches(1, 1.5, RECESS),
+    volumeNote: 'its figures are rounded up by the trade pages that print them: measure yours',
   },
   {
     id: 'american-30',
     name: 'Small barrel, 30 gal',
     litres: { least: 30 * GALLON_L, most: 30 * GALLON_L, source: '30 US gallons, exact' },
     headMm: inches(18, 18, BLOGS),
+    recessMm: inches(0.75, 1.25, RECESS),
+    volumeNote: NO_BILGE,
   },
   {
     id: 'american-15',
@@ -82,6 +108,8 @@ export const BARRELS: readonly Barrel[] = [
     headMm: inches(14.75, 14.75, BLOGS),
     bilgeMm: inches(18, 18, BLOGS),
     heightMm: inches(24, 24, BLOGS),
+    recessMm: inches(0.75, 1, RECESS),
+    volumeNote: 'its published bilge and height are those of other makers than its head',
   },
   {
     id: 'small-20',
@@ -89,6 +117,8 @@ export const BARRELS: readonly Barrel[] = [
     litres: { least: 20, most: 20, source: 'trade name' },
     headMm: inches(9, 9, SMALL),
     heightMm: inches(15, 15, SMALL),
+    recessMm: inches(0.5, 0.75, RECESS),
+    volumeNote: NO_BILGE,
   },
   {
     id: 'small-10',
@@ -96,6 +126,8 @@ export const BARRELS: readonly Barrel[] = [
     litres: { least: 10, most: 10, source: 'trade name' },
     headMm: inches(7, 7, SMALL),
     heightMm: inches(11.5, 11.5, SMALL),
+    recessMm: inches(0.375, 0.625, RECESS),
+    volumeNote: NO_BILGE,
   },
   {
     id: 'small-5',
@@ -103,6 +135,8 @@ export const BARRELS: readonly Barrel[] = [
     litres: { least: 5, most: 5, source: 'trade name' },
     headMm: inches(5.5, 5.5, SMALL),
     heightMm: inches(9, 9, SMALL),
+    recessMm: inches(0.375, 0.5, RECESS),
+    volumeNote: NO_BILGE,
   },
 ];
 

@@ -1,6 +1,7 @@
 import type { Design, Head, PlateSpec } from '../design/schema.ts';
 import type { Finding } from '../findings.ts';
 import { GREATEST_PLATE_MM, LEAST_PLATE_MM } from '../units.ts';
+import { inMm, named, said, say } from '../words/say.ts';
 import { barrelById } from './barrels.ts';
 
 /** A blank's diameter is a whole number of these: what a shop reads off a rule. Common practice, no source. */
@@ -27,9 +28,7 @@ export function headDiameter(head: Head): HeadDiameter {
   if (source.kind === 'barrel') return tableHead(source.barrel);
   const [smallerMm, largerMm] = [Math.min(source.alongMm, source.acrossMm), Math.max(source.alongMm, source.acrossMm)];
   if (!(smallerMm > 0)) {
-    const sentence =
-      `A barrel head cannot measure ${mm(smallerMm)} across. ` +
-      'Measure inside the chime, along the boards and across them, and type both diameters.';
+    const sentence = said('findings.headNonsense', { across: inMm(smallerMm) });
     return {
       smallerMm: 0,
       largerMm: Math.max(0, largerMm),
@@ -46,9 +45,7 @@ export function headDiameter(head: Head): HeadDiameter {
       elementIds: [],
       measuredMm: largerMm - smallerMm,
       limitMm: GREATEST_OVAL_SHARE * largerMm,
-      sentence:
-        `The two diameters differ by ${mm(largerMm - smallerMm)}. Wood shrinks across its grain, but seldom so much: ` +
-        'measure both again. The plate is made for the smaller one.',
+      ...said('findings.headDiametersDiffer', { difference: inMm(largerMm - smallerMm) }),
     });
   }
   return { smallerMm, largerMm, measured: true, findings };
@@ -76,9 +73,12 @@ function within(
   if (diameterMm >= LEAST_PLATE_MM && diameterMm <= GREATEST_PLATE_MM) return { diameterMm, findings };
   const small = !(diameterMm >= LEAST_PLATE_MM);
   const limitMm = small ? LEAST_PLATE_MM : GREATEST_PLATE_MM;
-  const sentence =
-    `The plate "${plate.name}" comes to ${mm(diameterMm)}; plates can be ${LEAST_PLATE_MM} to ${GREATEST_PLATE_MM} mm. ` +
-    'Check the head diameters, the clearance and the size of the plate; were inches typed as millimetres?';
+  const sentence = said('findings.plateDiameterNonsense', {
+    plate: plate.name,
+    size: inMm(diameterMm),
+    least: inMm(LEAST_PLATE_MM),
+    most: inMm(GREATEST_PLATE_MM),
+  });
   return {
     diameterMm: limitMm,
     findings: [...findings, { ...stop('plate-diameter-nonsense', sentence), measuredMm: diameterMm, limitMm }],
@@ -88,7 +88,7 @@ function within(
 function tableHead(id: string): HeadDiameter {
   const barrel = barrelById(id);
   if (!barrel) {
-    const sentence = `Nobody here knows the barrel "${id}". Measure the head inside the chime and type both diameters.`;
+    const sentence = said('findings.unknownBarrel', { barrel: id });
     return {
       smallerMm: FALLBACK_HEAD_MM,
       largerMm: FALLBACK_HEAD_MM,
@@ -97,7 +97,10 @@ function tableHead(id: string): HeadDiameter {
     };
   }
   const { least, most } = barrel.headMm;
-  const range = least === most ? `about ${mm(least)}` : `${mm(least)} to ${mm(most)}`;
+  const range =
+    least === most
+      ? say('names.about', { length: inMm(least) })
+      : say('names.fromTo', { from: inMm(least), to: inMm(most) });
   return {
     smallerMm: least,
     largerMm: most,
@@ -109,7 +112,7 @@ function tableHead(id: string): HeadDiameter {
         place: { kind: 'plate' },
         elementIds: [],
         measuredMm: least,
-        sentence: `Heads of this barrel (${barrel.name}) measure ${range}. Measure yours inside the chime before anything is cut.`,
+        ...said('findings.headNotMeasured', { barrel: named(`barrels.${barrel.id}.name`, barrel.name), range }),
       },
     ],
   };
@@ -120,10 +123,6 @@ function stepDown(diameterMm: number): number {
   return Math.floor(diameterMm / DIAMETER_STEP_MM + 1e-6) * DIAMETER_STEP_MM;
 }
 
-function stop(code: string, sentence: string): Finding {
-  return { code, severity: 'stop', place: { kind: 'plate' }, elementIds: [], sentence };
-}
-
-function mm(value: number): string {
-  return `${Number(value.toFixed(1))} mm`;
+function stop(code: string, sentence: Pick<Finding, 'sentence' | 'words'>): Finding {
+  return { code, severity: 'stop', place: { kind: 'plate' }, elementIds: [], ...sentence };
 }

@@ -2,7 +2,7 @@ import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { canonicalJson } from './canonical-json.ts';
 import { isText } from './kinds.ts';
-import type { BridgeEdit, Design, DesignElement } from './schema.ts';
+import type { BridgeEdit, Design, DesignElement, PlateSpec } from './schema.ts';
 
 /**
  * SHA-256 of what is cut, 64 hex digits. Two designs that cut the same plates from the same stock share it.
@@ -25,13 +25,14 @@ export function shortFingerprint(design: Design): string {
 }
 
 function whatIsCut(design: Design): unknown {
-  const diameters = [...new Set(design.plates.map((p) => canonicalJson(p.diameter)))].sort();
+  const diameters = [...new Set(design.plates.map((p) => canonicalJson(cutOf(p, design))))].sort();
   const followsHead = design.plates.some((p) => p.diameter === 'fit' || 'share' in p.diameter);
   const faces = new Set(design.elements.flatMap((e) => (isText(e) ? [e.face] : [])));
   return {
     format: design.format,
     version: design.version,
     surface: design.surface,
+    lifting: design.lifting ?? 'none',
     head: followsHead ? { source: design.head.source, clearanceMm: design.head.clearanceMm } : 'not needed',
     diameters,
     stock: design.stock,
@@ -42,6 +43,12 @@ function whatIsCut(design: Design): unknown {
       .map((f) => ({ id: f.id, data: f.data }))
       .sort((a, b) => (a.id < b.id ? -1 : 1)),
   };
+}
+
+/** A ring that masks is cut by the diameter of the plate it takes in. */
+function cutOf(plate: PlateSpec, design: Design): unknown {
+  if (plate.masks === undefined) return plate.diameter;
+  return { diameter: plate.diameter, masks: design.plates.find((p) => p.id === plate.masks)?.diameter ?? 'none' };
 }
 
 /** Without what only the screen and paper know: id, lock, a drawing's name. */

@@ -150,6 +150,31 @@ export const headSchema = z.strictObject({
   clearanceMm: z.number().min(0).max(200),
   /** How far the middle of the head stands above its edge. */
   crownMm: z.number().min(-100).max(200),
+  /** How deep the head lies below the chime; absent: as the barrel table or common practice says. */
+  recessMm: z.number().min(0).max(200).optional(),
+});
+
+/** The side of the barrel about its bilge, in place of its head: the plate is rolled. */
+export const sideSchema = z.strictObject({
+  kind: z.literal('side'),
+  /** Outside diameters at the bilge and at the ends, and length over the staves; absent: as the barrel table says. */
+  bilgeMm: diameterMm.optional(),
+  endMm: diameterMm.optional(),
+  lengthMm: diameterMm.optional(),
+  /** along-hoops: lines of text run round the barrel; up-staves: they run along its staves. */
+  lines: z.enum(['along-hoops', 'up-staves']),
+  /** Lettering is set wider towards the sides, so that it looks evenly set from straight in front. */
+  spread: z.boolean(),
+});
+
+/** Openings to take the plate up by, near its rim: round holes for fingers, or slots for a hand. */
+export const liftingSchema = z.strictObject({
+  shape: z.enum(['holes', 'slots']),
+  count: z.number().int().min(1).max(6),
+  /** Clock angle of the first; the others follow evenly. */
+  firstDeg: clockDeg,
+  /** How far their middle lies from the plate's centre, share of the radius. */
+  at: share,
 });
 
 export const plateSchema = z.strictObject({
@@ -162,6 +187,8 @@ export const plateSchema = z.strictObject({
     z.strictObject({ mm: diameterMm }),
   ]),
   quantity: z.number().int().min(1).max(100_000),
+  /** Not the design but a ring that keeps paint off the wood around that plate; its opening takes the plate in. */
+  masks: id.optional(),
 });
 
 export const stockSchema = z.strictObject({
@@ -227,7 +254,8 @@ export const designSchema = z.strictObject({
   version: z.literal(DESIGN_VERSION),
   title: z.string().max(120),
   head: headSchema,
-  surface: z.literal('head'),
+  surface: z.union([z.literal('head'), sideSchema]),
+  lifting: liftingSchema.optional(),
   plates: z.array(plateSchema).min(1).max(12),
   stock: stockSchema,
   elements: z.array(elementSchema).max(200),
@@ -248,6 +276,8 @@ export type Motif = z.infer<typeof motifSchema>;
 export type Artwork = z.infer<typeof artworkSchema>;
 export type TextElement = RingText | LineText;
 export type Head = z.infer<typeof headSchema>;
+export type Side = z.infer<typeof sideSchema>;
+export type Lifting = z.infer<typeof liftingSchema>;
 export type PlateSpec = z.infer<typeof plateSchema>;
 export type Stock = z.infer<typeof stockSchema>;
 export type BridgeWishes = z.infer<typeof bridgesSchema>;

@@ -79,6 +79,7 @@ export function createOwnDesigns(parts: OwnDesignsParts): OwnDesigns {
     const origin = origins.of(now.history) ?? current;
     if (origin !== current) {
       current = origin;
+      saving.getState().set({ tab: 'mine' });
       void holdCurrent();
       if (origin.revision === undefined && !keepAtOnce) return;
     }

@@ -1,6 +1,6 @@
 import ClipperLib from 'clipper-lib';
 import type { Path, PolyNode } from 'clipper-lib';
-import type { Region, Ring } from '../shapes.ts';
+import type { Point, Region, Ring } from '../shapes.ts';
 import { GRID_MM, ROUND_JOIN_ERROR_MM } from '../units.ts';
 
 /**
@@ -42,6 +42,40 @@ export function offset(regions: readonly Region[], deltaMm: number): Region[] {
   grower.AddPaths(ringsOf(regions).map(toPath), ClipperLib.JoinType.jtRound, ClipperLib.EndType.etClosedPolygon);
   const tree = new ClipperLib.PolyTree();
   grower.Execute(tree, deltaMm * SCALE);
+  return toRegions(tree);
+}
+
+/** How the stroke of a line is finished; names as in SVG 2, 13.5. */
+export interface Stroke {
+  readonly widthMm: number;
+  readonly cap: 'butt' | 'round' | 'square';
+  readonly join: 'miter' | 'round' | 'bevel';
+  /** Longest mitre as a multiple of the width; longer ones are cut off square. */
+  readonly miterLimit?: number;
+}
+
+/** The area a stroke covers along lines, open or closed, united. */
+export function strokeArea(
+  lines: readonly { readonly points: readonly Point[]; readonly closed: boolean }[],
+  stroke: Stroke,
+): Region[] {
+  const { JoinType, EndType } = ClipperLib;
+  const grower = new ClipperLib.ClipperOffset(stroke.miterLimit ?? 4, ROUND_JOIN_ERROR_MM * SCALE);
+  const join = { miter: JoinType.jtMiter, round: JoinType.jtRound, bevel: JoinType.jtSquare }[stroke.join];
+  const end = { butt: EndType.etOpenButt, round: EndType.etOpenRound, square: EndType.etOpenSquare }[stroke.cap];
+  for (const { points, closed } of lines) grower.AddPath(toPath(points), join, closed ? EndType.etClosedLine : end);
+  const tree = new ClipperLib.PolyTree();
+  grower.Execute(tree, (stroke.widthMm / 2) * SCALE);
+  return toRegions(tree);
+}
+
+/** All area inside the rings, filled even-odd. */
+export function evenOdd(rings: readonly Ring[]): Region[] {
+  const clipper = new ClipperLib.Clipper();
+  clipper.AddPaths(rings.map(toPath), ClipperLib.PolyType.ptSubject, true);
+  const tree = new ClipperLib.PolyTree();
+  const rule = ClipperLib.PolyFillType.pftEvenOdd;
+  clipper.Execute(ClipperLib.ClipType.ctUnion, tree, rule, rule);
   return toRegions(tree);
 }
 

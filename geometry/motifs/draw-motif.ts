@@ -10,6 +10,20 @@ export function drawMotif(motif: MotifEntry, set: Readonly<Record<string, number
   const options = Object.fromEntries(
     motif.options.map((o) => [o.id, Math.min(o.most, Math.max(o.least, set[o.id] ?? o.usual))]),
   );
+  const key = JSON.stringify([motif.id, options]);
+  const known = drawn.get(key);
+  if (known) return known;
+  const outline = drawAfresh(motif, options);
+  if (drawn.size >= MOST_DRAWN) drawn.clear();
+  drawn.set(key, outline);
+  return outline;
+}
+
+/** Remembered, since a plate is laid out afresh at each change and a drawing takes some ten milliseconds. */
+const drawn = new Map<string, Outline>();
+const MOST_DRAWN = 200;
+
+function drawAfresh(motif: MotifEntry, options: Readonly<Record<string, number>>): Outline {
   const outline = motif.draw(options);
   const box = outlineBox(outline);
   if (!box) return [];

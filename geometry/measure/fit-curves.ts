@@ -1,0 +1,174 @@
+import type { Outline, PathCommand, Point, Ring } from '../shapes.ts';
+
+/**
+ * Closed polylines to smooth outlines of lines and cubic curves (after P. J. Schneider, "An Algorithm for Automatically
+ * Fitting Digitized Curves", Graphics Gems, 1990).
+ *
+ * In: rings, the greatest distance a point may lie off its curve, the turn in degrees that counts as a corner.
+ * Out: one subpath for each ring, going the same way round; corners stay exactly where they are. Rings of fewer than
+ * three points draw nothing.
+ */
+export function fitCurves(rings: readonly Ring[], maxError: number, cornerDeg: number): Outline {
+  return rings.flatMap((ring) => (ring.length < 3 ? [] : fitRing(ring, maxError, cornerDeg)));
+}
+
+function fitRing(ring: Ring, maxError: number, cornerDeg: number): PathCommand[] {
+  const n = ring.length;
+  const limit = Math.cos((cornerDeg * Math.PI) / 180);
+  const corners = ring.flatMap((p, i) => {
+    const before = unit(minus(p, ring[(i + n - 1) % n]!));
+    const after = unit(minus(ring[(i + 1) % n]!, p));
+    return dot(before, after) < limit ? [i] : [];
+  });
+  const first = corners[0] ?? 0;
+  const ends = [...(corners.length > 0 ? corners : [0]), first + n];
+  const out: PathCommand[] = [{ type: 'M', x: ring[first % n]!.x, y: ring[first % n]!.y }];
+  for (let k = 0; k + 1 < ends.length; k++) {
+    const run = Array.from({ length: ends[k + 1]! - ends[k]! + 1 }, (_, i) => ring[(ends[k]! + i) % n]!);
+    const smooth = corners.length === 0;
+    const from = smooth ? unit(minus(ring[1]!, ring[n - 1]!)) : endTangent(run[0]!, run[1]!, run[2]);
+    const to = smooth ? scale(from, -1) : endTangent(run.at(-1)!, run.at(-2)!, run.at(-3));
+    fitRun(run, from, to, maxError, out);
+  }
+  out.push({ type: 'Z' });
+  return out;
+}
+
+/** Direction at a of the circle through a, b and c; of the line a b where there is no third point. */
+function endTangent(a: Point, b: Point, c: Point | undefined): Point {
+  const ab = minus(b, a);
+  if (!c) return unit(ab);
+  const bc = minus(c, b);
+  const turn = Math.atan2(ab.x * bc.y - ab.y * bc.x, dot(ab, bc));
+  if (Math.abs(turn) > Math.PI / 3) return unit(ab);
+  // Chords of a circle turn by half the arc on each side: the tangent leads the first chord by half its own arc.
+  const lead = (-turn * length(ab)) / Math.max(length(ab) + length(bc), Number.MIN_VALUE);
+  return unit({
+    x: ab.x * Math.cos(lead) - ab.y * Math.sin(lead),
+    y: ab.x * Math.sin(lead) + ab.y * Math.cos(lead),
+  });
+}
+
+/** Appends what takes the pen from the run's first point to its last. */
+function fitRun(run: readonly Point[], from: Point, to: Point, maxError: number, out: PathCommand[]): void {
+  const last = run.at(-1)!;
+  if (run.length === 2 || isStraight(run, maxError / 4)) {
+    out.push({ type: 'L', x: last.x, y: last.y });
+    return;
+  }
+  let u = chordShares(run);
+  let worst = { at: run.length >> 1, error: Infinity };
+  for (let round = 0; round < 5; round++) {
+    const curve = bestCubic(run, u, from, to);
+    worst = worstPoint(run, u, curve);
+    if (worst.error <= maxError) {
+      out.push({ type: 'C', x1: curve[1].x, y1: curve[1].y, x2: curve[2].x, y2: curve[2].y, x: last.x, y: last.y });
+      return;
+    }
+    if (worst.error > 16 * maxError) break;
+    u = u.map((t, i) => nearer(curve, run[i]!, t));
+  }
+  const cut = Math.min(run.length - 2, Math.max(1, worst.at));
+  const middle = unit(minus(run[cut - 1]!, run[cut + 1]!));
+  fitRun(run.slice(0, cut + 1), from, middle, maxError, out);
+  fitRun(run.slice(cut), scale(middle, -1), to, maxError, out);
+}
+
+type Cubic = readonly [Point, Point, Point, Point];
+
+/** The least-squares cubic with the given end directions. */
+function bestCubic(run: readonly Point[], u: readonly number[], from: Point, to: Point): Cubic {
+  const [a, d] = [run[0]!, run.at(-1)!];
+  let [c00, c01, c11, x0, x1] = [0, 0, 0, 0, 0];
+  run.forEach((p, i) => {
+    const t = u[i]!;
+    const s = 1 - t;
+    const [b0, b1, b2, b3] = [s * s * s, 3 * s * s * t, 3 * s * t * t, t * t * t];
+    const [a0, a1] = [scale(from, b1), scale(to, b2)];
+    const rest = { x: p.x - a.x * (b0 + b1) - d.x * (b2 + b3), y: p.y - a.y * (b0 + b1) - d.y * (b2 + b3) };
+    c00 += dot(a0, a0);
+    c01 += dot(a0, a1);
+    c11 += dot(a1, a1);
+    x0 += dot(a0, rest);
+    x1 += dot(a1, rest);
+  });
+  const det = c00 * c11 - c01 * c01;
+  const chord = length(minus(d, a));
+  let left = det === 0 ? 0 : (x0 * c11 - x1 * c01) / det;
+  let right = det === 0 ? 0 : (c00 * x1 - c01 * x0) / det;
+  const least = 1e-6 * chord;
+  // Handles that vanish or run wild make loops: a third of the chord each is the fall-back of the paper.
+  if (!(left > least) || !(right > least) || left > 4 * chord || right > 4 * chord) left = right = chord / 3;
+  return [a, plus(a, scale(from, left)), plus(d, scale(to, right)), d];
+}
+
+function worstPoint(run: readonly Point[], u: readonly number[], curve: Cubic): { at: number; error: number } {
+  let worst = { at: run.length >> 1, error: 0 };
+  for (let i = 1; i + 1 < run.length; i++) {
+    const error = length(minus(pointAt(curve, u[i]!), run[i]!));
+    if (error > worst.error) worst = { at: i, error };
+  }
+  return worst;
+}
+
+/** One step of Newton's towards the parameter of the curve's point nearest to p. */
+function nearer(curve: Cubic, p: Point, t: number): number {
+  const [a, b, c, d] = curve;
+  const s = 1 - t;
+  const off = minus(pointAt(curve, t), p);
+  const first = {
+    x: 3 * (s * s * (b.x - a.x) + 2 * s * t * (c.x - b.x) + t * t * (d.x - c.x)),
+    y: 3 * (s * s * (b.y - a.y) + 2 * s * t * (c.y - b.y) + t * t * (d.y - c.y)),
+  };
+  const second = {
+    x: 6 * (s * (c.x - 2 * b.x + a.x) + t * (d.x - 2 * c.x + b.x)),
+    y: 6 * (s * (c.y - 2 * b.y + a.y) + t * (d.y - 2 * c.y + b.y)),
+  };
+  const slope = dot(first, first) + dot(off, second);
+  return slope === 0 ? t : Math.min(1, Math.max(0, t - dot(off, first) / slope));
+}
+
+function pointAt([a, b, c, d]: Cubic, t: number): Point {
+  const s = 1 - t;
+  const [b0, b1, b2, b3] = [s * s * s, 3 * s * s * t, 3 * s * t * t, t * t * t];
+  return { x: a.x * b0 + b.x * b1 + c.x * b2 + d.x * b3, y: a.y * b0 + b.y * b1 + c.y * b2 + d.y * b3 };
+}
+
+function chordShares(run: readonly Point[]): number[] {
+  const along = [0];
+  for (let i = 1; i < run.length; i++) along.push(along[i - 1]! + length(minus(run[i]!, run[i - 1]!)));
+  const whole = along.at(-1)!;
+  return along.map((v) => (whole === 0 ? 0 : v / whole));
+}
+
+function isStraight(run: readonly Point[], within: number): boolean {
+  const [a, b] = [run[0]!, run.at(-1)!];
+  const along = unit(minus(b, a));
+  if (along.x === 0 && along.y === 0) return false;
+  return run.every((p) => Math.abs((p.x - a.x) * along.y - (p.y - a.y) * along.x) <= within);
+}
+
+function plus(a: Point, b: Point): Point {
+  return { x: a.x + b.x, y: a.y + b.y };
+}
+
+function minus(a: Point, b: Point): Point {
+  return { x: a.x - b.x, y: a.y - b.y };
+}
+
+function scale(a: Point, by: number): Point {
+  return { x: a.x * by, y: a.y * by };
+}
+
+function dot(a: Point, b: Point): number {
+  return a.x * b.x + a.y * b.y;
+}
+
+function length(a: Point): number {
+  return Math.hypot(a.x, a.y);
+}
+
+function unit(a: Point): Point {
+  const l = length(a);
+  return l === 0 ? { x: 0, y: 0 } : { x: a.x / l, y: a.y / l };
+}

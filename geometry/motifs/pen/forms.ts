@@ -1,0 +1,88 @@
+import { turnPoint } from '../../measure/clock.ts';
+import type { Outline, PathCommand, Point } from '../../shapes.ts';
+import { closedSpline, type Knot } from './spline.ts';
+
+/** Handles of the quarter circle a cubic comes nearest to. */
+const QUARTER = 0.5522847498;
+
+export function ellipse(cx: number, cy: number, rx: number, ry: number): Outline {
+  const [hx, hy] = [rx * QUARTER, ry * QUARTER];
+  return [
+    { type: 'M', x: cx + rx, y: cy },
+    { type: 'C', x1: cx + rx, y1: cy + hy, x2: cx + hx, y2: cy + ry, x: cx, y: cy + ry },
+    { type: 'C', x1: cx - hx, y1: cy + ry, x2: cx - rx, y2: cy + hy, x: cx - rx, y: cy },
+    { type: 'C', x1: cx - rx, y1: cy - hy, x2: cx - hx, y2: cy - ry, x: cx, y: cy - ry },
+    { type: 'C', x1: cx + hx, y1: cy - ry, x2: cx + rx, y2: cy - hy, x: cx + rx, y: cy },
+    { type: 'Z' },
+  ];
+}
+
+export function circle(cx: number, cy: number, r: number): Outline {
+  return ellipse(cx, cy, r, r);
+}
+
+/** Straight between all points. */
+export function polygon(points: readonly (readonly [number, number])[]): Outline {
+  return closedSpline(points.map(([x, y]) => [x, y, 'corner'] as const));
+}
+
+export function box(x0: number, y0: number, x1: number, y1: number): Outline {
+  return polygon([
+    [x0, y0],
+    [x1, y0],
+    [x1, y1],
+    [x0, y1],
+  ]);
+}
+
+/** A leaf or grain standing on the origin: pointed at the top, fullest at `fullest` of its length, round or pointed below. */
+export function leaf(length: number, width: number, fullest = 0.45, foot: 'pointed' | 'round' = 'pointed'): Outline {
+  const w = width / 2;
+  const knots: Knot[] = [
+    [0, length, 'corner'],
+    [-w * 0.62, length * (fullest + (1 - fullest) * 0.62)],
+    [-w, length * fullest],
+    [-w * 0.66, length * fullest * 0.34],
+    foot === 'pointed' ? [0, 0, 'corner'] : [0, 0],
+    [w * 0.66, length * fullest * 0.34],
+    [w, length * fullest],
+    [w * 0.62, length * (fullest + (1 - fullest) * 0.62)],
+  ];
+  return closedSpline(knots);
+}
+
+/** From the knots of the right half, top to bottom: first and last lie on the axis x = 0. */
+export function mirrored(half: readonly Knot[]): Outline {
+  const back = half.slice(1, -1).reverse();
+  return closedSpline([...half, ...back.map(([x, y, corner]): Knot => (corner ? [-x, y, corner] : [-x, y]))]);
+}
+
+/** Turned clockwise by degrees about the origin, then moved. */
+export function put(outline: Outline, x: number, y: number, turnDeg = 0, by = 1): Outline {
+  return mapped(outline, (p) => {
+    const t = turnPoint(p, turnDeg);
+    return { x: t.x * by + x, y: t.y * by + y };
+  });
+}
+
+/** Left and right changed. */
+export function flipped(outline: Outline): Outline {
+  return mapped(outline, (p) => ({ x: -p.x, y: p.y }));
+}
+
+/** The outline and its mirror image. */
+export function pair(outline: Outline): readonly [Outline, Outline] {
+  return [outline, flipped(outline)];
+}
+
+export function mapped(outline: Outline, f: (p: Point) => Point): Outline {
+  return outline.map((c): PathCommand => {
+    if (c.type === 'Z') return c;
+    const end = f(c);
+    if (c.type === 'M' || c.type === 'L') return { type: c.type, ...end };
+    const a = f({ x: c.x1, y: c.y1 });
+    if (c.type === 'Q') return { type: 'Q', x1: a.x, y1: a.y, ...end };
+    const b = f({ x: c.x2, y: c.y2 });
+    return { type: 'C', x1: a.x, y1: a.y, x2: b.x, y2: b.y, ...end };
+  });
+}

@@ -34,6 +34,7 @@ export const PARTS: readonly Part[] = [
   { path: 'geometry/stock/', may: [...WORDS, 'geometry/design/ (types)'] },
   { path: 'geometry/barrel/', may: [...BASE, 'geometry/design/ (types)'] },
   { path: 'geometry/motifs/', may: BASE },
+  { path: 'geometry/artwork/', may: BASE },
   { path: 'geometry/layout/', may: [...BASE, 'geometry/motifs/', 'geometry/design/ (types)'] },
   { path: 'geometry/openings/', may: [...BASE, 'geometry/layout/ (types)'] },
   // The design's wishes for bridges go in as a record; one put in by hand is kept in terms of the letter it sits on.
@@ -160,6 +161,12 @@ export const PACKAGES: readonly PackageRule[] = [
   },
   { name: /^(react|react-dom|lucide-react)$/, only: ['web/'], instead: 'geometry/ and fonts/ know no screen' },
   { name: /^i18next$/, only: ['web/words/'], instead: 'say it with t() of web/words/t.ts' },
+  {
+    name: /^(dompurify|svgpath)$/,
+    only: ['web/artwork/'],
+    instead: 'read drawings through web/artwork/, which takes nothing from a file but outlines',
+  },
+  { name: /^d3-contour$/, only: ['geometry/adapters/'], instead: 'call geometry/adapters/contour.ts' },
   { name: /^zustand$/, only: ['web/'], instead: 'geometry/ and fonts/ keep no state' },
   { name: /^(idb|idb-keyval)$/, only: ['web/state/'], instead: 'save and load through web/state/' },
   {

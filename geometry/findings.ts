@@ -1,4 +1,5 @@
 import type { Point, Ring } from './shapes.ts';
+import type { Wording } from './words/wording.ts';
 
 /** stop: the plate must not be cut. look: worth a look. note: for your information. */
 export type Severity = 'stop' | 'look' | 'note';
@@ -41,7 +42,9 @@ export interface Finding {
   readonly limitMm?: number;
   /** Plain English, for a customer; says what to do. */
   readonly sentence: string;
-  readonly mend?: { readonly label: string; readonly change: Mend };
+  /** The same for other languages; absent where only English is known. */
+  readonly words?: Wording;
+  readonly mend?: { readonly label: string; readonly words?: Wording; readonly change: Mend };
 }
 
 const RANK: Record<Severity, number> = { stop: 0, look: 1, note: 2 };

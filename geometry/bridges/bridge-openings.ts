@@ -17,6 +17,8 @@ import {
 import { solveUnit, type SolvedUnit } from './solve-unit.ts';
 import type { UnitStore } from './unit-store.ts';
 import type { Bridge, Island, Opening } from './types.ts';
+import { inMm, listed, said, shapeWords } from '../words/say.ts';
+import type { WordValue } from '../words/wording.ts';
 
 /** A bridged unit in its own frame, and where it stands among the plate's openings. */
 export interface UnitInPlace {
@@ -148,7 +150,7 @@ function solvedOnce(
 }
 
 function unitFindings(unit: Unit, solved: SolvedUnit, elementIds: string[], rules: StockRules): Finding[] {
-  const label = nameOf(unit);
+  const what = nameOf(unit);
   const place = (p: Point) =>
     ({ kind: 'point', at: placePoint(p, unit.frame), radiusMm: 2 * rules.leastBridgeMm }) as const;
   const findings: Finding[] = solved.loose.map((p) => ({
@@ -157,7 +159,7 @@ function unitFindings(unit: Unit, solved: SolvedUnit, elementIds: string[], rule
     place: place(p),
     elementIds,
     limitMm: rules.leastBridgeMm,
-    sentence: `A piece of ${label} can't be held: there is no room for two bridges of ${mm(rules.leastBridgeMm)}. Make the lettering larger, or choose a bolder face.`,
+    ...said('findings.metalInPieces', { what, least: inMm(rules.leastBridgeMm, 2) }),
   }));
   if (solved.once.length > 0) {
     findings.push({
@@ -165,10 +167,10 @@ function unitFindings(unit: Unit, solved: SolvedUnit, elementIds: string[], rule
       severity: 'look',
       place: place(solved.once[0]!),
       elementIds,
-      sentence: `A piece of ${label} hangs on one bridge alone: there is no room for a second. Larger lettering, or thinner sheet, gives it room.`,
+      ...said('findings.heldOnce', { what }),
     });
   }
-  findings.push(...coverFindings(solved, label, elementIds, place));
+  findings.push(...coverFindings(solved, what, elementIds, place));
   const small = solved.islands.filter((i) => i.small);
   if (small.length > 0) {
     findings.push({
@@ -177,7 +179,7 @@ function unitFindings(unit: Unit, solved: SolvedUnit, elementIds: string[], rule
       place: place(small[0]!.at),
       elementIds,
       limitMm: rules.leastBridgeMm,
-      sentence: `The inner piece of ${label} is narrower than a bridge (${mm(rules.leastBridgeMm)}), so the bridge covers most of it. Larger lettering keeps its form better.`,
+      ...said('findings.islandOnBridge', { what, least: inMm(rules.leastBridgeMm, 2) }),
     });
   }
   if (solved.specks.length > 0) {
@@ -186,7 +188,7 @@ function unitFindings(unit: Unit, solved: SolvedUnit, elementIds: string[], rule
       severity: 'look',
       place: place(solved.specks[0]!),
       elementIds,
-      sentence: `A speck of metal inside ${label} is too small to hold and will be cut away with the rest. Larger lettering keeps it.`,
+      ...said('findings.speckLost', { what }),
     });
   }
   return findings;
@@ -198,7 +200,7 @@ const SWALLOWED = 0.6;
 
 function coverFindings(
   solved: SolvedUnit,
-  label: string,
+  what: WordValue,
   elementIds: string[],
   place: (p: Point) => Finding['place'],
 ): Finding[] {
@@ -210,7 +212,7 @@ function coverFindings(
         severity: 'stop',
         place: place(lost),
         elementIds,
-        sentence: `A part of ${label} would vanish under a bridge. Make the lettering larger, or choose thinner sheet or a finer process.`,
+        ...said('findings.partSwallowed', { what }),
       },
     ];
   }
@@ -223,16 +225,12 @@ function coverFindings(
       severity: solved.covered >= SWALLOWED ? 'stop' : 'look',
       place: place(first.from),
       elementIds,
-      sentence: `Bridges cover ${percent} % of ${label}. Make the lettering larger, or choose thinner sheet or a finer process.`,
+      ...said('findings.letterSwallowed', { percent, what }),
     },
   ];
 }
 
-function nameOf(unit: Unit): string {
+function nameOf(unit: Unit): WordValue {
   const labels = [...new Set(unit.shapes.map((s) => s.label))];
-  return labels.length > 3 ? `${labels.slice(0, 3).join(', ')} and others` : labels.join(', ');
-}
-
-function mm(value: number): string {
-  return `${Number(value.toFixed(2))} mm`;
+  return listed(labels.map(shapeWords));
 }

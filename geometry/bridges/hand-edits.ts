@@ -9,6 +9,8 @@ import type { Unit } from '../openings/gather-units.ts';
 import type { Placement, Point } from '../shapes.ts';
 import { FLATTEN_ERROR_MM } from '../units.ts';
 import { fromTerms, shapeBox } from './edit-terms.ts';
+import { labelled, said, say, shapeWords } from '../words/say.ts';
+import type { Wording } from '../words/wording.ts';
 
 /** A bridge by hand in a unit's frame, mm. It is looked for along the line, near the line's middle. */
 export interface HandKeep {
@@ -145,14 +147,12 @@ export function lostEdits(design: Design, shapes: readonly PlacedShape[], edits:
   return [...groups.values()].map(({ ids, label, element, now }) => {
     const known = design.elements.some((e) => e.id === element);
     const why = now
-      ? `${now.label} stands there now`
-      : known
-        ? 'that letter is no longer there'
-        : 'what it stood on was removed';
+      ? say('names.nowThere', { what: shapeWords(now.label) })
+      : say(known ? 'names.letterGone' : 'names.removed');
     return editFinding(
       'bridge-edit-lost',
       ids,
-      `${whatWasChanged(ids.length)} on ${label} was left out: ${why}. Edit the bridges anew, or forget the change.`,
+      said('findings.bridgeEditLost', { change: whatWasChanged(ids.length), what: shapeWords(label), why }),
       now ? { kind: 'point', at: { x: now.placement.x, y: now.placement.y }, radiusMm: 5 } : { kind: 'plate' },
       known ? [element] : [],
     );
@@ -167,7 +167,7 @@ export function unitEditFindings(
   reachMm: number,
 ): Finding[] {
   if (!edits) return [];
-  const label = [...new Set(unit.shapes.map((s) => s.label))].slice(0, 3).join(', ');
+  const what = [...new Set(unit.shapes.map((s) => s.label))].slice(0, 3).map(shapeWords);
   const elementIds = [...new Set(unit.shapes.map((s) => s.elementId))];
   const place = (p: Point): Place => ({ kind: 'point', at: placePoint(p, unit.frame), radiusMm: reachMm });
   const lost = edits.keeps.filter((k) => solved.lost.includes(k.editId));
@@ -177,7 +177,7 @@ export function unitEditFindings(
       editFinding(
         'bridge-edit-lost',
         [k.editId],
-        `A bridge you placed on ${label} was left out: there is no opening to cross at that place now. Place it anew, or forget it.`,
+        said('findings.bridgeKeepLost', { what }),
         place({ x: (k.from.x + k.to.x) / 2, y: (k.from.y + k.to.y) / 2 }),
         elementIds,
       ),
@@ -186,7 +186,7 @@ export function unitEditFindings(
       editFinding(
         'bridge-drop-refused',
         [d.editId],
-        `A bridge you removed from ${label} had to stay: without it a piece would not be held. Add a bridge elsewhere on it first.`,
+        said('findings.bridgeDropRefused', { what }),
         place(d.at),
         elementIds,
       ),
@@ -194,18 +194,24 @@ export function unitEditFindings(
   ];
 }
 
-function whatWasChanged(count: number): string {
-  return count === 1 ? 'A change of bridges by hand' : `What you changed by hand (${count} bridges)`;
+function whatWasChanged(count: number): Wording {
+  return count === 1 ? say('names.oneChange') : say('names.manyChanges', { count });
 }
 
-function editFinding(code: string, editIds: string[], sentence: string, place: Place, elementIds: string[]): Finding {
+function editFinding(
+  code: string,
+  editIds: string[],
+  sentence: Pick<Finding, 'sentence' | 'words'>,
+  place: Place,
+  elementIds: string[],
+): Finding {
   return {
     code,
     severity: 'look',
     place,
     elementIds,
-    sentence,
-    mend: { label: 'Forget it', change: { kind: 'forget-edits', editIds } },
+    ...sentence,
+    mend: { ...labelled('mends.forget'), change: { kind: 'forget-edits', editIds } },
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Finding } from '../findings.ts';
 import { GRID_MM } from '../units.ts';
 import type { CheckInput } from './input.ts';
-import { inMm } from './words.ts';
+import { inMm, said } from '../words/say.ts';
 
 /** Bridges that were made narrower than the stock's rule. The maker keeps the rule, so this guards against its faults. */
 export function checkBridgeTooThin({ bridges, rules }: CheckInput): Finding[] {
@@ -14,6 +14,6 @@ export function checkBridgeTooThin({ bridges, rules }: CheckInput): Finding[] {
       elementIds: b.elementIds,
       measuredMm: b.widthMm,
       limitMm: rules.leastBridgeMm,
-      sentence: `A bridge is only ${inMm(b.widthMm)} wide; this stock needs ${inMm(rules.leastBridgeMm)}. Make the letters larger or the sheet thinner.`,
+      ...said('findings.bridgeThin', { width: inMm(b.widthMm), least: inMm(rules.leastBridgeMm) }),
     }));
 }

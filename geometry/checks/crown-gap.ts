@@ -1,8 +1,8 @@
 import { headDiameter } from '../barrel/blank.ts';
 import { crownGapMm } from '../barrel/crown.ts';
 import type { Finding } from '../findings.ts';
+import { inMm, said, say } from '../words/say.ts';
 import type { CheckInput } from './input.ts';
-import { inMm } from './words.ts';
 
 /** Gaps from which paint creeps under, and from which it surely does. Common practice, no source. */
 const NOTE_GAP_MM = 0.5;
@@ -16,11 +16,6 @@ export function checkCrownGap({ design, diameterMm }: CheckInput): Finding[] {
   const gapMm = crownGapMm(smallerMm, crown, diameterMm);
   if (gapMm < NOTE_GAP_MM) return [];
   const look = gapMm >= LOOK_GAP_MM;
-  const where = crown > 0 ? 'at its edge' : 'in the middle';
-  const paint = design.stock.use === 'paint';
-  const advice = paint
-    ? 'Paint creeps under there: hold the plate down with magnets or weights, and spray light coats straight on.'
-    : 'The burnt edge is soft there: hold the plate down with weights.';
   return [
     {
       code: 'crown-gap',
@@ -29,7 +24,13 @@ export function checkCrownGap({ design, diameterMm }: CheckInput): Finding[] {
       elementIds: [],
       measuredMm: gapMm,
       limitMm: look ? LOOK_GAP_MM : NOTE_GAP_MM,
-      sentence: `The head ${crown > 0 ? 'bulges' : 'is hollow'} by ${inMm(Math.abs(crown))}, so a flat plate stands off the wood by ${inMm(gapMm)} ${where}. ${advice}`,
+      ...said('findings.crownGap', {
+        form: say(crown > 0 ? 'names.bulges' : 'names.hollow'),
+        crown: inMm(Math.abs(crown)),
+        gap: inMm(gapMm),
+        where: say(crown > 0 ? 'names.atEdge' : 'names.inMiddle'),
+        advice: say(design.stock.use === 'paint' ? 'names.paintCreeps' : 'names.burntEdge'),
+      }),
     },
   ];
 }

@@ -1,6 +1,8 @@
 import type { Opening } from '../bridges/types.ts';
 import type { Finding } from '../findings.ts';
 import type { StockRules } from '../stock/rules.ts';
+import { inMm, said } from '../words/say.ts';
+import type { Amount } from '../words/wording.ts';
 import type { Narrow } from './measure-gaps.ts';
 import type { UnitProof } from './prove-units.ts';
 
@@ -71,7 +73,7 @@ function thinBridge(gap: Narrow, openings: readonly Opening[], rules: StockRules
     severity: 'stop',
     ...where(gap, openings),
     limitMm: rules.leastBridgeMm,
-    sentence: `A bridge is only ${mm(gap.mm)} wide where two openings meet; this stock needs ${mm(rules.leastBridgeMm)}. Make the lettering larger or choose another face.`,
+    ...said('findings.bridgeThinBetween', { width: mm(gap.mm), least: mm(rules.leastBridgeMm) }),
   };
 }
 
@@ -81,7 +83,7 @@ function thinWeb(gap: Narrow, openings: readonly Opening[], rules: StockRules): 
     severity: gap.mm < HOPELESS_SHARE * rules.leastWebMm ? 'stop' : 'look',
     ...where(gap, openings),
     limitMm: rules.leastWebMm,
-    sentence: `Only ${mm(gap.mm)} of metal stays between two openings; this stock wants ${mm(rules.leastWebMm)}. Move them apart, or make the lettering larger.`,
+    ...said('findings.webThin', { width: mm(gap.mm), least: mm(rules.leastWebMm) }),
   };
 }
 
@@ -92,9 +94,9 @@ function narrowOpening(gap: Narrow, openings: readonly Opening[], rules: StockRu
     severity: tooNarrow ? 'stop' : 'look',
     ...where(gap, openings),
     limitMm: tooNarrow ? rules.kerfMm : rules.leastOpeningMm,
-    sentence: tooNarrow
-      ? `The finest stroke is ${mm(gap.mm)} wide, finer than the cut itself (${mm(rules.kerfMm)}). Make the lettering larger or choose a bolder face.`
-      : `The finest stroke is ${mm(gap.mm)} wide. It can be cut, but paint and flame hardly pass below ${mm(rules.leastOpeningMm)}: a bolder face marks better.`,
+    ...(tooNarrow
+      ? said('findings.openingFine', { width: mm(gap.mm), kerf: mm(rules.kerfMm) })
+      : said('findings.openingNarrow', { width: mm(gap.mm), least: mm(rules.leastOpeningMm) })),
   };
 }
 
@@ -111,6 +113,6 @@ function where(gap: Narrow, openings: readonly Opening[]): Pick<Finding, 'place'
   };
 }
 
-function mm(value: number): string {
-  return `${Number(value.toFixed(2))} mm`;
+function mm(value: number): Amount {
+  return inMm(value, 2);
 }

@@ -1,6 +1,7 @@
 import type { Finding } from '../findings.ts';
 import { HEAVY_KG, sheetMassKg } from '../stock/mass.ts';
 import { materialById } from '../stock/materials.ts';
+import { amount, said } from '../words/say.ts';
 import type { CheckInput } from './input.ts';
 
 /** A blank that is heavy to hold in place; weighed before it is cut, since somebody lifts that too. */
@@ -16,7 +17,7 @@ export function checkHeavyPlate({ design, diameterMm }: CheckInput): Finding[] {
       severity: 'note',
       place: { kind: 'plate' },
       elementIds: [],
-      sentence: `The blank weighs ${kg.toFixed(1)} kg. Lift it with two people or choose thinner sheet; its edges are sharp until they are deburred.`,
+      ...said('findings.heavyPlate', { weight: amount(kg, 1) }),
     },
   ];
 }

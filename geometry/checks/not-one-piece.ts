@@ -1,5 +1,6 @@
 import type { Finding } from '../findings.ts';
 import type { Point } from '../shapes.ts';
+import { said } from '../words/say.ts';
 
 /** What the proof says of a place where metal would fall out or hangs by less than a bridge. */
 export function notOnePiece(at: Point, leastBridgeMm: number): Finding {
@@ -9,7 +10,6 @@ export function notOnePiece(at: Point, leastBridgeMm: number): Finding {
     place: { kind: 'point', at, radiusMm: 2 * leastBridgeMm },
     elementIds: [],
     limitMm: leastBridgeMm,
-    sentence:
-      'The proof finds metal here that would fall out or hang by too little. Make the lettering larger, or move things apart.',
+    ...said('findings.notOnePiece'),
   };
 }

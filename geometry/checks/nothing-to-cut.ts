@@ -1,4 +1,5 @@
 import type { Finding } from '../findings.ts';
+import { said } from '../words/say.ts';
 import type { CheckInput } from './input.ts';
 
 /** A plate without a single opening is a round of metal. */
@@ -10,7 +11,7 @@ export function checkNothingToCut({ openings }: CheckInput): Finding[] {
       severity: 'look',
       place: { kind: 'plate' },
       elementIds: [],
-      sentence: 'Nothing is cut out of this plate yet. Type a name, initials or a date.',
+      ...said('findings.nothingToCut'),
     },
   ];
 }

@@ -1,7 +1,7 @@
 import { headDiameter, DIAMETER_STEP_MM } from '../barrel/blank.ts';
 import type { Finding } from '../findings.ts';
+import { inMm, labelled, said } from '../words/say.ts';
 import type { CheckInput } from './input.ts';
-import { inMm } from './words.ts';
 
 /** A plate that does not drop inside the chime, or only without the clearance that was asked for. */
 export function checkPlateWontDrop({ design, plate, diameterMm }: CheckInput): Finding[] {
@@ -18,11 +18,16 @@ export function checkPlateWontDrop({ design, plate, diameterMm }: CheckInput): F
       elementIds: [],
       measuredMm: diameterMm,
       limitMm: stuck ? smallerMm : fittingMm,
-      sentence: stuck
-        ? `The plate of ${inMm(diameterMm)} will not drop inside the chime: the head measures ${inMm(smallerMm)}. Make the plate smaller.`
-        : `The plate of ${inMm(diameterMm)} leaves ${inMm((smallerMm - diameterMm) / 2)} on each side of a head of ${inMm(smallerMm)}; you asked for ${inMm(design.head.clearanceMm)}.`,
+      ...(stuck
+        ? said('findings.plateWontDrop', { size: inMm(diameterMm), head: inMm(smallerMm) })
+        : said('findings.plateTight', {
+            size: inMm(diameterMm),
+            left: inMm((smallerMm - diameterMm) / 2),
+            head: inMm(smallerMm),
+            asked: inMm(design.head.clearanceMm),
+          })),
       mend: {
-        label: 'Make it fit the head',
+        ...labelled('mends.fitHead'),
         change: { kind: 'set-plate-diameter', plateId: plate.id, diameter: 'fit' },
       },
     },

@@ -1,11 +1,13 @@
-import type { Hang, Island } from '../bridges/types.ts';
+import type { Hang } from '../bridges/types.ts';
 import type { Stock } from '../design/schema.ts';
 import type { Finding, Severity } from '../findings.ts';
 import type { Stiffness } from '../stock/elastic.ts';
 import { type Material, materialById } from '../stock/materials.ts';
 import { processById } from '../stock/processes.ts';
+import { amount, inMm, labelled, said, sheetWords } from '../words/say.ts';
+import type { Wording } from '../words/wording.ts';
 import type { CheckInput } from './input.ts';
-import { callElement, inMm } from './words.ts';
+import { callElement } from './words.ts';
 
 /** So many times the limit no hand can be careful enough. Common practice, no source. */
 const STOP_SHARE = 4;
@@ -50,19 +52,19 @@ export function checkSoftIsland({ design, rules, islands }: CheckInput): Finding
         ? {}
         : { limitMm: worst.kind === 'sag' ? stiffness.sagLimitMm : stiffness.touchLimitMm }),
       ...mendOf(worst, design.stock, material),
-      sentence: `${SAYS[worst.kind](callIsland(island, design.elements), hang, stiffness)} Choose thicker sheet or wider bridges, or make the letters smaller.`,
+      ...SAYS[worst.kind](callElement(design.elements, island.elementIds[0] ?? ''), hang, stiffness),
     }));
 }
 
 type Kind = 'touch' | 'sag' | 'strain';
 
-const SAYS: Record<Kind, (island: string, hang: Hang, limits: Stiffness) => string> = {
-  touch: (island, { touchMm }, { touchLimitMm, touchN }) =>
-    `${island} gives by ${inMm(touchMm)} under a touch of ${touchN} N; more than ${inMm(touchLimitMm)} lets paint creep under it.`,
-  sag: (island, { sagMm }, { sagLimitMm }) =>
-    `${island} hangs down by ${inMm(sagMm)} of its own weight; more than ${inMm(sagLimitMm)} lets paint creep under it.`,
-  strain: (island, { rootMPa }, { touchN, yieldMPa = 0 }) =>
-    `${island} strains its bridges to ${rootMPa.toFixed(0)} N/mm² under a touch of ${touchN} N; from ${yieldMPa.toFixed(0)} N/mm² on they stay bent.`,
+const SAYS: Record<Kind, (what: Wording, hang: Hang, limits: Stiffness) => Pick<Finding, 'sentence' | 'words'>> = {
+  touch: (what, { touchMm }, { touchLimitMm, touchN }) =>
+    said('findings.softTouch', { what, touch: inMm(touchMm), force: touchN, limit: inMm(touchLimitMm) }),
+  sag: (what, { sagMm }, { sagLimitMm }) =>
+    said('findings.softSag', { what, sag: inMm(sagMm), limit: inMm(sagLimitMm) }),
+  strain: (what, { rootMPa }, { touchN, yieldMPa = 0 }) =>
+    said('findings.softStrain', { what, stress: amount(rootMPa), force: touchN, yields: amount(yieldMPa) }),
 };
 
 function worstOf({ touchMm, sagMm, rootMPa }: Hang, limits: Stiffness): { kind: Kind; by: number } {
@@ -90,9 +92,10 @@ function mendOf({ kind, by }: { kind: Kind; by: number }, stock: Stock, material
   const range = processById(stock.process)?.thicknessMm[material.family];
   const sheet = material.thicknesses.find(({ mm }) => mm >= wanted && mm > stock.thicknessMm);
   if (!sheet || !range || sheet.mm > range.most) return {};
-  return { mend: { label: `Use ${sheet.label} sheet`, change: { kind: 'set-stock', thicknessMm: sheet.mm } } };
-}
-
-function callIsland({ elementIds }: Island, elements: CheckInput['design']['elements']): string {
-  return `An inner piece of ${callElement(elements, elementIds[0] ?? '')}`;
+  return {
+    mend: {
+      ...labelled('mends.sheet', { sheet: sheetWords(sheet) }),
+      change: { kind: 'set-stock', thicknessMm: sheet.mm },
+    },
+  };
 }

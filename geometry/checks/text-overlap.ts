@@ -4,8 +4,9 @@ import { ringsGap } from '../measure/distance.ts';
 import { boxOf, nearestToCentre, reachOf } from '../measure/facts.ts';
 import { boxesWithin } from '../measure/ring.ts';
 import type { Box, Ring } from '../shapes.ts';
+import { inMm, said } from '../words/say.ts';
 import type { CheckInput } from './input.ts';
-import { callElement, inMm, sentenceStart } from './words.ts';
+import { callElement } from './words.ts';
 
 interface Reach {
   readonly opening: Opening;
@@ -52,8 +53,7 @@ export function checkTextOverlap(input: CheckInput): Finding[] {
   }
 
   return [...worst.values()].map(({ ids, mm, place }) => {
-    const a = sentenceStart(callElement(input.design.elements, ids[0]));
-    const b = callElement(input.design.elements, ids[1]);
+    const pair = { one: callElement(input.design.elements, ids[0]), other: callElement(input.design.elements, ids[1]) };
     return {
       code: 'text-overlap',
       severity: 'stop',
@@ -61,10 +61,9 @@ export function checkTextOverlap(input: CheckInput): Finding[] {
       elementIds: ids,
       measuredMm: mm,
       limitMm: web,
-      sentence:
-        mm === 0
-          ? `${a} and ${b} run into each other. Move them apart or make one smaller.`
-          : `${a} and ${b} leave only ${inMm(mm)} of metal between them; it takes ${inMm(web)}. Move them apart or make one smaller.`,
+      ...(mm === 0
+        ? said('findings.overlap', pair)
+        : said('findings.overlapNear', { ...pair, gap: inMm(mm), least: inMm(web) })),
     };
   });
 }

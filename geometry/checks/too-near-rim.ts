@@ -3,8 +3,9 @@ import type { Finding, Mend } from '../findings.ts';
 import type { Extent } from '../layout/placed.ts';
 import { reachOf } from '../measure/facts.ts';
 import type { Point, Ring } from '../shapes.ts';
+import { inMm, labelled, said } from '../words/say.ts';
 import type { CheckInput } from './input.ts';
-import { callElement, inMm, sentenceStart } from './words.ts';
+import { callElement } from './words.ts';
 
 /** A mend goes this share of the radius farther than it must, so that rounding does not bring the finding back. */
 const SLACK_SHARE = 0.001;
@@ -30,7 +31,7 @@ export function checkTooNearRim(input: CheckInput): Finding[] {
   for (const [elementId, { at, reach, rings }] of farthest) {
     const metal = radius - reach;
     if (metal >= input.rules.rimMarginMm) continue;
-    const name = callElement(input.design.elements, elementId);
+    const what = callElement(input.design.elements, elementId);
     const stop = metal < input.rules.leastWebMm;
     const limitMm = stop ? input.rules.leastWebMm : input.rules.rimMarginMm;
     const change = mend(
@@ -47,10 +48,9 @@ export function checkTooNearRim(input: CheckInput): Finding[] {
       elementIds: [elementId],
       measuredMm: metal,
       limitMm,
-      sentence:
-        metal <= 0
-          ? `${sentenceStart(name)} runs over the edge of the plate by ${inMm(-metal)}. Move it inwards or make it smaller.`
-          : `Only ${inMm(metal)} of metal is left between ${name} and the rim; ${inMm(input.rules.rimMarginMm)} keeps the rim stiff. Move it inwards.`,
+      ...(metal <= 0
+        ? said('findings.rimOver', { what, over: inMm(-metal) })
+        : said('findings.rimNear', { what, metal: inMm(metal), least: inMm(input.rules.rimMarginMm) })),
       ...(change ? { mend: change } : {}),
     });
   }
@@ -82,14 +82,14 @@ function mend(
     const share = shareThatFits(element.x * radius, element.y * radius, points, allowed - SLACK_SHARE * radius);
     if (share < 0.3) return undefined;
     const change: Mend = { kind: 'scale-text', elementId: element.id, share };
-    return { label: `Make it ${Math.ceil((1 - share) * 100)} % smaller`, change };
+    return { ...labelled('mends.smaller', { percent: Math.ceil((1 - share) * 100) }), change };
   }
   if (element.kind === 'motif' || element.kind === 'artwork') return undefined;
   const inwards = (reach - allowed) / radius + SLACK_SHARE;
   const inner = element.inner - inwards;
   if (inner < 0.05) return undefined;
   const change: Mend = { kind: 'move-band', elementId: element.id, inner, outer: element.outer - inwards };
-  return { label: `Move it inwards by ${inMm(inwards * radius)}`, change };
+  return { ...labelled('mends.moveInBy', { by: inMm(inwards * radius) }), change };
 }
 
 /** Greatest share by which points may keep their distance from a middle and stay within the allowed radius. */

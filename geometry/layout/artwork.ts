@@ -2,6 +2,7 @@ import type { Artwork } from '../design/schema.ts';
 import { readPathData } from '../measure/path-data.ts';
 import { outlineBox } from '../measure/outline-box.ts';
 import type { Layout } from './placed.ts';
+import { said } from '../words/say.ts';
 import { layDrawing } from './drawing.ts';
 
 /** An imported drawing on the plate; a path that can't be read draws nothing and is said. */
@@ -17,7 +18,7 @@ export function layArtwork(element: Artwork, radiusMm: number): Layout {
           severity: 'stop',
           place: { kind: 'plate' },
           elementIds: [element.id],
-          sentence: `The drawing “${element.name}” can't be read: ${read.problem} Remove it and import it again.`,
+          ...said('findings.artworkUnreadable', { name: element.name, problem: read.problem }),
         },
       ],
     };

@@ -8,6 +8,7 @@ import type { LayoutRules } from './layout-rules.ts';
 import type { Layout, PlacedShape } from './placed.ts';
 import { mostStrands, strandOutline } from './rope.ts';
 import { bandUpsideDownFinding } from './text-findings.ts';
+import { said, say } from '../words/say.ts';
 
 /**
  * Borders about the plate's centre. Pieces are alike, evenly spread, and one stands (or, with ropes, lies) at the
@@ -65,8 +66,11 @@ interface Band {
   readonly openingMm: number;
 }
 
+/** What a border is made of, as the table of words names it. */
+type Pieces = 'dashes' | 'beads' | 'strands';
+
 interface Style {
-  readonly word: string;
+  readonly word: Pieces;
   auto(band: Band): number;
   /** As many pieces as the band takes; where that is costly to find, it need not look beyond what is wanted. */
   most(band: Band, wanted: number): number;
@@ -184,17 +188,16 @@ function tooTight(elementId: string, place: Place): Finding {
     severity: 'stop',
     place,
     elementIds: [elementId],
-    sentence:
-      'This border is too small or too near the centre for its pieces to stand apart. Move it outwards or make its band narrower.',
+    ...said('findings.borderTight'),
   };
 }
 
-function fewer(element: Border, word: string, most: number, place: Place): Finding {
+function fewer(element: Border, word: Pieces, most: number, place: Place): Finding {
   return {
     code: 'border-too-crowded',
     severity: 'look',
     place,
     elementIds: [element.id],
-    sentence: `${String(element.count)} ${word} would leave too little metal between them, so there are ${most}. Ask for fewer or move the border outwards.`,
+    ...said('findings.borderCrowded', { count: Number(element.count), pieces: say(`names.${word}`), most }),
   };
 }

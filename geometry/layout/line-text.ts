@@ -12,6 +12,7 @@ import { shapesOf } from './set-letters.ts';
 import { shortText } from './short-text.ts';
 import { spaceLetters } from './spacing.ts';
 import { characterFindings, outsidePlateFinding, spreadFinding, unknownFaceFinding } from './text-findings.ts';
+import { inMm, labelled, said } from '../words/say.ts';
 
 /** Lettering on a straight line, its ink centred on x and half the height of its capitals on y. */
 export function layLineText(asked: LineText, radiusMm: number, rules: LayoutRules, faces: FaceSource): Layout {
@@ -110,7 +111,7 @@ function mendOutside(element: LineText, middle: Placement, reachMm: number, radi
   const wanted = away === 0 ? centred : share;
   if (wanted < LEAST_SHARE) return undefined;
   return {
-    label: `Set it at ${Math.round(wanted * 100)} % of its size`,
+    ...labelled('mends.size', { percent: Math.round(wanted * 100) }),
     change: { kind: 'scale-text', elementId: element.id, share: wanted },
   };
 }
@@ -124,10 +125,10 @@ function squeezed(element: LineText, spanMm: number, widthMm: number, place: Pla
     elementIds: [element.id],
     measuredMm: widthMm,
     limitMm: spanMm,
-    sentence: `“${shortText(element.text)}” does not go into ${spanMm.toFixed(1)} mm without its letters running together, so it takes ${widthMm.toFixed(1)} mm. Make it smaller or give it more room.`,
+    ...said('findings.textSqueezed', { text: shortText(element.text), room: inMm(spanMm), takes: inMm(widthMm) }),
     ...(share >= LEAST_SHARE && {
       mend: {
-        label: `Set it at ${Math.round(share * 100)} % of its size`,
+        ...labelled('mends.size', { percent: Math.round(share * 100) }),
         change: { kind: 'scale-text', elementId: element.id, share },
       },
     }),

@@ -2,6 +2,7 @@ import type { Motif } from '../design/schema.ts';
 import { outlineBox } from '../measure/outline-box.ts';
 import { motifById } from '../motifs/catalogue.ts';
 import { drawMotif } from '../motifs/draw-motif.ts';
+import { said } from '../words/say.ts';
 import { layDrawing } from './drawing.ts';
 import type { Layout } from './placed.ts';
 
@@ -18,7 +19,7 @@ export function layMotif(element: Motif, radiusMm: number): Layout {
           severity: 'stop',
           place: { kind: 'plate' },
           elementIds: [element.id],
-          sentence: `There is no motif “${element.motif}” here. Choose another in its place, or remove it.`,
+          ...said('findings.unknownMotif', { motif: element.motif }),
         },
       ],
     };

@@ -17,6 +17,7 @@ import {
   spreadFinding,
   unknownFaceFinding,
 } from './text-findings.ts';
+import { amount, labelled, said } from '../words/say.ts';
 
 /** Lettering along the rim: letters stay rigid and are turned about the centre; capitals fill the band. */
 export function layRingText(asked: RingText, radiusMm: number, rules: LayoutRules, faces: FaceSource): Layout {
@@ -81,7 +82,7 @@ export function layRingText(asked: RingText, radiusMm: number, rules: LayoutRule
     const mend: Finding['mend'] =
       element.inner > inwards
         ? {
-            label: 'Move it inwards',
+            ...labelled('mends.moveIn'),
             change: {
               kind: 'move-band',
               elementId: element.id,
@@ -148,9 +149,9 @@ function tooLong(element: RingText, inkDeg: number, place: Place): Finding {
     severity: 'stop',
     place,
     elementIds: [element.id],
-    sentence: `“${shortText(element.text)}” is too long for its ring: its end runs into its beginning. Make it smaller or shorter, or choose a narrower face.`,
+    ...said('findings.ringTooLong', { text: shortText(element.text) }),
     mend: {
-      label: `Set it at ${Math.floor(share * 100)} % of its size`,
+      ...labelled('mends.size', { percent: Math.floor(share * 100) }),
       change: { kind: 'scale-text', elementId: element.id, share: Math.floor(share * 100) / 100 },
     },
   };
@@ -162,8 +163,11 @@ function nearlyRound(element: RingText, inkDeg: number, place: Place): Finding {
     severity: 'look',
     place,
     elementIds: [element.id],
-    sentence: `“${shortText(element.text)}” goes ${Math.round(inkDeg)}° of 360° round, so one cannot see where it begins. Make it smaller, or fill the whole ring.`,
-    mend: { label: 'Set it at 90 % of its size', change: { kind: 'scale-text', elementId: element.id, share: 0.9 } },
+    ...said('findings.ringNearlyRound', { text: shortText(element.text), turn: amount(inkDeg) }),
+    mend: {
+      ...labelled('mends.size', { percent: 90 }),
+      change: { kind: 'scale-text', elementId: element.id, share: 0.9 },
+    },
   };
 }
 
@@ -174,16 +178,16 @@ function squeezed(element: RingText, spanDeg: number, inkDeg: number, place: Pla
     severity: 'look',
     place,
     elementIds: [element.id],
-    sentence: `“${shortText(element.text)}” does not go into ${round1(spanDeg)}° without its letters running together, so it takes ${round1(inkDeg)}°. Make it smaller or give it more room.`,
+    ...said('findings.textSqueezedRound', {
+      text: shortText(element.text),
+      room: amount(spanDeg, 1),
+      takes: amount(inkDeg, 1),
+    }),
     ...(share >= 0.1 && {
       mend: {
-        label: `Set it at ${Math.round(share * 100)} % of its size`,
+        ...labelled('mends.size', { percent: Math.round(share * 100) }),
         change: { kind: 'scale-text', elementId: element.id, share },
       },
     }),
   };
-}
-
-function round1(deg: number): string {
-  return String(Number(deg.toFixed(1)));
 }

@@ -1,5 +1,6 @@
 import type { Design } from '../design/schema.ts';
 import type { Finding, Place } from '../findings.ts';
+import { inMm, labelled, said } from '../words/say.ts';
 import { shortText } from './short-text.ts';
 import type { ReadText } from './letters.ts';
 
@@ -10,21 +11,19 @@ export function characterFindings(element: TextElement, read: ReadText, faceName
   const out: Finding[] = [];
   if (read.missing.length > 0) {
     const shown = read.missing.slice(0, 8).join(' ') + (read.missing.length > 8 ? ' …' : '');
-    const one = read.missing.length === 1;
     const mended = read.mended === '' ? undefined : read.mended;
     out.push({
       code: 'missing-glyph',
       severity: 'stop',
       place,
       elementIds: [element.id],
-      sentence:
-        `${faceName} has no ${shown}. ` +
-        (mended === undefined
-          ? 'Type other characters or choose another face.'
-          : `Write it without ${one ? 'it' : 'them'}, or choose another face.`),
+      ...said(mended === undefined ? 'findings.missingGlyph' : 'findings.missingGlyphMended', {
+        face: faceName,
+        signs: shown,
+      }),
       ...(mended !== undefined && {
         mend: {
-          label: `Write “${shortText(mended)}”`,
+          ...labelled('mends.write', { text: shortText(mended) }),
           change: { kind: 'replace-text', elementId: element.id, text: mended },
         },
       }),
@@ -35,7 +34,7 @@ export function characterFindings(element: TextElement, read: ReadText, faceName
       severity: 'note',
       place,
       elementIds: [element.id],
-      sentence: 'This text is empty and cuts nothing. Type something, or take it out.',
+      ...said('findings.emptyText'),
     });
   }
   return out;
@@ -47,7 +46,7 @@ export function unknownFaceFinding(element: TextElement, place: Place): Finding 
     severity: 'stop',
     place,
     elementIds: [element.id],
-    sentence: `The face of “${shortText(element.text)}” could not be had, so it is not drawn. Choose another face.`,
+    ...said('findings.unknownFace', { text: shortText(element.text) }),
   };
 }
 
@@ -59,9 +58,11 @@ export function spreadFinding(element: TextElement, spreadMm: number, leastWebMm
     elementIds: [element.id],
     measuredMm: spreadMm,
     limitMm: leastWebMm,
-    sentence:
-      `Letters of “${shortText(element.text)}” were moved apart by up to ${spreadMm.toFixed(2)} mm, ` +
-      `so that ${mmText(leastWebMm)} mm of metal stays between them.`,
+    ...said('findings.lettersSpread', {
+      text: shortText(element.text),
+      spread: inMm(spreadMm, 2),
+      least: inMm(leastWebMm, 2),
+    }),
   };
 }
 
@@ -79,9 +80,7 @@ export function outsidePlateFinding(
     elementIds: [element.id],
     measuredMm: reachMm,
     limitMm: plateRadiusMm,
-    sentence:
-      `“${shortText(element.text)}” reaches ${(reachMm - plateRadiusMm).toFixed(1)} mm over the edge of the plate. ` +
-      'Make it smaller or move it inwards.',
+    ...said('findings.outsidePlate', { text: shortText(element.text), over: inMm(reachMm - plateRadiusMm) }),
     ...(mend && { mend }),
   };
 }
@@ -93,11 +92,7 @@ export function bandUpsideDownFinding(elementId: string, inner: number, outer: n
     severity: 'stop',
     place,
     elementIds: [elementId],
-    sentence: 'The outer edge of this ring must lie farther out than its inner edge. Change one of the two.',
-    ...(swapped && { mend: { label: 'Swap them', change: { kind: 'move-band', elementId, ...swapped } } }),
+    ...said('findings.bandUpsideDown'),
+    ...(swapped && { mend: { ...labelled('mends.swap'), change: { kind: 'move-band', elementId, ...swapped } } }),
   };
-}
-
-function mmText(mm: number): string {
-  return String(Number(mm.toFixed(2)));
 }

@@ -1,5 +1,7 @@
 import type { Stock } from '../design/schema.ts';
 import type { Finding, Mend } from '../findings.ts';
+import { inMm, labelled, named, said, say, sheetWords } from '../words/say.ts';
+import type { Wording } from '../words/wording.ts';
 import { materialById, MATERIALS, processFit, type Material } from './materials.ts';
 import { PROCESSES, processById, type Process } from './processes.ts';
 
@@ -12,26 +14,24 @@ export function checkStock(stock: Stock): Finding[] {
   const process = processById(stock.process);
   const findings: Finding[] = [];
   if (!material) {
-    const known = MATERIALS.map((m) => m.name).join(', ');
     findings.push(
       finding(
         'unknown-material',
         'stop',
-        `Nobody here knows the material "${stock.material}". Choose one of: ${known}.`,
+        said('findings.unknownMaterial', { material: stock.material, known: MATERIALS.map(materialWords) }),
         {
-          label: 'Use 304 stainless steel',
+          ...labelled('mends.useMaterial', { material: named('materials.stainless-304.name', '304 stainless steel') }),
           change: { kind: 'set-stock', material: 'stainless-304' },
         },
       ),
     );
   }
   if (!process) {
-    const known = PROCESSES.map((p) => p.name).join(', ');
     findings.push(
       finding(
         'unknown-process',
         'stop',
-        `Nobody here knows the process "${stock.process}". Choose one of: ${known}.`,
+        said('findings.unknownProcess', { process: stock.process, known: PROCESSES.map(processWords) }),
         mendProcess(material, stock),
       ),
     );
@@ -43,12 +43,13 @@ export function checkStock(stock: Stock): Finding[] {
 
 function checkPair(material: Material, process: Process, stock: Stock): Finding[] {
   const fit = processFit(material, process.id);
+  const pair = { material: materialWords(material), process: processWords(process) };
   if (fit.grade === 'never') {
     return [
       finding(
         'material-unfit-for-process',
         'stop',
-        `${material.name} must not go on this machine (${process.name}): ${fit.reason}.`,
+        said('findings.materialUnfit', { ...pair, reason: say(`reasons.${fit.why}`) }),
         mendProcess(material, stock),
       ),
     ];
@@ -59,7 +60,7 @@ function checkPair(material: Material, process: Process, stock: Stock): Finding[
       finding(
         'material-poor-for-process',
         'look',
-        `${material.name} cuts poorly this way (${process.name}): ${fit.reason}. Ask the shop first, or choose another process.`,
+        said('findings.materialPoor', { ...pair, reason: say(`reasons.${fit.why}`) }),
         mendProcess(material, stock),
       ),
     );
@@ -71,7 +72,12 @@ function checkPair(material: Material, process: Process, stock: Stock): Finding[
       ...finding(
         'thickness-unfit-for-process',
         'stop',
-        `Sheet of ${mm(stock.thicknessMm)} is too ${thin ? 'thin' : 'thick'} for this process (${process.name}), which takes ${mm(range.least)} to ${mm(range.most)} of it. Choose another thickness or process.`,
+        said(thin ? 'findings.thicknessThin' : 'findings.thicknessThick', {
+          thickness: inMm(stock.thicknessMm, 2),
+          process: processWords(process),
+          least: inMm(range.least, 2),
+          most: inMm(range.most, 2),
+        }),
         mendThickness(material, range) ?? mendProcess(material, stock),
       ),
       measuredMm: stock.thicknessMm,
@@ -82,16 +88,18 @@ function checkPair(material: Material, process: Process, stock: Stock): Finding[
 }
 
 function checkTorch(material: Material): Finding[] {
-  if (material.torch.grade === 'yes') return [];
-  const never = material.torch.grade === 'never';
+  const { torch } = material;
+  if (torch.grade === 'yes') return [];
+  const never = torch.grade === 'never';
   return [
     finding(
       never ? 'material-unfit-for-torch' : 'material-poor-for-torch',
       never ? 'stop' : 'look',
-      never
-        ? `${material.name} must never meet a torch: ${material.torch.reason}. Use paint, or choose stainless steel.`
-        : `${material.name} stands a torch only briefly: ${material.torch.reason}. Use paint, or choose stainless steel.`,
-      { label: 'Use it with paint', change: { kind: 'set-stock', use: 'paint' } },
+      said(never ? 'findings.torchNever' : 'findings.torchPoor', {
+        material: materialWords(material),
+        reason: say(`reasons.${torch.why}`),
+      }),
+      { ...labelled('mends.paint'), change: { kind: 'set-stock', use: 'paint' } },
     ),
   ];
 }
@@ -105,7 +113,10 @@ function mendProcess(material: Material | undefined, stock: Stock): Finding['men
       const takes = range && stock.thicknessMm >= range.least && stock.thicknessMm <= range.most;
       if (processFit(material, id).grade !== 'yes' || !takes) continue;
     }
-    return { label: `Cut it by ${process.name}`, change: { kind: 'set-stock', process: id } satisfies Mend };
+    return {
+      ...labelled('mends.cutBy', { process: processWords(process) }),
+      change: { kind: 'set-stock', process: id } satisfies Mend,
+    };
   }
   return undefined;
 }
@@ -114,15 +125,27 @@ function mendProcess(material: Material | undefined, stock: Stock): Finding['men
 function mendThickness(material: Material, range: { least: number; most: number }): Finding['mend'] {
   const sheet = material.thicknesses.find((s) => s.mm >= range.least && s.mm <= range.most);
   return (
-    sheet && { label: `Use ${sheet.label} sheet`, change: { kind: 'set-stock', thicknessMm: sheet.mm } satisfies Mend }
+    sheet && {
+      ...labelled('mends.sheet', { sheet: sheetWords(sheet) }),
+      change: { kind: 'set-stock', thicknessMm: sheet.mm } satisfies Mend,
+    }
   );
 }
 
-function finding(code: string, severity: Finding['severity'], sentence: string, mend: Finding['mend']): Finding {
-  const base = { code, severity, place: { kind: 'plate' }, elementIds: [], sentence } as const;
+function finding(
+  code: string,
+  severity: Finding['severity'],
+  sentence: Pick<Finding, 'sentence' | 'words'>,
+  mend: Finding['mend'],
+): Finding {
+  const base = { code, severity, place: { kind: 'plate' }, elementIds: [], ...sentence } as const;
   return mend ? { ...base, mend } : base;
 }
 
-function mm(value: number): string {
-  return `${Number(value.toFixed(2))} mm`;
+function materialWords({ id, name }: Material): Wording {
+  return named(`materials.${id}.name`, name);
+}
+
+function processWords({ id, name }: Process): Wording {
+  return named(`processes.${id}.name`, name);
 }

@@ -14,15 +14,16 @@ import {
 import { gaugeMm, type GaugeSystem } from './gauges.ts';
 import type { Family } from './processes.ts';
 import { COMMON_PRACTICE, type Sourced } from './sourced.ts';
+import { SAID_EN } from '../words/said-en.ts';
+import type { ReasonKey } from '../words/say.ts';
 
 /** yes: usual; poor: possible, but ask the shop; never: dangerous or useless. */
 export type FitGrade = 'yes' | 'poor' | 'never';
 
-export interface Fit {
-  readonly grade: FitGrade;
-  /** Why; empty for a plain yes. */
-  readonly reason: string;
-}
+export type Fit =
+  | { readonly grade: 'yes'; readonly reason: '' }
+  /** Why not, in English and by its name in the table of words. */
+  | { readonly grade: 'poor' | 'never'; readonly reason: string; readonly why: ReasonKey };
 
 export interface SheetThickness {
   readonly mm: number;
@@ -47,26 +48,26 @@ export interface Material {
 }
 
 const YES: Fit = { grade: 'yes', reason: '' };
-const poor = (reason: string): Fit => ({ grade: 'poor', reason });
-const never = (reason: string): Fit => ({ grade: 'never', reason });
+const poor = (why: ReasonKey): Fit => ({ grade: 'poor', reason: SAID_EN.reasons[why], why });
+const never = (why: ReasonKey): Fit => ({ grade: 'never', reason: SAID_EN.reasons[why], why });
 
 const STEEL_CUT: Readonly<Record<string, Fit>> = {
   'fibre-laser': YES,
   'co2-laser': YES,
   'water-jet': YES,
   plasma: YES,
-  router: never('steel breaks small router bits'),
+  router: never('steelRouter'),
 };
 const ALUMINIUM_CUT: Readonly<Record<string, Fit>> = {
   'fibre-laser': YES,
-  'co2-laser': poor('bright aluminium throws the beam of a CO2 laser back into the machine'),
+  'co2-laser': poor('brightAluminium'),
   'water-jet': YES,
   plasma: YES,
   router: YES,
 };
-const NO_CURRENT = never('plasma only cuts what carries current');
-const NO_FIBRE = never('the beam of a fibre laser passes through it or sets it on fire instead of cutting it');
-const ALUMINIUM_TORCH = poor('aluminium softens for good at about 200 °C, and a torch soon warps it');
+const NO_CURRENT = never('noCurrent');
+const NO_FIBRE = never('noFibre');
+const ALUMINIUM_TORCH = poor('aluminiumTorch');
 
 export const MATERIALS: readonly Material[] = [
   {
@@ -143,10 +144,10 @@ export const MATERIALS: readonly Material[] = [
     densityKgM3: { value: 1200, source: 'data sheets, 1200 to 1220' },
     elastic: POLYCARBONATE,
     thicknesses: sheets(undefined, [], [1, 1.5, 2, 3]),
-    torch: never('it softens at about 145 °C'),
+    torch: never('softensTorch'),
     processes: {
       'fibre-laser': NO_FIBRE,
-      'co2-laser': never('it melts, browns and catches fire under a CO2 laser; mill it or cut it by water jet'),
+      'co2-laser': never('meltsBrowns'),
       'water-jet': YES,
       plasma: NO_CURRENT,
       router: YES,
@@ -159,13 +160,13 @@ export const MATERIALS: readonly Material[] = [
     sentence: 'Thin film that lies close to a crowned head, for a few coats of paint.',
     densityKgM3: { value: 1390, source: 'makers of film, 1390 to 1400' },
     thicknesses: sheets(undefined, [], [0.19, 0.25, 0.35, 0.5]),
-    torch: never('it softens at about 80 °C and melts at 255 °C'),
+    torch: never('filmTorch'),
     processes: {
       'fibre-laser': NO_FIBRE,
       'co2-laser': YES,
-      'water-jet': poor('thin film flutters under the jet'),
+      'water-jet': poor('filmFlutters'),
       plasma: NO_CURRENT,
-      router: poor('thin film lifts off the table under the bit'),
+      router: poor('filmLifts'),
     },
   },
   {
@@ -176,10 +177,10 @@ export const MATERIALS: readonly Material[] = [
     densityKgM3: { value: 950, source: 'thermal-analysis poster, 940 to 960' },
     elastic: HDPE,
     thicknesses: sheets(undefined, [], [1.5, 3, 6]),
-    torch: never('it melts at about 130 °C'),
+    torch: never('meltsTorch'),
     processes: {
       'fibre-laser': NO_FIBRE,
-      'co2-laser': never('it melts and burns under a laser'),
+      'co2-laser': never('meltsBurns'),
       'water-jet': YES,
       plasma: NO_CURRENT,
       router: YES,
@@ -193,11 +194,11 @@ export const MATERIALS: readonly Material[] = [
     densityKgM3: { value: 690, source: 'two plywood data sheets, 640 to 710 by thickness' },
     elastic: BIRCH_PLYWOOD,
     thicknesses: sheets(undefined, [], [3, 4, 6.5, 9]),
-    torch: never('it burns: wood chars from about 300 °C'),
+    torch: never('woodTorch'),
     processes: {
       'fibre-laser': NO_FIBRE,
       'co2-laser': YES,
-      'water-jet': poor('water swells the layers apart'),
+      'water-jet': poor('waterSwells'),
       plasma: NO_CURRENT,
       router: YES,
     },
@@ -210,10 +211,10 @@ export const MATERIALS: readonly Material[] = [
     densityKgM3: { value: 1400, source: 'from memory, 1350 to 1450' },
     elastic: PVC,
     thicknesses: sheets(undefined, [], [1, 2, 3]),
-    torch: never('hot PVC gives off hydrogen chloride, which is poisonous'),
+    torch: never('pvcTorch'),
     processes: {
-      'fibre-laser': never('PVC under a laser gives off hydrogen chloride, which is poisonous and eats the machine'),
-      'co2-laser': never('PVC under a laser gives off hydrogen chloride, which is poisonous and eats the machine'),
+      'fibre-laser': never('pvcLaser'),
+      'co2-laser': never('pvcLaser'),
       'water-jet': YES,
       plasma: NO_CURRENT,
       router: YES,
@@ -230,7 +231,7 @@ export function materialById(id: string): Material | undefined {
 
 /** How well a process cuts a material. */
 export function processFit(material: Material, processId: string): Fit {
-  return material.processes[processId] ?? never('nobody here has cut it that way');
+  return material.processes[processId] ?? never('neverTried');
 }
 
 /** Gauges and metric sheets together, thinnest first. */

@@ -6,6 +6,7 @@ import { SAG_MM, SPRINGY, type Stiffness, TOUCH_MM, TOUCH_N, TOUCH_THICKNESSES }
 import { materialById, MATERIALS, type Material } from './materials.ts';
 import { PROCESSES, processById, type Family, type Process } from './processes.ts';
 import { COMMON_PRACTICE, type Sourced } from './sourced.ts';
+import { inMm, said, say } from '../words/say.ts';
 
 /** Heat softens and warps a bridge: wider for the torch by this factor. */
 export const TORCH_FACTOR: Sourced = { value: 1.5, source: COMMON_PRACTICE };
@@ -99,7 +100,6 @@ function bridgeRule(process: Process, family: Family): { mm: number; thicknesses
 }
 
 function widthRaised(wishedMm: number, ruleMm: number, stock: Stock): Finding {
-  const use = stock.use === 'torch' ? 'under a torch' : 'for paint';
   return {
     code: 'bridge-width-raised',
     severity: 'note',
@@ -107,7 +107,12 @@ function widthRaised(wishedMm: number, ruleMm: number, stock: Stock): Finding {
     elementIds: [],
     measuredMm: wishedMm,
     limitMm: ruleMm,
-    sentence: `You asked for bridges of ${mm(wishedMm)}; ${mm(stock.thicknessMm)} sheet ${use} needs at least ${mm(ruleMm)}, so they were made that wide.`,
+    ...said('findings.bridgeWidthRaised', {
+      wished: inMm(wishedMm, 2),
+      thickness: inMm(stock.thicknessMm, 2),
+      use: say(stock.use === 'torch' ? 'names.underTorch' : 'names.forPaint'),
+      least: inMm(ruleMm, 2),
+    }),
   };
 }
 
@@ -115,8 +120,4 @@ function standIn<T>(table: readonly T[]): T {
   const first = table[0];
   if (first === undefined) throw new Error('an empty table of stock');
   return first;
-}
-
-function mm(value: number): string {
-  return `${Number(value.toFixed(2))} mm`;
 }

@@ -94,7 +94,7 @@ describe('too near the rim', () => {
     expect(moved).toBeLessThan(253);
     expect(moved).toBeGreaterThan(252.5);
     expect(change.outer - change.inner).toBeCloseTo(0.84 - 0.68, 12);
-    expect(finding?.sentence).toContain('"MARROW LANE"');
+    expect(finding?.sentence).toContain('“MARROW LANE”');
   });
 
   it('the mend of a line shrinks it about its own middle until it fits', () => {
@@ -111,7 +111,7 @@ describe('too near the rim', () => {
   });
 
   it('says over the edge when it is', () => {
-    expect(checkPlate(input(at(261)))[0]?.sentence).toMatch(/^"MARROW LANE" runs over the edge of the plate by 3 mm/);
+    expect(checkPlate(input(at(261)))[0]?.sentence).toMatch(/^“MARROW LANE” runs over the edge of the plate by 3 mm/);
   });
 });
 

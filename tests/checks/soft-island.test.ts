@@ -61,7 +61,7 @@ describe('a soft island', () => {
       place: { kind: 'point', at: { x: 0, y: 0 }, radiusMm: 11.5 },
     });
     expect(finding?.sentence).toBe(
-      'An inner piece of "BOB" gives by 2.4 mm under a touch of 5 N; more than 1.5 mm lets paint creep under it. ' +
+      'An inner piece of “BOB” gives by 2.4 mm under a touch of 5 N; more than 1.5 mm lets paint creep under it. ' +
         'Choose thicker sheet or wider bridges, or make the letters smaller.',
     );
   });

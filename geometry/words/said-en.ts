@@ -1,0 +1,174 @@
+/**
+ * Every sentence the kernel says, in English, once: findings, labels of mends, names of things, reasons.
+ * `{{name}}` is filled in. The page has the same keys in its other languages; a test holds them against this table.
+ */
+export const SAID_EN = {
+  findings: {
+    artworkUnreadable: 'The drawing “{{name}}” can’t be read: {{problem}} Remove it and import it again.',
+    bandUpsideDown: 'The outer edge of this ring must lie farther out than its inner edge. Change one of the two.',
+    borderCrowded:
+      '{{count}} {{pieces}} would leave too little metal between them, so there are {{most}}. Ask for fewer or move the border outwards.',
+    borderTight:
+      'This border is too small or too near the centre for its pieces to stand apart. Move it outwards or make its band narrower.',
+    bridgeDropRefused:
+      'A bridge you removed from {{what}} had to stay: without it a piece would not be held. Add a bridge elsewhere on it first.',
+    bridgeEditLost: '{{change}} on {{what}} was left out: {{why}}. Edit the bridges anew, or forget the change.',
+    bridgeKeepLost:
+      'A bridge you placed on {{what}} was left out: there is no opening to cross at that place now. Place it anew, or forget it.',
+    bridgeThin:
+      'A bridge is only {{width}} wide; this stock needs {{least}}. Make the letters larger or the sheet thinner.',
+    bridgeThinBetween:
+      'A bridge is only {{width}} wide where two openings meet; this stock needs {{least}}. Make the lettering larger or choose another face.',
+    bridgeWidthRaised:
+      'You asked for bridges of {{wished}}; {{thickness}} sheet {{use}} needs at least {{least}}, so they were made that wide.',
+    crownGap: 'The head {{form}} by {{crown}}, so a flat plate stands off the wood by {{gap}} {{where}}. {{advice}}',
+    emptyText: 'This text is empty and cuts nothing. Type something, or take it out.',
+    headDiametersDiffer:
+      'The two diameters differ by {{difference}}. Wood shrinks across its grain, but seldom so much: measure both again. The plate is made for the smaller one.',
+    headNonsense:
+      'A barrel head cannot measure {{across}} across. Measure inside the chime, along the boards and across them, and type both diameters.',
+    headNotMeasured:
+      'Heads of this barrel ({{barrel}}) measure {{range}}. Measure yours inside the chime before anything is cut.',
+    heavyPlate:
+      'The blank weighs {{weight}} kg. Lift it with two people or choose thinner sheet; its edges are sharp until they are deburred.',
+    heldOnce:
+      'A piece of {{what}} hangs on one bridge alone: there is no room for a second. Larger lettering, or thinner sheet, gives it room.',
+    islandOnBridge:
+      'The inner piece of {{what}} is narrower than a bridge ({{least}}), so the bridge covers most of it. Larger lettering keeps its form better.',
+    letterSwallowed:
+      'Bridges cover {{percent}} % of {{what}}. Make the lettering larger, or choose thinner sheet or a finer process.',
+    lettersSpread:
+      'Letters of “{{text}}” were moved apart by up to {{spread}}, so that {{least}} of metal stays between them.',
+    materialPoor:
+      '{{material}} cuts poorly this way ({{process}}): {{reason}}. Ask the shop first, or choose another process.',
+    materialUnfit: '{{material}} must not go on this machine ({{process}}): {{reason}}.',
+    metalInPieces:
+      'A piece of {{what}} can’t be held: there is no room for two bridges of {{least}}. Make the lettering larger, or choose a bolder face.',
+    missingGlyph: '{{face}} has no {{signs}}. Type other characters or choose another face.',
+    missingGlyphMended: '{{face}} has no {{signs}}. Write it without, or choose another face.',
+    notOnePiece:
+      'The proof finds metal here that would fall out or hang by too little. Make the lettering larger, or move things apart.',
+    nothingToCut: 'Nothing is cut out of this plate yet. Type a name, initials or a date.',
+    openingFine:
+      'The finest stroke is {{width}} wide, finer than the cut itself ({{kerf}}). Make the lettering larger or choose a bolder face.',
+    openingNarrow:
+      'The finest stroke is {{width}} wide. It can be cut, but paint and flame hardly pass below {{least}}: a bolder face marks better.',
+    outsidePlate: '“{{text}}” reaches {{over}} over the edge of the plate. Make it smaller or move it inwards.',
+    overlap: '{{one}} and {{other}} run into each other. Move them apart or make one smaller.',
+    overlapNear:
+      '{{one}} and {{other}} leave only {{gap}} of metal between them; it takes {{least}}. Move them apart or make one smaller.',
+    partSwallowed:
+      'A part of {{what}} would vanish under a bridge. Make the lettering larger, or choose thinner sheet or a finer process.',
+    plateDiameterNonsense:
+      'The plate “{{plate}}” comes to {{size}}; plates can be {{least}} to {{most}}. Check the head diameters, the clearance and the size of the plate; were inches typed as millimetres?',
+    plateTight: 'The plate of {{size}} leaves {{left}} on each side of a head of {{head}}; you asked for {{asked}}.',
+    plateWontDrop:
+      'The plate of {{size}} will not drop inside the chime: the head measures {{head}}. Make the plate smaller.',
+    rimNear:
+      'Only {{metal}} of metal is left between {{what}} and the rim; {{least}} keeps the rim stiff. Move it inwards.',
+    rimOver: '{{what}} runs over the edge of the plate by {{over}}. Move it inwards or make it smaller.',
+    ringNearlyRound:
+      '“{{text}}” goes {{turn}}° of 360° round, so one cannot see where it begins. Make it smaller, or fill the whole ring.',
+    ringTooLong:
+      '“{{text}}” is too long for its ring: its end runs into its beginning. Make it smaller or shorter, or choose a narrower face.',
+    softSag:
+      'An inner piece of {{what}} hangs down by {{sag}} of its own weight; more than {{limit}} lets paint creep under it. Choose thicker sheet or wider bridges, or make the letters smaller.',
+    softStrain:
+      'An inner piece of {{what}} strains its bridges to {{stress}} N/mm² under a touch of {{force}} N; from {{yields}} N/mm² on they stay bent. Choose thicker sheet or wider bridges, or make the letters smaller.',
+    softTouch:
+      'An inner piece of {{what}} gives by {{touch}} under a touch of {{force}} N; more than {{limit}} lets paint creep under it. Choose thicker sheet or wider bridges, or make the letters smaller.',
+    speckLost:
+      'A speck of metal inside {{what}} is too small to hold and will be cut away with the rest. Larger lettering keeps it.',
+    textSqueezed:
+      '“{{text}}” does not go into {{room}} without its letters running together, so it takes {{takes}}. Make it smaller or give it more room.',
+    textSqueezedRound:
+      '“{{text}}” does not go into {{room}}° without its letters running together, so it takes {{takes}}°. Make it smaller or give it more room.',
+    thicknessThick:
+      'Sheet of {{thickness}} is too thick for this process ({{process}}), which takes {{least}} to {{most}} of it. Choose another thickness or process.',
+    thicknessThin:
+      'Sheet of {{thickness}} is too thin for this process ({{process}}), which takes {{least}} to {{most}} of it. Choose another thickness or process.',
+    torchNever: '{{material}} must never meet a torch: {{reason}}. Use paint, or choose stainless steel.',
+    torchPoor: '{{material}} stands a torch only briefly: {{reason}}. Use paint, or choose stainless steel.',
+    unknownBarrel:
+      'Nobody here knows the barrel “{{barrel}}”. Measure the head inside the chime and type both diameters.',
+    unknownFace: 'The face of “{{text}}” could not be had, so it is not drawn. Choose another face.',
+    unknownMaterial: 'Nobody here knows the material “{{material}}”. Choose one of: {{known}}.',
+    unknownMotif: 'There is no motif “{{motif}}” here. Choose another in its place, or remove it.',
+    unknownProcess: 'Nobody here knows the process “{{process}}”. Choose one of: {{known}}.',
+    webThin:
+      'Only {{width}} of metal stays between two openings; this stock wants {{least}}. Move them apart, or make the lettering larger.',
+  },
+  mends: {
+    cutBy: 'Cut it by {{process}}',
+    fitHead: 'Make it fit the head',
+    forget: 'Forget it',
+    moveIn: 'Move it inwards',
+    moveInBy: 'Move it inwards by {{by}}',
+    paint: 'Use it with paint',
+    sheet: 'Use {{sheet}} sheet',
+    size: 'Set it at {{percent}} % of its size',
+    smaller: 'Make it {{percent}} % smaller',
+    swap: 'Swap them',
+    useMaterial: 'Use {{material}}',
+    write: 'Write “{{text}}”',
+  },
+  names: {
+    about: 'about {{length}}',
+    andOthers: '{{names}} and others',
+    atEdge: 'at its edge',
+    bead: 'bead',
+    beads: 'beads',
+    beadsBorder: 'the border (beads)',
+    bulges: 'bulges',
+    burntEdge: 'The burnt edge is soft there: hold the plate down with weights.',
+    dash: 'dash',
+    dashes: 'dashes',
+    dashesBorder: 'the border (dashes)',
+    drawing: 'drawing',
+    figure: 'figure {{sign}}',
+    forPaint: 'for paint',
+    fromTo: '{{from}} to {{to}}',
+    gauge: '{{number}} ga',
+    hollow: 'is hollow',
+    inMiddle: 'in the middle',
+    letter: 'letter {{sign}}',
+    letterGone: 'that letter is no longer there',
+    manyChanges: 'What you changed by hand ({{count}} bridges)',
+    motif: 'motif',
+    namedDrawing: 'the drawing “{{name}}”',
+    namedMotif: 'the motif ({{motif}})',
+    nowThere: '{{what}} stands there now',
+    oneChange: 'A change of bridges by hand',
+    paintCreeps:
+      'Paint creeps under there: hold the plate down with magnets or weights, and spray light coats straight on.',
+    removed: 'what it stood on was removed',
+    ring: 'ring',
+    ringBorder: 'the border (ring)',
+    ropeBorder: 'the border (rope)',
+    sign: 'sign {{sign}}',
+    something: 'something',
+    strand: 'strand',
+    strands: 'strands',
+    text: '“{{text}}”',
+    underTorch: 'under a torch',
+  },
+  reasons: {
+    aluminiumTorch: 'aluminium softens for good at about 200 °C, and a torch soon warps it',
+    brightAluminium: 'bright aluminium throws the beam of a CO2 laser back into the machine',
+    filmFlutters: 'thin film flutters under the jet',
+    filmLifts: 'thin film lifts off the table under the bit',
+    filmTorch: 'it softens at about 80 °C and melts at 255 °C',
+    meltsBurns: 'it melts and burns under a laser',
+    meltsBrowns: 'it melts, browns and catches fire under a CO2 laser; mill it or cut it by water jet',
+    meltsTorch: 'it melts at about 130 °C',
+    neverTried: 'nobody here has cut it that way',
+    noCurrent: 'plasma only cuts what carries current',
+    noFibre: 'the beam of a fibre laser passes through it or sets it on fire instead of cutting it',
+    pvcLaser: 'PVC under a laser gives off hydrogen chloride, which is poisonous and eats the machine',
+    pvcTorch: 'hot PVC gives off hydrogen chloride, which is poisonous',
+    softensTorch: 'it softens at about 145 °C',
+    steelRouter: 'steel breaks small router bits',
+    waterSwells: 'water swells the layers apart',
+    woodTorch: 'it burns: wood chars from about 300 °C',
+  },
+} as const;

@@ -2,8 +2,12 @@ import type { Design } from '../../geometry/design/schema.ts';
 import type { Finding } from '../../geometry/findings.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
 import type { Key } from '../words/keys.ts';
+import type { PackedPlate } from './pack-plate.ts';
 
 export type Made = { readonly plate: PlateResult } | { readonly problem: Key };
+
+/** The same as it crosses between worker and page. */
+export type MadePacked = { readonly packed: PackedPlate } | { readonly problem: Key };
 
 /** A file the person wants to take home. */
 export type WantedFile =
@@ -28,6 +32,6 @@ export type MadeFiles =
 /** What the page may ask of its worker. Every answer is data; what goes wrong comes back as the name of a sentence, for the
  * page to say. */
 export interface PlateApi {
-  make(design: Design, plateId: string): Promise<Made>;
+  make(design: Design, plateId: string): Promise<MadePacked>;
   files(design: Design, wanted: readonly WantedFile[]): Promise<MadeFiles>;
 }

@@ -3,6 +3,7 @@ import type { Design } from '../../geometry/design/schema.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
 import type { PlatesStore } from '../state/plates-store.ts';
 import { createLatestWins } from './latest-wins.ts';
+import { unpackPlate } from './pack-plate.ts';
 import type { Made, MadeFiles, PlateApi, WantedFile } from './plate-api.ts';
 
 export interface PlateClient {
@@ -46,12 +47,17 @@ export function startPlateClient(store: PlatesStore): PlateClient {
     }
   }
 
+  async function make(design: Design, plateId: string): Promise<Made> {
+    const made = await ask((api) => api.make(design, plateId));
+    return 'problem' in made ? made : { plate: unpackPlate(made.packed) };
+  }
+
   const queue = createLatestWins<Job>(async (job, stale) => {
     store.getState().set({ busy: true });
     for (const plateId of inOrder(job)) {
       let made: Made;
       try {
-        made = await ask((api) => api.make(job.design, plateId));
+        made = await make(job.design, plateId);
       } catch {
         made = { problem: 'trouble.worker' };
       }
@@ -74,7 +80,7 @@ export function startPlateClient(store: PlatesStore): PlateClient {
       const first = design.plates[0];
       if (first === undefined) return undefined;
       try {
-        const made = await ask((api) => api.make(design, first.id));
+        const made = await make(design, first.id);
         return 'plate' in made ? made.plate : undefined;
       } catch {
         return undefined;

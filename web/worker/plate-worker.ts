@@ -1,9 +1,10 @@
 import { isText } from '../../geometry/design/kinds.ts';
-import { expose } from 'comlink';
+import { expose, transfer } from 'comlink';
 import { loadFaces } from '../../fonts/browser-faces.ts';
 import { createStore } from '../../geometry/solve-store.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { makePlate } from '../../geometry/make-plate.ts';
+import { packPlate } from './pack-plate.ts';
 import type { Made, PlateApi } from './plate-api.ts';
 import { createRecentPlates } from './recent-plates.ts';
 import { withFaceProblems } from './with-face-problems.ts';
@@ -30,7 +31,12 @@ async function make(design: Design, plateId: string): Promise<Made> {
 }
 
 const api: PlateApi = {
-  make,
+  async make(design, plateId) {
+    const made = await make(design, plateId);
+    if ('problem' in made) return made;
+    const packed = packPlate(made.plate);
+    return transfer({ packed }, [packed.xy.buffer]);
+  },
   async files(design, wanted) {
     try {
       const { makeFiles } = await import('./make-files.ts');

@@ -1,6 +1,9 @@
 import { t } from '../words/t.ts';
 import css from './App.module.css';
+import { MyDesignsPlace } from './MyDesignsPlace.tsx';
 import { Notice } from './Notice.tsx';
+import { OtherTab } from './OtherTab.tsx';
+import { useUi } from './page-context.ts';
 import { Panel } from './Panel.tsx';
 import { StageArea } from './StageArea.tsx';
 import { StageBar } from './StageBar.tsx';
@@ -14,26 +17,30 @@ import { VerdictBar } from './VerdictBar.tsx';
 export function App() {
   useShortcuts();
   useThemeOnDocument();
+  const choosing = useUi((s) => s.step === 'say' && s.begin === 'choose');
   return (
     <div className={css.page}>
       <a href="#stage" className={css.skip}>
         {t('page.skip')}
       </a>
       <TopBar />
-      <main className={css.main}>
+      <main className={css.main} data-choosing={choosing || undefined}>
         <div className={css.plate}>
           <StageBar />
           <div className={css.stage}>
             <StageArea />
-            <Notice />
+            {!choosing && <Notice />}
           </div>
           <VerdictBar />
         </div>
         <div className={css.side}>
           <StepNav />
           <Panel />
+          {choosing && <Notice />}
         </div>
       </main>
+      <MyDesignsPlace />
+      <OtherTab />
     </div>
   );
 }

@@ -1,4 +1,4 @@
-import { Moon, Redo2, Sun, SunMoon, Undo2 } from 'lucide-react';
+import { LayoutGrid, Link, Moon, Redo2, Sun, SunMoon, Undo2 } from 'lucide-react';
 import { useStore } from 'zustand';
 import { LONGEST_TITLE, setTitle } from '../actions/set-title.ts';
 import type { ThemeChoice, Unit } from '../state/tastes.ts';
@@ -7,14 +7,17 @@ import { Choice } from '../ui/Choice.tsx';
 import { t } from '../words/t.ts';
 import { useAct, useDesign, usePage, useUi } from './page-context.ts';
 import css from './TopBar.module.css';
+import { useHandOn } from './use-hand-on.ts';
 
 const NEXT_THEME: Record<ThemeChoice, ThemeChoice> = { auto: 'light', light: 'dark', dark: 'auto' };
 const THEME_SIGNS = { auto: SunMoon, light: Sun, dark: Moon };
 
-/** Name, title, undo and redo, units and light. */
+/** Name, own designs, title, undo and redo, link, units and light. */
 export function TopBar() {
   const { design: store, ui } = usePage();
-  const { title } = useDesign();
+  const design = useDesign();
+  const { title } = design;
+  const { copy } = useHandOn();
   const act = useAct();
   const canUndo = useStore(store, (s) => s.history.past.length > 0);
   const canRedo = useStore(store, (s) => s.history.future.length > 0);
@@ -32,6 +35,17 @@ export function TopBar() {
         </svg>
         <span>{t('page.name')}</span>
       </h1>
+      <Button
+        kind="icon"
+        className={css.own}
+        aria-label={t('keep.button')}
+        aria-haspopup="dialog"
+        title={t('keep.button')}
+        onClick={() => ui.getState().set({ designsOpen: true })}
+      >
+        <LayoutGrid size={20} aria-hidden />
+        <span>{t('keep.button')}</span>
+      </Button>
       <input
         className={css.title}
         aria-label={t('page.top.title')}
@@ -64,6 +78,15 @@ export function TopBar() {
           onClick={() => store.getState().redo()}
         >
           <Redo2 size={20} aria-hidden />
+        </Button>
+        <Button
+          kind="icon"
+          className={css.link}
+          aria-label={t('link.copy')}
+          title={t('link.copy')}
+          onClick={() => void copy(design).then(({ sentence }) => ui.getState().set({ notice: sentence }))}
+        >
+          <Link size={20} aria-hidden />
         </Button>
         <Choice<Unit>
           legend={t('page.top.units')}

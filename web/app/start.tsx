@@ -1,10 +1,13 @@
 import { createRoot } from 'react-dom/client';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
+import type { Design } from '../../geometry/design/schema.ts';
+import { beginWith } from '../actions/begin-with.ts';
 import { createDesignStore } from '../state/design-store.ts';
 import { createPlatesStore } from '../state/plates-store.ts';
 import { sameCut } from '../state/same-cut.ts';
 import { createSavingStore } from '../state/saving-store.ts';
 import { createUiStore } from '../state/ui-store.ts';
+import { openLinks } from '../link/open-link.ts';
 import { startPlateClient } from '../worker/plate-client.ts';
 import { App } from './App.tsx';
 import { BEGINNINGS } from './beginnings.ts';
@@ -13,7 +16,7 @@ import { PageContext, type Page } from './page-context.ts';
 import './theme.css';
 
 const stores = {
-  design: createDesignStore(BEGINNINGS[0] ?? emptyDesign()),
+  design: createDesignStore(firstDesign()),
   ui: createUiStore(),
   plates: createPlatesStore(),
   saving: createSavingStore(),
@@ -23,10 +26,19 @@ const page: Page = { ...stores, client: startPlateClient(stores.plates), own: ke
 
 void start();
 
+/** What lies on the stage at the first visit: the first beginning, on a head that nobody has measured yet. */
+function firstDesign(): Design {
+  const [first] = BEGINNINGS;
+  return first === undefined ? emptyDesign() : beginWith(first, first, BEGINNINGS).design;
+}
+
 async function start(): Promise<void> {
   const place = document.getElementById('page');
   if (place === null) throw new Error('no place for the page in index.html');
   await kept.start();
+  // nothing from an earlier visit: the first thing to see is what one may begin with
+  if (stores.saving.getState().openId === undefined) stores.ui.getState().set({ begin: 'choose' });
+  await openLinks(page.own, page.ui);
   keepPlatesMade();
   createRoot(place).render(
     <PageContext value={page}>

@@ -19,10 +19,6 @@ export async function copyText(text: string): Promise<boolean> {
   }
 }
 
-export function canShare(): boolean {
-  return typeof (navigator as Partial<Navigator>).share === 'function';
-}
-
 /** Hands the link to the device's own sheet; false when the person thought better of it. */
 export async function shareLink(title: string, url: string): Promise<boolean> {
   try {

@@ -5,6 +5,7 @@ import { saveDesignFile } from '../app/save-design-file.ts';
 import { saveFile } from '../app/save-file.ts';
 import { useDesign, usePage, usePlates } from '../app/page-context.ts';
 import { Button } from '../ui/Button.tsx';
+import { findingWords } from '../ui/finding-words.ts';
 import { t } from '../words/t.ts';
 import type { WantedFile } from '../worker/plate-api.ts';
 import css from './Downloads.module.css';
@@ -36,7 +37,7 @@ export function Downloads() {
       return;
     }
     if ('stopped' in made) {
-      setPhase({ kind: 'failed', sentence: `${made.stopped.plate}: ${made.stopped.finding.sentence}` });
+      setPhase({ kind: 'failed', sentence: `${made.stopped.plate}: ${findingWords(made.stopped.finding, unit)}` });
       return;
     }
     made.files.forEach(saveFile);

@@ -1,9 +1,10 @@
 import type { Finding } from '../../geometry/findings.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
 import { applyMend } from '../actions/apply-mend.ts';
-import { useAct } from '../app/page-context.ts';
+import { useAct, useUi } from '../app/page-context.ts';
 import { Button } from '../ui/Button.tsx';
 import { VerdictMark } from '../ui/VerdictMark.tsx';
+import { findingWords, mendWords } from '../ui/finding-words.ts';
 import { t } from '../words/t.ts';
 import css from './Refusal.module.css';
 
@@ -13,6 +14,7 @@ const MOST_SHOWN = 5;
 /** Why there is no cut file yet, and how to mend it. */
 export function Refusal({ plates }: { readonly plates: readonly PlateResult[] }) {
   const act = useAct();
+  const unit = useUi((s) => s.unit);
   const reasons = reasonsOf(plates);
   const more = reasons.length - MOST_SHOWN;
   return (
@@ -26,10 +28,10 @@ export function Refusal({ plates }: { readonly plates: readonly PlateResult[] })
           return (
             <li key={finding.sentence}>
               <span className={css.plate}>{names.join(', ')}</span>
-              <p>{finding.sentence}</p>
+              <p>{findingWords(finding, unit)}</p>
               {mend !== undefined && (
                 <Button kind="plain" onClick={() => act((d) => applyMend(d, mend.change))}>
-                  {mend.label}
+                  {mendWords(mend, unit)}
                 </Button>
               )}
             </li>

@@ -1,4 +1,4 @@
-import { Plus } from 'lucide-react';
+import { CircleDotDashed, Plus } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { addBorder } from '../actions/add-border.ts';
 import { addLineText } from '../actions/add-line-text.ts';
@@ -9,7 +9,6 @@ import type { Change } from '../state/history.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { Button } from '../ui/Button.tsx';
 import { t } from '../words/t.ts';
-import { Beginnings } from './Beginnings.tsx';
 import { ElementRow } from './ElementRow.tsx';
 import css from './SayPanel.module.css';
 
@@ -42,7 +41,12 @@ export function SayPanel() {
   const elements = fromRim(design);
   return (
     <>
-      <Beginnings />
+      <div className={css.again}>
+        <Button kind="plain" onClick={() => ui.getState().set({ begin: 'choose' })}>
+          <CircleDotDashed size={16} aria-hidden /> {t('begin.again')}
+        </Button>
+        <p>{t('begin.againHint')}</p>
+      </div>
       <section aria-labelledby="elements-title">
         <h3 id="elements-title" tabIndex={-1} className={css.title}>
           {t('say.elements')}

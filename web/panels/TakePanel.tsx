@@ -4,6 +4,7 @@ import { Cautions } from './Cautions.tsx';
 import { Downloads } from './Downloads.tsx';
 import css from './fields.module.css';
 import { OrderFields } from './OrderFields.tsx';
+import { LinkField } from './LinkField.tsx';
 import { PlateFigures } from './PlateFigures.tsx';
 
 /** Fourth question, hardly one: what was made, and the files to take home. */
@@ -13,6 +14,7 @@ export function TakePanel() {
   return (
     <>
       <Downloads />
+      <LinkField />
       <section className={css.section} aria-labelledby="figures-title">
         <h3 id="figures-title" className={css.title}>
           {t('take.figures')}

@@ -1,5 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Point } from '../../geometry/shapes.ts';
+import type { BeginningId } from '../beginnings/questions.ts';
+import type { Language } from '../words/languages.ts';
 import { readTastes, writeTastes, type ThemeChoice, type Unit } from './tastes.ts';
 
 export type Step = 'say' | 'look' | 'size' | 'take';
@@ -10,16 +12,32 @@ export type BarrelState = 'plate' | 'paint' | 'char';
 /** What the person looks at; nothing of it is part of the design, so undo leaves it alone. */
 export interface UiState {
   readonly step: Step;
+  /** choose: the beginnings are laid out; else the one that is asking. They stand in place of the first question. */
+  readonly begin: 'choose' | BeginningId | undefined;
   /** The plate looked at; the first when it is no longer in the design. */
   readonly plateId: string | undefined;
   readonly view: View;
   readonly barrelState: BarrelState;
+  readonly language: Language;
   readonly unit: Unit;
   readonly theme: ThemeChoice;
+  /** The element worked on; whoever sets it alone lets go of all others. */
   readonly selectedId: string | undefined;
+  /** What is chosen along with it on the stage. */
+  readonly alsoIds: readonly string[];
+  /** It was chosen on the stage, to be placed by hand: its tools are shown. */
+  readonly placing: boolean;
+  /** A tap on the stage adds to what is chosen. */
+  readonly several: boolean;
+  /** What is dragged rests on guides. */
+  readonly snapping: boolean;
+  /** The text being typed on the stage. */
+  readonly typingId: string | undefined;
   /** Place in the list of findings, from 0. */
   readonly litFinding: number | undefined;
   readonly findingsOpen: boolean;
+  /** The list of own designs lies over the page. */
+  readonly designsOpen: boolean;
   /** Bridges are shown on the plate and can be worked on by hand. */
   readonly bridging: boolean;
   /** Bridge chosen there: the id of its edit, or its own when it is the tool's. */
@@ -39,23 +57,39 @@ export function createUiStore(): UiStore {
   const tastes = readTastes();
   const store = createStore<UiState>()((set) => ({
     step: 'say',
+    begin: undefined,
     plateId: undefined,
     view: 'plate',
     barrelState: 'plate',
+    language: tastes.language,
     unit: tastes.unit,
     theme: tastes.theme,
     selectedId: undefined,
+    alsoIds: [],
+    placing: false,
+    several: false,
+    snapping: true,
+    typingId: undefined,
     litFinding: undefined,
     findingsOpen: false,
+    designsOpen: false,
     bridging: false,
     bridgeKey: undefined,
     addingBridge: false,
     closeUp: undefined,
     notice: undefined,
-    set: (part) => set(part),
+    set: (part) =>
+      set(
+        'selectedId' in part && !('alsoIds' in part)
+          ? { alsoIds: [], placing: false, typingId: undefined, ...part }
+          : part,
+      ),
   }));
   store.subscribe((now, before) => {
-    if (now.unit !== before.unit || now.theme !== before.theme) writeTastes({ unit: now.unit, theme: now.theme });
+    const { language, unit, theme } = now;
+    if (language !== before.language || unit !== before.unit || theme !== before.theme) {
+      writeTastes({ language, unit, theme });
+    }
   });
   return store;
 }

@@ -11,8 +11,8 @@ const FOLDER = fileURLToPath(new URL('../../web/demo/', import.meta.url));
 const FILES = readdirSync(FOLDER).filter((name) => name.endsWith('.json'));
 
 describe('the demo designs', () => {
-  it('are three', () => {
-    expect(FILES).toEqual(['cask-series.json', 'golden-wedding.json', 'makers-head.json']);
+  it('are seven or more', () => {
+    expect(FILES.length).toBeGreaterThanOrEqual(7);
   });
 
   it.each(FILES)('%s is written as the tool writes it, and ready to cut at every size', async (name) => {

@@ -9,6 +9,7 @@ import { StageArea } from './StageArea.tsx';
 import { StageBar } from './StageBar.tsx';
 import { StepNav } from './StepNav.tsx';
 import { TopBar } from './TopBar.tsx';
+import { useLanguageOnDocument } from './use-language.ts';
 import { useShortcuts } from './use-shortcuts.ts';
 import { useThemeOnDocument } from './use-theme.ts';
 import { VerdictBar } from './VerdictBar.tsx';
@@ -17,9 +18,12 @@ import { VerdictBar } from './VerdictBar.tsx';
 export function App() {
   useShortcuts();
   useThemeOnDocument();
+  useLanguageOnDocument();
+  const language = useUi((s) => s.language);
   const choosing = useUi((s) => s.step === 'say' && s.begin === 'choose');
   return (
-    <div className={css.page}>
+    // Drawn anew when the language changes, so that every word is asked for again.
+    <div key={language} className={css.page}>
       <a href="#stage" className={css.skip}>
         {t('page.skip')}
       </a>

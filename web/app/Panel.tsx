@@ -1,5 +1,7 @@
 import { ArrowLeft, ArrowRight } from 'lucide-react';
 import { useEffect, useRef, type ComponentType } from 'react';
+import { Beginnings } from '../panels/Beginnings.tsx';
+import { BeginningsSheet } from '../panels/BeginningsSheet.tsx';
 import { LookPanel } from '../panels/LookPanel.tsx';
 import { SayPanel } from '../panels/SayPanel.tsx';
 import { SizePanel } from '../panels/SizePanel.tsx';
@@ -7,6 +9,7 @@ import { TakePanel } from '../panels/TakePanel.tsx';
 import { STEPS, type Step } from '../state/ui-store.ts';
 import { Button } from '../ui/Button.tsx';
 import { t } from '../words/t.ts';
+import { beginningById } from './beginnings.ts';
 import { usePage, useUi } from './page-context.ts';
 import css from './Panel.module.css';
 
@@ -18,7 +21,9 @@ export function Panel() {
   const step = useUi((s) => s.step);
   const scroller = useRef<HTMLDivElement>(null);
   const title = useRef<HTMLHeadingElement>(null);
-  const shown = useRef(step);
+  const begin = useUi((s) => (s.step === 'say' ? s.begin : undefined));
+  const page = `${step} ${begin ?? ''}`;
+  const shown = useRef(page);
   const at = STEPS.indexOf(step);
   const before = STEPS[at - 1];
   const after = STEPS[at + 1];
@@ -26,11 +31,25 @@ export function Panel() {
 
   // another question begins at its top, for eyes and for screen readers
   useEffect(() => {
-    if (shown.current === step) return;
-    shown.current = step;
+    if (shown.current === page) return;
+    shown.current = page;
     scroller.current?.scrollTo({ top: 0 });
     title.current?.focus({ preventScroll: true });
-  }, [step]);
+  }, [page]);
+
+  const beginning = beginningById(begin);
+  if (begin !== undefined) {
+    return (
+      <div ref={scroller} className={css.scroller} tabIndex={-1}>
+        <h2 ref={title} tabIndex={-1} className={css.title}>
+          {beginning === undefined ? t('begin.title') : t(`begin.kinds.${beginning.id}`)}
+        </h2>
+        <div className={css.question}>
+          {beginning === undefined ? <Beginnings /> : <BeginningsSheet key={beginning.id} beginning={beginning} />}
+        </div>
+      </div>
+    );
+  }
 
   return (
     <div ref={scroller} className={css.scroller} tabIndex={-1}>

@@ -16,7 +16,7 @@ export function StepNav() {
               type="button"
               aria-current={s === step ? 'step' : undefined}
               aria-label={`${i + 1}. ${t(`page.steps.${s}.title`)}`}
-              onClick={() => ui.getState().set({ step: s })}
+              onClick={() => ui.getState().set({ step: s, begin: undefined })}
             >
               <span className={css.number}>{i + 1}</span>
               {t(`page.steps.${s}.short`)}

@@ -1,23 +1,25 @@
 import { readDesign } from '../../geometry/design/read-design.ts';
 import type { Design } from '../../geometry/design/schema.ts';
+import type { Question } from '../beginnings/question.ts';
+import { BEGINNING_IDS, QUESTIONS, type BeginningId } from '../beginnings/questions.ts';
 
 const FILES = import.meta.glob<string>('../demo/*.json', { query: '?raw', import: 'default', eager: true });
 
-/** The one that shows most comes first: the page opens with it. */
-const FIRST = ['makers-head', 'golden-wedding', 'cask-series'];
+/** A design to begin with, and what it asks. */
+export interface Beginning {
+  readonly id: BeginningId;
+  readonly design: Design;
+  readonly questions: readonly Question[];
+}
 
-/** The demo designs, which are also what a customer may begin with. A test reads every one of them. */
-export const BEGINNINGS: readonly Design[] = inOrder(FILES).flatMap((text) => {
-  const read = readDesign(text);
-  return 'design' in read ? [read.design] : [];
+/** The demo designs with their questions, in the order they are offered. A test reads every one of them. */
+export const READY_MADE: readonly Beginning[] = BEGINNING_IDS.flatMap((id) => {
+  const read = readDesign(FILES[`../demo/${id}.json`] ?? '');
+  return 'design' in read ? [{ id, design: read.design, questions: QUESTIONS[id] }] : [];
 });
 
-function inOrder(files: Record<string, string>): string[] {
-  const place = (path: string): number => {
-    const at = FIRST.findIndex((name) => path.endsWith(`/${name}.json`));
-    return at < 0 ? FIRST.length : at;
-  };
-  return Object.entries(files)
-    .sort(([a], [b]) => place(a) - place(b) || (a < b ? -1 : 1))
-    .map(([, text]) => text);
+export const BEGINNINGS: readonly Design[] = READY_MADE.map(({ design }) => design);
+
+export function beginningById(id: string | undefined): Beginning | undefined {
+  return READY_MADE.find((b) => b.id === id);
 }

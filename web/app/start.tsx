@@ -8,6 +8,7 @@ import { sameCut } from '../state/same-cut.ts';
 import { createSavingStore } from '../state/saving-store.ts';
 import { createUiStore } from '../state/ui-store.ts';
 import { openLinks } from '../link/open-link.ts';
+import { speak } from '../words/t.ts';
 import { startPlateClient } from '../worker/plate-client.ts';
 import { App } from './App.tsx';
 import { BEGINNINGS } from './beginnings.ts';
@@ -35,6 +36,8 @@ function firstDesign(): Design {
 async function start(): Promise<void> {
   const place = document.getElementById('page');
   if (place === null) throw new Error('no place for the page in index.html');
+  // Without its words the page still speaks English.
+  await speak(stores.ui.getState().language).catch(() => stores.ui.getState().set({ language: 'en' }));
   await kept.start();
   // nothing from an earlier visit: the first thing to see is what one may begin with
   if (stores.saving.getState().openId === undefined) stores.ui.getState().set({ begin: 'choose' });

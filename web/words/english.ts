@@ -1,3 +1,5 @@
+import { SAID_EN } from '../../geometry/words/said-en.ts';
+import begin from './en/begin.json';
 import bridges from './en/bridges.json';
 import cautions from './en/cautions.json';
 import details from './en/details.json';
@@ -18,6 +20,9 @@ import verdict from './en/verdict.json';
 
 /** Every word of the interface in English, part by part: what all other languages are held against. */
 export const english = {
+  // What the kernel says of a plate; it stands there, once.
+  ...SAID_EN,
+  begin,
   bridges,
   cautions,
   details,

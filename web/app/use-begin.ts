@@ -1,0 +1,56 @@
+import { emptyDesign } from '../../geometry/design/defaults.ts';
+import type { Design } from '../../geometry/design/schema.ts';
+import { beginWith } from '../actions/begin-with.ts';
+import { t } from '../words/t.ts';
+import { BEGINNINGS, type Beginning } from './beginnings.ts';
+import { openDesignFile } from './open-design-file.ts';
+import { usePage } from './page-context.ts';
+
+const READY = [...BEGINNINGS, emptyDesign()];
+
+/** The ways to begin; what was open before stays among the own designs, and undo brings it back. */
+export function useBegin(): {
+  readonly readyMade: (beginning: Beginning) => void;
+  readonly empty: () => void;
+  readonly file: (chosen: File) => Promise<void>;
+} {
+  const { ui, own } = usePage();
+
+  function settled(notice: string | undefined, begin: Beginning['id'] | undefined): void {
+    ui.getState().set({
+      selectedId: undefined,
+      litFinding: undefined,
+      plateId: undefined,
+      findingsOpen: false,
+      view: 'plate',
+      notice,
+      begin,
+      step: 'say',
+    });
+  }
+
+  return {
+    readyMade({ id, design }) {
+      own.begin((before) => beginWith(before, titled(design, id), READY), 'when-changed');
+      settled(undefined, id);
+    },
+    empty() {
+      own.begin((before) => beginWith(before, emptyDesign(), READY), 'when-changed');
+      settled(t('begin.begun', { title: t('say.empty') }), undefined);
+    },
+    async file(chosen) {
+      const opened = await openDesignFile(chosen);
+      if (!('design' in opened)) {
+        ui.getState().set({ notice: opened.problem });
+        return;
+      }
+      own.begin((before) => beginWith(before, opened.design));
+      settled(t('say.opened', { title: opened.design.title }), undefined);
+    },
+  };
+}
+
+/** A beginning is called what its card says, in the person's language. */
+function titled(design: Design, id: Beginning['id']): Design {
+  return { ...design, title: t(`begin.kinds.${id}`) };
+}

@@ -1,0 +1,58 @@
+import { useId } from 'react';
+import { useAct, useDesign } from '../app/page-context.ts';
+import { giveAnswer } from '../beginnings/answer.ts';
+import type { Letters, LettersQuestion } from '../beginnings/question.ts';
+import { t } from '../words/t.ts';
+import css from './BeginningsSheet.module.css';
+import { FaceSample } from './FaceSample.tsx';
+
+/** A few flavours of lettering, each a word in its own face. */
+export function BeginningsLetters({
+  question,
+  answer,
+}: {
+  readonly question: LettersQuestion;
+  readonly answer: string;
+}) {
+  const act = useAct();
+  const name = useId();
+  const { elements } = useDesign();
+  return (
+    <fieldset>
+      <legend className={css.legend}>{t('begin.ask.letters')}</legend>
+      <div className={css.offers}>
+        {question.offers.map((offer) => (
+          <label key={offer.id} className={css.offer}>
+            <input
+              type="radio"
+              name={name}
+              className="sr-only"
+              checked={offer.id === answer}
+              onChange={() => act((d) => giveAnswer(d, question, offer.id))}
+            />
+            <span className={css.face}>
+              <span className={css.sample}>
+                <Sample offer={offer} elements={elements} />
+              </span>
+              <span className={css.label}>{t(`begin.letters.${offer.id}` as Parameters<typeof t>[0])}</span>
+            </span>
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+}
+
+/** The first letters of what the plate itself says. */
+function Sample({
+  offer,
+  elements,
+}: {
+  readonly offer: Letters;
+  readonly elements: readonly { readonly id: string }[];
+}) {
+  const [element, face] = Object.entries(offer.faces)[0] ?? [];
+  const said = elements.find((e) => e.id === element);
+  const text = said !== undefined && 'text' in said ? String(said.text).slice(0, 2).trim() : '';
+  return face === undefined ? null : <FaceSample id={face} source={face} text={text === '' ? 'Ab' : text} />;
+}

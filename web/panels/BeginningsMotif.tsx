@@ -1,0 +1,70 @@
+import { useId } from 'react';
+import type { Outline } from '../../geometry/shapes.ts';
+import { motifById } from '../../geometry/motifs/catalogue.ts';
+import { drawMotif } from '../../geometry/motifs/draw-motif.ts';
+import { useAct } from '../app/page-context.ts';
+import { giveAnswer } from '../beginnings/answer.ts';
+import type { MotifQuestion } from '../beginnings/question.ts';
+import { t } from '../words/t.ts';
+import css from './BeginningsSheet.module.css';
+
+/** A few drawings of ours to choose from. */
+export function BeginningsMotif({ question, answer }: { readonly question: MotifQuestion; readonly answer: string }) {
+  const act = useAct();
+  const name = useId();
+  return (
+    <fieldset>
+      <legend className={css.legend}>{t('begin.ask.motif')}</legend>
+      <div className={css.offers}>
+        {question.offers.map((offer) => (
+          <label key={offer} className={css.offer}>
+            <input
+              type="radio"
+              name={name}
+              className="sr-only"
+              checked={offer === answer}
+              onChange={() => act((d) => giveAnswer(d, question, offer))}
+            />
+            <span className={css.face}>
+              <svg viewBox="-0.62 -0.62 1.24 1.24" className={css.sign} aria-hidden focusable="false">
+                <path d={signPath(offer)} />
+              </svg>
+              <span className={css.label}>{t(`begin.motifs.${offer}` as Parameters<typeof t>[0])}</span>
+            </span>
+          </label>
+        ))}
+      </div>
+      {question.standsIn === true && <p className={css.hint}>{t('begin.drawingHint')}</p>}
+    </fieldset>
+  );
+}
+
+const paths = new Map<string, string>();
+
+/** Its outline as SVG path data, y down. */
+function signPath(id: string): string {
+  const known = paths.get(id);
+  if (known !== undefined) return known;
+  const motif = motifById(id);
+  const path = motif === undefined ? '' : outlinePath(drawMotif(motif, {}));
+  paths.set(id, path);
+  return path;
+}
+
+function outlinePath(outline: Outline): string {
+  const at = (x: number, y: number): string => `${x.toFixed(4)} ${(-y).toFixed(4)} `;
+  return outline
+    .map((c) => {
+      switch (c.type) {
+        case 'Z':
+          return 'Z';
+        case 'Q':
+          return `Q${at(c.x1, c.y1)}${at(c.x, c.y)}`;
+        case 'C':
+          return `C${at(c.x1, c.y1)}${at(c.x2, c.y2)}${at(c.x, c.y)}`;
+        default:
+          return `${c.type}${at(c.x, c.y)}`;
+      }
+    })
+    .join('');
+}

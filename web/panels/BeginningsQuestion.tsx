@@ -1,0 +1,64 @@
+import { useState } from 'react';
+import { useAct, useDesign, usePage } from '../app/page-context.ts';
+import { giveAnswer, readAnswer, shownAs } from '../beginnings/answer.ts';
+import type { Question, TextQuestion } from '../beginnings/question.ts';
+import { Field } from '../ui/Field.tsx';
+import fieldCss from '../ui/Field.module.css';
+import { t } from '../words/t.ts';
+import { BeginningsLetters } from './BeginningsLetters.tsx';
+import { BeginningsMotif } from './BeginningsMotif.tsx';
+
+/** One question of a beginning; nothing when the design no longer has what it is about. */
+export function BeginningsQuestion({ question }: { readonly question: Question }) {
+  const design = useDesign();
+  const answer = readAnswer(design, question);
+  if (answer === undefined) return null;
+  switch (question.kind) {
+    case 'letters':
+      return <BeginningsLetters question={question} answer={answer} />;
+    case 'motif':
+      return <BeginningsMotif question={question} answer={answer} />;
+    default:
+      return <Typed question={question} answer={answer} />;
+  }
+}
+
+/**
+ * What is typed stays in the field as it was typed, though the plate shows it in capitals: letters that change under
+ * the hand make the cursor jump.
+ */
+function Typed({ question, answer }: { readonly question: TextQuestion; readonly answer: string }) {
+  const { design: store } = usePage();
+  const act = useAct();
+  const [typed, setTyped] = useState(answer);
+  const value = shownAs(question, typed) === answer || (typed.trim() === '' && answer === '') ? typed : answer;
+  return (
+    <Field
+      label={t(`begin.ask.${question.id}` as Parameters<typeof t>[0])}
+      hint={answer.trim() === '' ? t('begin.empty') : question.kind === 'date' ? t('begin.dateHint') : undefined}
+    >
+      {({ id, describedBy }) => (
+        <input
+          id={id}
+          type="text"
+          className={fieldCss.control}
+          value={value}
+          maxLength={question.most}
+          aria-describedby={describedBy}
+          autoComplete="off"
+          autoCapitalize={question.capitals === true ? 'characters' : 'sentences'}
+          inputMode={question.figures === true ? 'numeric' : 'text'}
+          enterKeyHint="next"
+          spellCheck={false}
+          onFocus={(e) => e.target.select()}
+          onChange={(e) => {
+            const { value: next } = e.target;
+            setTyped(next);
+            act((d) => giveAnswer(d, question, next));
+          }}
+          onBlur={() => store.getState().closeMerge()}
+        />
+      )}
+    </Field>
+  );
+}

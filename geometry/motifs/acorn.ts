@@ -31,7 +31,7 @@ export const ACORN: MotifEntry = {
           [0, 61.5],
           [40, 58.5],
         ],
-        3.8,
+        4.2,
       ),
     );
     steps.push(
@@ -54,7 +54,7 @@ export const ACORN: MotifEntry = {
             [17, 83],
             [28, 87.5],
           ],
-          3.4,
+          4.2,
         ),
       );
       const two = flipped(put(leaf(34, 16, 0.5), 11.5, 79, 68));
@@ -66,7 +66,7 @@ export const ACORN: MotifEntry = {
             [-21.5, 83],
             [-32.5, 87.5],
           ],
-          3.4,
+          4.2,
         ),
       );
     }

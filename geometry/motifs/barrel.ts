@@ -24,7 +24,7 @@ export const BARREL: MotifEntry = {
           band.push(
             keepLine(
               [0, 25, 50, 75, 100].map((y): Knot => [share * half(y), y]),
-              3.8,
+              4.2,
             ),
           );
         }

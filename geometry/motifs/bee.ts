@@ -36,7 +36,7 @@ export const BEE: MotifEntry = {
       [16, 50],
     ]);
     const steps: (Step | readonly Step[])[] = [];
-    for (const w of [hind, wing]) steps.push(over(w, 3.8), over(flipped(w), 3.8));
+    for (const w of [hind, wing]) steps.push(over(w, 4), over(flipped(w), 4));
     for (const side of [-1, 1]) {
       steps.push(
         keepLine(
@@ -45,7 +45,7 @@ export const BEE: MotifEntry = {
             [side * 25, 69],
             [side * 39, 75],
           ],
-          3.6,
+          4.2,
         ),
       );
       steps.push(

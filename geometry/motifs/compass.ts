@@ -21,7 +21,7 @@ export const COMPASS: MotifEntry = {
       }
     if (points >= 6) for (const deg of [45, 135, 225, 315]) steps.push(...spike(deg, 43, 17, 24));
     for (const deg of [0, 90, 180, 270]) steps.push(...spike(deg, 50, 13.5, 45));
-    return stencil(steps, 1.8, 1);
+    return stencil(steps, 3.6, 1.5);
   },
 };
 
@@ -34,7 +34,7 @@ function spike(deg: number, long: number, waist: number, half: number): Step[] {
       xy(0, deg),
       xy(waist + 1.25 * web, deg - half),
     ]);
-  return [keep(form(3.4)), cut(form(0)), keepLine([xy(-4, deg), xy(long * 1.2, deg)], 3.4, 'butt')];
+  return [keep(form(4)), cut(form(0)), keepLine([xy(-4, deg), xy(long * 1.2, deg)], 4, 'butt')];
 }
 
 function xy(r: number, deg: number): [number, number] & Knot {

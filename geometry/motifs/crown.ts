@@ -35,7 +35,7 @@ export const CROWN: MotifEntry = {
       const at = put(i % 2 === 0 ? lozenge(3.6) : circle(0, 0, 2.4), t * (foot - 6), 8 + 5 * t * t);
       steps.push(cut(at));
     }
-    return stencil(steps.slice(0, 2 + count), 2.4, 1.2);
+    return stencil(steps.slice(0, 2 + count));
   },
 };
 

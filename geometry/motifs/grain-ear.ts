@@ -8,54 +8,52 @@ export const GRAIN_EAR: MotifEntry = {
   id: 'grainEar',
   label: 'ear of grain',
   options: [
-    { id: 'grains', label: 'Pairs of grains', least: 3, most: 6, step: 1, usual: 4 },
+    { id: 'grains', label: 'Pairs of grains', least: 3, most: 5, step: 1, usual: 4 },
     { id: 'awns', label: 'Awns', least: 0, most: 1, step: 1, usual: 1 },
   ],
   draw({ grains = 4, awns = 1 }) {
     const pairs = Math.round(grains);
-    const gap = 15;
-    const grain = leaf(24, 12.5, 0.44);
+    const gap = 60 / pairs;
+    const [long, wide] = [gap * 0.85 + 11, gap * 0.4 + 9.6];
     const tip = pairs * gap;
-    const steps: (Step | readonly Step[])[] = [cut(put(leaf(24, 11.5, 0.46), 0, tip + 1))];
+    const steps: (Step | readonly Step[])[] = [cut(put(leaf(long, wide * 0.95, 0.46), 0, tip + 5))];
     // Lower grains lie over higher ones.
     for (let i = pairs - 1; i >= 0; i--) {
-      const right = put(grain, 3.2, i * gap, 27);
-      steps.push(overAll([right, flipped(right)], 3.3));
+      const right = put(leaf(long, wide, 0.44), 6.2, i * gap, 24);
+      steps.push(overAll([right, flipped(right)], 4.8));
     }
     if (awns >= 0.5) {
+      const top = tip + long;
       const lines: Knot[][] = [
         [
-          [0, tip + 30],
-          [0, tip + 44],
+          [0, top + 6],
+          [0, top + 17],
         ],
         [
-          [11.5, tip + 15],
-          [15, tip + 27],
-          [17, tip + 40],
+          [13.5, top - 5],
+          [16, top + 4],
+          [17.5, top + 14],
         ],
         [
-          [19, tip + 5],
-          [25, tip + 16],
-          [31, tip + 28],
+          [23, top - 16],
+          [27, top - 7],
+          [31, top + 2],
         ],
       ];
       for (const line of lines)
-        for (const side of [-1, 1])
-          steps.push(
-            cutLine(
-              line.map(([x, y]): Knot => [side * x, y]),
-              3.2,
-            ),
-          );
+        for (const side of [-1, 1]) {
+          const awn = line.map(([x, y]): Knot => [side * x, y]);
+          steps.push(cutLine(awn, 3.8));
+        }
     }
     steps.push(
       cutLine(
         [
-          [0, -5],
-          [0.4, -16],
-          [3.4, -30],
+          [0, -6],
+          [0.4, -13],
+          [2.6, -22],
         ],
-        5.2,
+        5.4,
       ),
     );
     return stencil(steps);

@@ -16,7 +16,7 @@ export const GRAPES: MotifEntry = {
     for (let row = 0; row < count; row++) {
       for (let i = 0; i < count - row; i++) {
         const x = (i - (count - row - 1) / 2) * pitch;
-        steps.push(cut(circle(x, top - row * pitch * 0.87, (pitch - 4.2) / 2)));
+        steps.push(cut(circle(x, top - row * pitch * 0.87, (pitch - 4.6) / 2)));
       }
     }
     const y = top + pitch / 2 + 4;
@@ -28,7 +28,7 @@ export const GRAPES: MotifEntry = {
           [-10, y + 14],
           [-11, y + 23],
         ],
-        3.6,
+        4.2,
       ),
     );
     steps.push(
@@ -41,7 +41,7 @@ export const GRAPES: MotifEntry = {
         4.4,
       ),
     );
-    return stencil(steps, 2.2, 1.2);
+    return stencil(steps);
   },
 };
 

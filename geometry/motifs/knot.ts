@@ -28,6 +28,6 @@ export const KNOT: MotifEntry = {
       const t = ((2 * k + 1) * Math.PI) / n;
       if (k % 2 === 0) steps.push(overLine(piece(t - reach, t + reach), width, 'butt', 4));
     }
-    return stencil(steps, 2, 1);
+    return stencil(steps);
   },
 };

@@ -47,7 +47,7 @@ export const LILY: MotifEntry = {
     ]);
     return stencil([
       cut(middle, foot, ...pair(side), ...pair(tail)),
-      keep(box(-30, 24.5, 30, 40)),
+      keep(box(-30, 23.6, 30, 41)),
       cut(box(-23, 28.5, 23, 36)),
     ]);
   },

@@ -47,7 +47,7 @@ export const OAK_LEAF: MotifEntry = {
               [side * 7, 69],
               [side * 15, 74],
             ],
-            3.4,
+            4.2,
           ),
         );
         steps.push(
@@ -57,7 +57,7 @@ export const OAK_LEAF: MotifEntry = {
               [side * 9, 47],
               [side * 20, 52.5],
             ],
-            3.4,
+            4.2,
           ),
         );
         steps.push(
@@ -67,7 +67,7 @@ export const OAK_LEAF: MotifEntry = {
               [side * 7, 26],
               [side * 14, 30],
             ],
-            3.4,
+            4.2,
           ),
         );
       }

@@ -24,13 +24,13 @@ export const SHEAF: MotifEntry = {
       steps.push(cutLine([foot, up(17)], 4));
       const grain = (along: number, side: number) =>
         put(leaf(17, 8.6, 0.44), ...up(along, side * 2.2), deg + side * 27);
-      steps.push(over(grain(44, 0), 3.2));
-      for (const along of [32.5, 21]) steps.push(overAll([grain(along, -1), grain(along, 1)], 3.2));
+      steps.push(over(grain(44, 0), 4));
+      for (const along of [32.5, 21]) steps.push(overAll([grain(along, -1), grain(along, 1)], 4));
     }
-    const straws = count + 1;
+    const straws = 5;
     for (let i = 0; i < straws; i++) {
       const place = i - (straws - 1) / 2;
-      steps.push(cut(straw((place * 26) / straws, (place * 56) / straws, 46 / straws)));
+      steps.push(cut(straw(place * 6, place * 11.5, 7.4)));
     }
     const band = closedSpline([
       [-18, 39.5, 'corner'],
@@ -41,7 +41,7 @@ export const SHEAF: MotifEntry = {
       [-18, 31.5, 'corner'],
     ]);
     steps.push(keep(put(band, 0, 4.4), put(band, 0, -4.4)), cut(band));
-    return stencil(steps, 2.2, 1.2);
+    return stencil(steps);
   },
 };
 

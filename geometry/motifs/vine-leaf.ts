@@ -73,7 +73,7 @@ export const VINE_LEAF: MotifEntry = {
             [side * 6, 64],
             [side * 11, 71],
           ],
-          3.4,
+          4.2,
         ),
       );
     }

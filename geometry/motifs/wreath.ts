@@ -26,7 +26,7 @@ export const WREATH: MotifEntry = {
     for (let i = count - 1; i >= 0; i--) {
       const [up, by] = [19 + i * step, 1 - 0.22 * (i / count)];
       const [outer, inner] = [place(up, 3, by, 36), place(up, -3, by * 0.9, -36)];
-      steps.push(overAll([outer, inner, flipped(outer), flipped(inner)], 3));
+      steps.push(overAll([outer, inner, flipped(outer), flipped(inner)], 4));
     }
     const foot = (side: number): Knot[] =>
       [17, 6, -7, -15].map((deg, i): Knot => {
@@ -35,6 +35,6 @@ export const WREATH: MotifEntry = {
       });
     steps.push(cutLine(foot(1), 3.4), cutLine(foot(-1), 3.4));
     steps.push(cut(circle(0, -radius - 0.6, 5.2)));
-    return stencil(steps, 2.2, 1.1);
+    return stencil(steps);
   },
 };

@@ -5,9 +5,11 @@ import { PlateStage } from '../stage/PlateStage.tsx';
 import { stageWords } from '../stage/words.ts';
 import { t } from '../words/t.ts';
 import { BridgeTools } from './BridgeTools.tsx';
+import { PlacingTools } from './PlacingTools.tsx';
 import { PlateSummary } from './PlateSummary.tsx';
 import css from './StageArea.module.css';
 import { useBridgeWork } from './use-bridge-work.ts';
+import { usePlacing } from './use-placing.ts';
 import { useTheme } from './use-theme.ts';
 
 const BarrelEnd = lazy(async () => ({ default: (await import('../barrel-view/BarrelEnd.tsx')).BarrelEnd }));
@@ -23,24 +25,30 @@ export function StageArea() {
   const busy = usePlates((s) => s.busy);
   const view = useUi((s) => s.view);
   const state = useUi((s) => s.barrelState);
-  const selectedId = useUi((s) => s.selectedId);
   const lit = useUi((s) => s.litFinding);
   const unit = useUi((s) => s.unit);
   const theme = useTheme();
   const bridging = useUi((s) => s.bridging) && view === 'plate';
   const work = useBridgeWork();
+  const placing = usePlacing();
+  const byHand = useUi((s) => s.placing || s.several) && view === 'plate' && !bridging && plate !== undefined;
   const closeUp = useUi((s) => s.closeUp);
   const findings = plate?.findings ?? NONE;
   return (
-    <div id="stage" className={css.stage} data-bridging={bridging || undefined} tabIndex={-1}>
+    <div
+      id="stage"
+      className={css.stage}
+      data-bridging={bridging || undefined}
+      data-placing={byHand || undefined}
+      tabIndex={-1}
+    >
       {view === 'plate' ? (
         <>
           <div className={css.plate}>
             <PlateStage
               plate={plate}
               busy={busy}
-              selectedId={selectedId}
-              onSelect={(id) => ui.getState().set({ selectedId: id })}
+              placing={placing}
               findings={findings}
               litFinding={lit === undefined ? undefined : findings[lit]}
               onPickFinding={(index) => ui.getState().set({ litFinding: index, findingsOpen: true })}
@@ -73,6 +81,10 @@ export function StageArea() {
             </button>
           </div>
           {bridging && <BridgeTools work={work} />}
+          {byHand && <PlacingTools placing={placing} />}
+          <p className="sr-only" role="status" data-testid="placing-status">
+            {bridging ? '' : placing.said}
+          </p>
         </>
       ) : (
         <Suspense fallback={<p className={css.wait}>{t('stage.loading')}</p>}>

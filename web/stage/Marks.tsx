@@ -1,9 +1,9 @@
-import { Shape } from 'react-konva';
 import type { Finding } from '../../geometry/findings.ts';
 import type { Extent } from '../../geometry/layout/placed.ts';
 import { traceRing } from '../barrel-view/trace.ts';
 import { traceExtent } from './extent-path.ts';
 import type { StagePalette } from './palette.ts';
+import { PlateShape } from './PlateShape.tsx';
 import type { View } from './view.ts';
 
 /** Bridges in copper: only the metal that would have been cut away without them. */
@@ -98,27 +98,6 @@ export function LitPlace(props: {
         ctx.strokeStyle = colour;
         ctx.lineWidth = (2 + props.strength) * px;
         ctx.stroke();
-      }}
-    />
-  );
-}
-
-/** A shape drawn in plate millimetres, y up; px is one CSS pixel in millimetres. */
-function PlateShape(props: {
-  readonly view: View;
-  readonly draw: (ctx: CanvasRenderingContext2D, px: number) => void;
-}) {
-  const { view, draw } = props;
-  return (
-    <Shape
-      listening={false}
-      perfectDrawEnabled={false}
-      sceneFunc={(konva) => {
-        const ctx = konva._context;
-        ctx.save();
-        ctx.transform(view.scale, 0, 0, -view.scale, view.leftPx, view.topPx);
-        draw(ctx, 1 / view.scale);
-        ctx.restore();
       }}
     />
   );

@@ -7,7 +7,8 @@ const TAP_AGAIN_MS = 320;
 
 /** Something taken hold of that is dragged in the picture's place. */
 export interface Grip {
-  move(at: ScreenPoint): void;
+  /** free: the person wants no snapping now. */
+  move(at: ScreenPoint, free: boolean): void;
   end(): void;
   cancel(): void;
 }
@@ -17,7 +18,7 @@ export interface GestureWish {
   readonly frame: Frame | undefined;
   readonly look: Look;
   readonly setLook: (change: (old: Look) => Look) => void;
-  readonly onTap: (at: ScreenPoint, finger: boolean) => void;
+  readonly onTap: (at: ScreenPoint, finger: boolean, shift: boolean) => void;
   readonly onHover: (at: ScreenPoint | undefined) => void;
   /** What lies under a pointer that goes down, if it can be dragged. */
   readonly onGrab?: ((at: ScreenPoint, finger: boolean) => Grip | undefined) | undefined;
@@ -42,7 +43,7 @@ export function useGestures(wish: GestureWish) {
     const element = box.current;
     if (!element || !frame) return;
     const onWheel = (event: WheelEvent) => {
-      if (event.target instanceof Element && event.target.closest('button')) return;
+      if (event.target instanceof Element && event.target.closest('button, input')) return;
       event.preventDefault();
       const lines = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 16 : 1;
       const factor = Math.exp(-Math.max(-120, Math.min(120, event.deltaY * lines)) * 0.0022);
@@ -55,7 +56,7 @@ export function useGestures(wish: GestureWish) {
   }, [box, frame, setLook]);
 
   const onPointerDown = (event: PointerEvent<HTMLElement>) => {
-    if (event.button !== 0 || (event.target instanceof Element && event.target.closest('button'))) return;
+    if (event.button !== 0 || (event.target instanceof Element && event.target.closest('button, input'))) return;
     const at = within(event.currentTarget, event);
     if (held.current.size === 0) moved.current = false;
     held.current.set(event.pointerId, { at, from: at });
@@ -87,7 +88,7 @@ export function useGestures(wish: GestureWish) {
     }
     if (!moved.current && gap(at, mine.from) < TAP_PX) return;
     moved.current = true;
-    if (grip.current) grip.current.move(at);
+    if (grip.current) grip.current.move(at, event.altKey);
     else setLook((old) => (old.zoom > 1 ? panBy(old, frame, at.leftPx - before.leftPx, at.topPx - before.topPx) : old));
   };
 
@@ -106,7 +107,7 @@ export function useGestures(wish: GestureWish) {
       if (!wish.onTapAgain?.(at)) setLook(() => WHOLE);
       return;
     }
-    wish.onTap(at, event.pointerType !== 'mouse');
+    wish.onTap(at, event.pointerType !== 'mouse', event.shiftKey || event.ctrlKey || event.metaKey);
   };
 
   const onPointerCancel = (event: PointerEvent<HTMLElement>) => {

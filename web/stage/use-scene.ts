@@ -13,6 +13,8 @@ export interface Scene {
   readonly whole: Painted | undefined;
   /** Sharp for the zoomed view at which the person rests. */
   readonly detail: Painted | undefined;
+  /** Wood alone, as sharp as there is: what is seen through an opening that is dragged. */
+  readonly ground: Painted | undefined;
 }
 
 /** Bitmaps of barrel and plate; the ground is kept apart so that typing repaints the plate only. */
@@ -57,7 +59,8 @@ export function useScene(
     () => (wishFor && detailGround && plate ? paintScene(wishFor(rested), detailGround, plate) : detailGround),
     [wishFor, detailGround, plate, rested],
   );
-  return useMemo(() => ({ whole, detail }), [whole, detail]);
+  const ground = detailGround ?? wholeGround;
+  return useMemo(() => ({ whole, detail, ground }), [whole, detail, ground]);
 }
 
 function useRested(look: Look): Look {

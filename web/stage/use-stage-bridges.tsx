@@ -21,6 +21,8 @@ export interface StageBridges {
   readonly onCommand: (command: BridgeCommand) => void;
 }
 
+export type StageBridgesHand = NonNullable<ReturnType<typeof useStageBridges>>;
+
 /** How far an arrow key moves the cross that says where a bridge goes, CSS pixels. */
 const CROSS_STEP_PX = 6;
 

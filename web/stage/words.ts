@@ -10,6 +10,8 @@ export interface StageWords {
   readonly whole: string;
   readonly keys: string;
   readonly bridgeKeys: string;
+  readonly placingKeys: string;
+  readonly typeHere: string;
   readonly mm: string;
   readonly inch: string;
 }
@@ -25,6 +27,8 @@ export function stageWords(): StageWords {
     whole: t('stage.canvas.whole'),
     keys: t('stage.canvas.keys'),
     bridgeKeys: t('stage.canvas.bridgeKeys'),
+    placingKeys: t('placing.keys'),
+    typeHere: t('placing.typeHere'),
     mm: t('page.units.mm'),
     inch: t('page.units.inch'),
   };

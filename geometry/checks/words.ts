@@ -1,5 +1,6 @@
 import type { DesignElement } from '../design/schema.ts';
-import { named, say } from '../words/say.ts';
+import { motifById } from '../motifs/catalogue.ts';
+import { motifWords, say } from '../words/say.ts';
 import type { Wording } from '../words/wording.ts';
 
 /** What a person would call an element: its text in quotation marks, or the kind of border. */
@@ -8,7 +9,7 @@ export function callElement(elements: readonly DesignElement[], id: string): Wor
   if (!element) return say('names.something');
   if (element.kind === 'border') return say(`names.${element.style}Border`);
   if (element.kind === 'motif') {
-    return say('names.namedMotif', { motif: named(`motifs.${element.motif}.label`, element.motif) });
+    return say('names.namedMotif', { motif: motifWords(motifById(element.motif)?.label ?? element.motif) });
   }
   if (element.kind === 'artwork') return say('names.namedDrawing', { name: shortened(element.name) });
   return say('names.text', { text: shortened(element.text.trim()) });

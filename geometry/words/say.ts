@@ -56,6 +56,11 @@ export function shapeWords(label: string): Wording {
   for (const name of ['ring', 'dash', 'bead', 'strand', 'drawing', 'motif'] as const) {
     if (label === name) return say(`names.${name}`);
   }
+  return motifWords(label);
+}
+
+/** A motif by its English label: `motifs.ear-of-grain.label`. */
+export function motifWords(label: string): Wording {
   return named(`motifs.${label.replaceAll(' ', '-')}.label`, label);
 }
 

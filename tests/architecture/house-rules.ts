@@ -55,6 +55,7 @@ export const PARTS: readonly Part[] = [
       ...BASE,
       'geometry/stock/',
       'geometry/barrel/',
+      'geometry/motifs/',
       'geometry/design/ (types)',
       'geometry/layout/ (types)',
       'geometry/bridges/ (types)',
@@ -176,7 +177,7 @@ export const PACKAGES: readonly PackageRule[] = [
   },
   // vite itself only in its own settings.
   {
-    name: /^(vite|@vitejs\/plugin-react)$/,
+    name: /^(vite|@vitejs\/plugin-react|@resvg\/resvg-js)$/,
     only: ['web/vite.config.ts', 'web/serve/'],
     instead: 'settings belong in web/vite.config.ts',
   },

@@ -1,6 +1,7 @@
 import { t } from '../words/t.ts';
 import css from './App.module.css';
 import { MyDesignsPlace } from './MyDesignsPlace.tsx';
+import { NewerVersion } from './NewerVersion.tsx';
 import { Notice } from './Notice.tsx';
 import { OtherTab } from './OtherTab.tsx';
 import { useUi } from './page-context.ts';
@@ -27,6 +28,7 @@ export function App() {
       <a href="#stage" className={css.skip}>
         {t('page.skip')}
       </a>
+      <NewerVersion />
       <TopBar />
       <main className={css.main} data-choosing={choosing || undefined}>
         <div className={css.plate}>

@@ -16,6 +16,7 @@ import { t } from '../words/t.ts';
 import css from './BridgeTools.module.css';
 import { useUi } from './page-context.ts';
 import type { BridgeWork } from './use-bridge-work.ts';
+import { shapeName } from '../ui/record-words.ts';
 
 const TURN_DEG = 5;
 
@@ -26,12 +27,12 @@ export function BridgeTools({ work }: { readonly work: BridgeWork }) {
   const width = chosen && lengthWords(chosen.widthMm, unit, unit === 'mm' ? 1 : 3);
   const what =
     chosen &&
-    `${t('bridges.on', { label: chosen.label })}${chosen.editId === undefined ? '' : `, ${t('bridges.byHand')}`}`;
+    `${t('bridges.on', { label: shapeName(chosen.label) })}${chosen.editId === undefined ? '' : `, ${t('bridges.byHand')}`}`;
   const status = adding
     ? t('bridges.addHint')
     : chosen && what !== undefined && width !== undefined
       ? chosen.index < 0
-        ? t('bridges.waiting', { what: chosen.label, width })
+        ? t('bridges.waiting', { what: shapeName(chosen.label), width })
         : t('bridges.chosen', { at: chosen.index + 1, of: bridges.length, what, width })
       : t('bridges.pick', { count: bridges.length });
 
@@ -92,7 +93,7 @@ export function BridgeTools({ work }: { readonly work: BridgeWork }) {
           <Trash2 size={18} aria-hidden />
         </Tool>
         <Tool
-          name={chosen ? t('bridges.giveBack', { what: chosen.label }) : t('bridges.giveBackNone')}
+          name={chosen ? t('bridges.giveBack', { what: shapeName(chosen.label) }) : t('bridges.giveBackNone')}
           short={t('bridges.giveBackShort')}
           off={!work.shapeEdited}
           onPress={() => work.giveBack()}

@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'react';
 import type { Finding } from '../../geometry/findings.ts';
 import { applyMend } from '../actions/apply-mend.ts';
 import { Button } from '../ui/Button.tsx';
+import { findingWords, mendWords } from '../ui/finding-words.ts';
 import { t } from '../words/t.ts';
 import css from './FindingsList.module.css';
 import { useAct, usePage, useUi } from './page-context.ts';
@@ -10,6 +11,7 @@ import { useAct, usePage, useUi } from './page-context.ts';
 export function FindingsList({ findings }: { readonly findings: readonly Finding[] }) {
   const { ui } = usePage();
   const act = useAct();
+  const unit = useUi((s) => s.unit);
   const lit = useUi((s) => s.litFinding);
   const list = useRef<HTMLOListElement>(null);
 
@@ -45,7 +47,7 @@ export function FindingsList({ findings }: { readonly findings: readonly Finding
             </button>
             <div className={css.text}>
               <p className={css.severity}>{t(`verdict.severity.${finding.severity}`)}</p>
-              <p>{finding.sentence}</p>
+              <p>{findingWords(finding, unit)}</p>
             </div>
             {mend !== undefined && (
               <Button
@@ -55,7 +57,7 @@ export function FindingsList({ findings }: { readonly findings: readonly Finding
                   act((d) => applyMend(d, mend.change));
                 }}
               >
-                {mend.label}
+                {mendWords(mend, unit)}
               </Button>
             )}
           </li>

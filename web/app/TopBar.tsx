@@ -5,6 +5,7 @@ import type { ThemeChoice, Unit } from '../state/tastes.ts';
 import { Button } from '../ui/Button.tsx';
 import { Choice } from '../ui/Choice.tsx';
 import { t } from '../words/t.ts';
+import { LanguageChoice } from './LanguageChoice.tsx';
 import { useAct, useDesign, usePage, useUi } from './page-context.ts';
 import css from './TopBar.module.css';
 import { useHandOn } from './use-hand-on.ts';
@@ -98,6 +99,7 @@ export function TopBar() {
           ]}
           onChange={(to) => ui.getState().set({ unit: to })}
         />
+        <LanguageChoice />
         <Button
           kind="icon"
           aria-label={themeWords}

@@ -8,6 +8,7 @@ import { sameCut } from '../state/same-cut.ts';
 import { createSavingStore } from '../state/saving-store.ts';
 import { createUiStore } from '../state/ui-store.ts';
 import { openLinks } from '../link/open-link.ts';
+import { createNewerVersionStore } from '../offline/newer-version.ts';
 import { speak } from '../words/t.ts';
 import { startPlateClient } from '../worker/plate-client.ts';
 import { App } from './App.tsx';
@@ -23,7 +24,13 @@ const stores = {
   saving: createSavingStore(),
 };
 const kept = keepDesignSaved(stores);
-const page: Page = { ...stores, client: startPlateClient(stores.plates), own: kept.own, list: kept.list };
+const page: Page = {
+  ...stores,
+  client: startPlateClient(stores.plates),
+  own: kept.own,
+  list: kept.list,
+  newer: createNewerVersionStore(),
+};
 
 void start();
 
@@ -48,6 +55,21 @@ async function start(): Promise<void> {
       <App />
     </PageContext>,
   );
+  if (import.meta.env.PROD) afterFirstPlate(() => void workOffline());
+}
+
+/** Everything else can wait until there is something to see. */
+function afterFirstPlate(then: () => void): void {
+  const stop = stores.plates.subscribe(({ busy }) => {
+    if (busy) return;
+    stop();
+    setTimeout(then, 500);
+  });
+}
+
+async function workOffline(): Promise<void> {
+  const { workOffline: begin } = await import('../offline/work-offline.ts');
+  await begin(page.newer, () => kept.own.flush());
 }
 
 /** Each change of the design is worked out; order data and titles change no plate. */

@@ -3,6 +3,7 @@ import { processById } from '../../geometry/stock/processes.ts';
 import { useDesign } from '../app/page-context.ts';
 import { t } from '../words/t.ts';
 import css from './Cautions.module.css';
+import { processCaution, processName } from '../ui/record-words.ts';
 
 /** The usual cautions for this stock, this process and this use; local codes come first. */
 export function Cautions() {
@@ -11,7 +12,7 @@ export function Cautions() {
   const cautions = [
     ...(stock.use === 'torch' ? [t('cautions.torch'), t('cautions.hot')] : [t('cautions.paint')]),
     materialById(stock.material)?.family === 'metal' ? t('cautions.metal') : t('cautions.edges'),
-    ...(process === undefined ? [] : [`${process.name}: ${process.caution}`]),
+    ...(process === undefined ? [] : [`${processName(process)}: ${processCaution(process)}`]),
     t('cautions.defer'),
   ];
   return (

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { useStore } from 'zustand';
 import { saveDesignFile } from '../app/save-design-file.ts';
 import { saveFile } from '../app/save-file.ts';
-import { useDesign, usePage, usePlates } from '../app/page-context.ts';
+import { useDesign, usePage, usePlates, useUi } from '../app/page-context.ts';
 import { Button } from '../ui/Button.tsx';
 import { findingWords } from '../ui/finding-words.ts';
 import { t } from '../words/t.ts';
@@ -20,6 +20,7 @@ type Phase =
 export function Downloads() {
   const design = useDesign();
   const { client, saving } = usePage();
+  const unit = useUi((s) => s.unit);
   const saved = useStore(saving, (s) => s.state);
   const plates = usePlates((s) => s.plates);
   const settled = usePlates((s) => !s.busy && s.trouble === undefined);

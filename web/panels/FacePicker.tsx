@@ -5,6 +5,7 @@ import { t } from '../words/t.ts';
 import css from './FacePicker.module.css';
 import { FaceSample } from './FaceSample.tsx';
 import { OwnFaceField } from './OwnFaceField.tsx';
+import { faceSuits } from '../ui/record-words.ts';
 
 interface FacePickerProps {
   /** The faces that are in use for what is being set. */
@@ -44,7 +45,7 @@ export function FacePicker({ faces, sample, elementId, onPick }: FacePickerProps
       {byKind().map(([kind, entries]) => (
         <section key={kind}>
           <h3 className={css.kind}>{t(`look.kinds.${kind}`)}</h3>
-          <ul>{entries.map((f) => card(f.id, f.name, f.suits, f.id))}</ul>
+          <ul>{entries.map((f) => card(f.id, f.name, faceSuits(f), f.id))}</ul>
         </section>
       ))}
       <OwnFaceField elementId={elementId} />

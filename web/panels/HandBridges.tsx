@@ -8,6 +8,7 @@ import { useAct, useDesign, usePage } from '../app/page-context.ts';
 import { Button } from '../ui/Button.tsx';
 import { t } from '../words/t.ts';
 import css from './HandBridges.module.css';
+import { shapeName } from '../ui/record-words.ts';
 
 /** What was changed about bridges by hand, letter by letter, and the way back. */
 export function HandBridges() {
@@ -81,7 +82,8 @@ export function HandBridges() {
 
 /** `Letter O in “PERRY”`. */
 function rowWords(label: string, text: string): string {
-  const name = label.charAt(0).toUpperCase() + label.slice(1);
+  const said = shapeName(label);
+  const name = said.charAt(0).toUpperCase() + said.slice(1);
   return text === '' ? name : t('bridges.row', { name, text });
 }
 

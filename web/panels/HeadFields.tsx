@@ -12,6 +12,7 @@ import { LengthField } from '../ui/LengthField.tsx';
 import { t } from '../words/t.ts';
 import css from './fields.module.css';
 import { HeadPicture } from './HeadPicture.tsx';
+import { barrelName } from '../ui/record-words.ts';
 
 const FIRST_BARREL = 'american-53';
 const FARTHEST_MM = 100_000;
@@ -84,7 +85,7 @@ export function HeadFields() {
                 {!BARRELS.some((b) => b.id === source.barrel) && <option value={source.barrel}>{source.barrel}</option>}
                 {BARRELS.map((b) => (
                   <option key={b.id} value={b.id}>
-                    {b.name}
+                    {barrelName(b)}
                   </option>
                 ))}
               </select>

@@ -5,6 +5,7 @@ import { Field } from '../ui/Field.tsx';
 import fieldCss from '../ui/Field.module.css';
 import { lengthWords } from '../ui/format-number.ts';
 import { t } from '../words/t.ts';
+import { sheetName } from '../ui/record-words.ts';
 
 const OWN = 'own';
 /** Gauge tables give thicknesses to a hundredth of this. */
@@ -29,11 +30,11 @@ export function SheetField({ thicknesses }: { readonly thicknesses: readonly She
           }}
         >
           {now < 0 && <option value={OWN}>{t('size.otherThickness')}</option>}
-          {thicknesses.map((t, i) => (
-            <option key={t.label} value={String(i)}>
-              {t.label.endsWith('mm') && unit === 'mm'
-                ? t.label
-                : `${t.label} (${lengthWords(t.mm, unit, unit === 'mm' ? 2 : 3)})`}
+          {thicknesses.map((sheet, i) => (
+            <option key={sheet.label} value={String(i)}>
+              {sheet.label.endsWith('mm') && unit === 'mm'
+                ? sheetName(sheet)
+                : `${sheetName(sheet)} (${lengthWords(sheet.mm, unit, unit === 'mm' ? 2 : 3)})`}
             </option>
           ))}
         </select>

@@ -1,4 +1,4 @@
-import { materialById, MATERIALS, processFit } from '../../geometry/stock/materials.ts';
+import { type Fit, materialById, MATERIALS, processFit } from '../../geometry/stock/materials.ts';
 import { processById, PROCESSES } from '../../geometry/stock/processes.ts';
 import { setStock } from '../actions/set-stock.ts';
 import { useAct, useDesign, usePage, useUi } from '../app/page-context.ts';
@@ -9,6 +9,7 @@ import { LengthField } from '../ui/LengthField.tsx';
 import { t } from '../words/t.ts';
 import css from './fields.module.css';
 import { SheetField } from './SheetField.tsx';
+import { materialName, materialSentence, processName, processSentence, reasonWords } from '../ui/record-words.ts';
 
 /** Material, sheet, process and use; each with its sentence, and with the reason when it does not suit. */
 export function StockFields() {
@@ -22,7 +23,7 @@ export function StockFields() {
   const torch = material === undefined || stock.use === 'paint' ? undefined : material.torch;
   return (
     <div className={css.stack}>
-      <Field label={t('size.material')} hint={material?.sentence}>
+      <Field label={t('size.material')} hint={material && materialSentence(material)}>
         {({ id, describedBy }) => (
           <select
             id={id}
@@ -37,7 +38,7 @@ export function StockFields() {
             {material === undefined && <option value={stock.material}>{stock.material}</option>}
             {MATERIALS.map((m) => (
               <option key={m.id} value={m.id}>
-                {m.name}
+                {materialName(m)}
               </option>
             ))}
           </select>
@@ -58,11 +59,14 @@ export function StockFields() {
       </div>
       <Field
         label={t('size.process')}
-        hint={process?.sentence}
+        hint={process && processSentence(process)}
         problem={
           fit === undefined || fit.grade === 'yes'
             ? undefined
-            : t('size.unfit', { material: material?.name ?? '', reason: fit.reason })
+            : t('size.unfit', {
+                material: material === undefined ? '' : materialName(material),
+                reason: reasonWords(fit),
+              })
         }
       >
         {({ id, describedBy, invalid }) => (
@@ -80,8 +84,8 @@ export function StockFields() {
             {process === undefined && <option value={stock.process}>{stock.process}</option>}
             {PROCESSES.map((p) => (
               <option key={p.id} value={p.id}>
-                {p.name}
-                {material === undefined ? '' : t(`size.fitGrades.${processFit(material, p.id).grade}`)}
+                {processName(p)}
+                {material === undefined ? '' : gradeWords(processFit(material, p.id))}
               </option>
             ))}
           </select>
@@ -100,10 +104,15 @@ export function StockFields() {
       {torch !== undefined && material !== undefined && (
         <p className={torch.grade === 'yes' ? css.note : fieldCss.problem}>
           {torch.grade === 'yes'
-            ? t('size.torchYes', { material: material.name })
-            : t('size.unfit', { material: material.name, reason: torch.reason })}
+            ? t('size.torchYes', { material: materialName(material) })
+            : t('size.unfit', { material: materialName(material), reason: reasonWords(torch) })}
         </p>
       )}
     </div>
   );
+}
+
+/** ` (poor)` behind the name of a process; nothing behind one that suits. */
+function gradeWords({ grade }: Fit): string {
+  return grade === 'yes' ? '' : ` (${t(`size.fitGrades.${grade}`)})`;
 }

@@ -5,8 +5,7 @@ import { t } from '../words/t.ts';
 /** What a person calls an element by its place: `Ring text, top`. */
 export function kindWords(element: DesignElement): string {
   if (element.kind === 'lineText') return t('say.kinds.line');
-  if (element.kind === 'border')
-    return `${t('say.kinds.border')}: ${t(`details.styles.${element.style}`).toLowerCase()}`;
+  if (element.kind === 'border') return t(`say.borders.${element.style}`);
   if (isDrawing(element)) return element.kind === 'motif' ? t('say.kinds.motif') : t('say.kinds.artwork');
   const clock = ((element.middleDeg % 360) + 360) % 360;
   if (clock < 45 || clock > 315) return t('say.kinds.ringTop');
@@ -16,5 +15,5 @@ export function kindWords(element: DesignElement): string {
 /** The same, with its text when it has one. */
 export function elementWords(element: DesignElement): string {
   const kind = kindWords(element);
-  return !isText(element) || element.text.trim() === '' ? kind : `${kind} “${element.text.trim()}”`;
+  return !isText(element) || element.text.trim() === '' ? kind : t('say.withText', { kind, text: element.text.trim() });
 }

@@ -1,23 +1,27 @@
+import { languageById, languageFor, type Language } from '../words/languages.ts';
+
 export type Unit = 'mm' | 'inch';
 export type ThemeChoice = 'auto' | 'light' | 'dark';
 
 export interface Tastes {
+  readonly language: Language;
   readonly unit: Unit;
   readonly theme: ThemeChoice;
 }
 
 const KEY = 'bridgehead-tastes';
 
-/** Unit and light of the last visit; a browser that keeps nothing gets the defaults. */
+/** Language, unit and light of the last visit; a browser that keeps nothing gets the defaults. */
 export function readTastes(): Tastes {
   try {
     const kept = JSON.parse(localStorage.getItem(KEY) ?? '{}') as Partial<Tastes>;
     return {
+      language: languageById(kept.language) ?? languageFor(navigator.languages),
       unit: kept.unit === 'inch' ? 'inch' : 'mm',
       theme: kept.theme === 'light' || kept.theme === 'dark' ? kept.theme : 'auto',
     };
   } catch {
-    return { unit: 'mm', theme: 'auto' };
+    return { language: languageFor(navigator.languages), unit: 'mm', theme: 'auto' };
   }
 }
 

@@ -1,23 +1,36 @@
 import { MM_PER_INCH } from '../../geometry/units.ts';
 
 import type { Unit } from '../state/tastes.ts';
+import type { Language } from '../words/languages.ts';
+import { spoken } from '../words/t.ts';
 
 /** What a field made of what was typed: a number, or why not. */
 export type Parsed = { readonly value: number } | { readonly problem: NumberProblem };
-export type NumberProblem = 'empty' | 'not-a-number' | 'which-comma';
+export type NumberProblem = 'empty' | 'not-a-number' | 'which-comma' | 'which-point';
+
+/** Decimal point; decimal comma with points between thousands; decimal comma with spaces (CLDR, from memory). */
+const WRITTEN: Readonly<Record<Language, 'point' | 'points-between' | 'spaces-between'>> = {
+  en: 'point',
+  de: 'points-between',
+  fr: 'spaces-between',
+  es: 'points-between',
+};
 
 /**
  * Reads a number as people type it: decimal point or comma, spaces or points between thousands, a leading plus.
- * `1,250` can mean two things a thousandfold apart, so it is asked about, never guessed.
+ * `1,250` can mean two things a thousandfold apart, so it is asked about, never guessed; where numbers are written with
+ * a decimal comma it is one and a quarter, and `1.250` is asked about instead.
  */
-export function parseNumber(typed: string): Parsed {
+export function parseNumber(typed: string, language: Language = spoken()): Parsed {
   const text = typed
     .trim()
     .replace(/[\u00a0\u2009\u202f']/g, ' ')
     .replace(/\u2212/g, '-')
     .replace(/^\+\s*/, '');
   if (text === '') return { problem: 'empty' };
-  if (/^-?[1-9]\d{0,2},\d{3}$/.test(text)) return { problem: 'which-comma' };
+  const way = WRITTEN[language];
+  if (way === 'point' && /^-?[1-9]\d{0,2},\d{3}$/.test(text)) return { problem: 'which-comma' };
+  if (way === 'points-between' && /^-?[1-9]\d{0,2}\.\d{3}$/.test(text)) return { problem: 'which-point' };
   const plain = toPoint(text);
   return plain === undefined ? { problem: 'not-a-number' } : { value: Number(plain) };
 }

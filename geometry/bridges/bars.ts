@@ -1,6 +1,6 @@
 import { nearestOnSegment } from '../measure/distance.ts';
 import { castRay, type EdgeGrid } from '../measure/edge-grid.ts';
-import { perimeterMm } from '../measure/ring.ts';
+import { centroid, perimeterMm, ringHolds } from '../measure/ring.ts';
 import type { Point } from '../shapes.ts';
 import type { Bar, BarRule } from './bar.ts';
 import type { Piece, Pieces } from './find-pieces.ts';
@@ -41,17 +41,18 @@ function barsFromEdge(piece: Piece, pieces: Pieces, rule: BarRule): Bar[] {
   const wanted = around / rule.widthMm;
   const unit = wanted > ROUND_PLACES ? ROUND_PLACES : PLACES;
   const count = Math.min(MOST_PLACES, unit * Math.max(1, Math.round(wanted / unit)));
-  const places = [...placesAlong(piece, count), ...placesOnAxes(piece, pieces.shrunk)];
+  const middle = middleOf(piece);
+  const places = [...placesAlong(piece, count), ...placesOnAxes(piece, middle, pieces.shrunk)];
   const others = otherEdges(pieces.shrunk, piece.id);
   const seekNearest = places.length * others.length <= NEAREST_PAIRS;
   for (const place of places) {
-    const directions: Point[] = [place.out];
+    const directions: Point[] = [uprighted(place.out)];
     for (const axis of AXES) {
       if (axis.x * place.out.x + axis.y * place.out.y > 0.45) directions.push(axis);
     }
     if (seekNearest) {
       const near = nearestEdge(pieces.shrunk, others, place.at);
-      if (near && near.x * place.out.x + near.y * place.out.y > 0.2) directions.push(near);
+      if (near && near.x * place.out.x + near.y * place.out.y > 0.2) directions.push(uprighted(near));
     }
     const tried: Point[] = [];
     for (const d of directions) {
@@ -60,7 +61,7 @@ function barsFromEdge(piece: Piece, pieces: Pieces, rule: BarRule): Bar[] {
       const hit = castRay(pieces.shrunk, place.at, d.x, d.y).find((h) => h.at > START_MM);
       if (!hit || hit.owner === piece.id) continue;
       const to = { x: place.at.x + d.x * hit.at, y: place.at.y + d.y * hit.at };
-      bars.push(judged(piece, place.at, to, hit.owner, place.along, pieces, rule));
+      bars.push(judged(piece, middle, place.at, to, hit.owner, place.along, pieces, rule));
     }
   }
   return bars;
@@ -97,6 +98,13 @@ const AXES: readonly Point[] = [
   { x: -1, y: 0 },
 ];
 
+/** A bar that leans less than this looks like one that should stand or lie. */
+const NEARLY_COS = Math.cos((16 * Math.PI) / 180);
+
+function uprighted(d: Point): Point {
+  return AXES.find((axis) => axis.x * d.x + axis.y * d.y > NEARLY_COS) ?? d;
+}
+
 /** A bar right across a small island, from the metal on one side to the metal on the other. */
 function barsOverSmall(piece: Piece, pieces: Pieces, rule: BarRule): Bar[] {
   const bars: Bar[] = [];
@@ -124,21 +132,34 @@ function barsOverSmall(piece: Piece, pieces: Pieces, rule: BarRule): Bar[] {
   return bars;
 }
 
-function judged(piece: Piece, from: Point, to: Point, b: number, alongMm: number, pieces: Pieces, rule: BarRule): Bar {
+function judged(
+  piece: Piece,
+  middle: Point,
+  from: Point,
+  to: Point,
+  b: number,
+  alongMm: number,
+  pieces: Pieces,
+  rule: BarRule,
+): Bar {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const [dx, dy] = [(to.x - from.x) / length, (to.y - from.y) / length];
   const half = Math.sqrt(piece.areaMm2 / Math.PI);
   const broad = rule.manner === 'band' && half > BAND_SHARE * rule.widthMm;
   const widthMm = broad ? BAND_SHARE * rule.widthMm : rule.widthMm;
   const fit = measureBar(pieces.open, from, to, widthMm, rule.leastOpeningMm);
-  const aside = Math.abs((piece.at.x - from.x) * dy - (piece.at.y - from.y) * dx);
+  const aside = Math.abs((middle.x - from.x) * dy - (middle.y - from.y) * dx);
   const cost = costOf(fit, dx, aside / Math.max(half, rule.widthMm), rule);
   return { from, to, a: piece.id, b, cost, widthMm, widens: false, alongMm };
 }
 
 /** How much leaning from the upright hurts, and standing off the island's middle. */
-const LEAN = { hidden: 0.12, upright: 3, band: 3 } as const;
-const OFF = { hidden: 0.3, upright: 0.3, band: 1.5 } as const;
+const LEAN = { hidden: 0.35, upright: 3, band: 3 } as const;
+const OFF = { hidden: 0.4, upright: 0.6, band: 1.5 } as const;
+/** How much lying slantwise hurts: the eye takes a bar at neither upright nor level for a slip. */
+const SLANT = 0.35;
+/** How much standing in a join or at a stroke's end hurts. */
+const JOINT = { crossing: 0.35, width: 0.4 };
 
 /**
  * Hurt in mm of stroke: the crossing itself, more where it is skew, off the island's middle, leaning (the manner says
@@ -146,10 +167,23 @@ const OFF = { hidden: 0.3, upright: 0.3, band: 1.5 } as const;
  */
 function costOf(fit: ReturnType<typeof measureBar>, dx: number, aside: number, rule: BarRule): number {
   const lean = dx * dx;
+  const slant = 4 * lean * (1 - lean);
   const off = Math.min(1.5, aside);
   return (
-    fit.crossingMm * (1 + 0.9 * Math.min(fit.skew, 1.5) + OFF[rule.manner] * off * off + LEAN[rule.manner] * lean) +
-    rule.widthMm * (0.02 + 0.9 * fit.overhang + 0.7 * fit.slivers + 0.1 * off * off + 0.5 * LEAN[rule.manner] * lean)
+    fit.crossingMm *
+      (1 +
+        0.9 * Math.min(fit.skew, 1.5) +
+        JOINT.crossing * fit.joint +
+        OFF[rule.manner] * off * off +
+        LEAN[rule.manner] * lean +
+        SLANT * slant) +
+    rule.widthMm *
+      (0.02 +
+        0.9 * fit.overhang +
+        0.7 * fit.slivers +
+        JOINT.width * fit.joint +
+        0.1 * off * off +
+        0.5 * LEAN[rule.manner] * lean)
   );
 }
 
@@ -185,15 +219,21 @@ function placesAlong(piece: Piece, count: number): EdgePlace[] {
 }
 
 /** Where the upright and the level line through the island's middle leave it: the places a type designer looks first. */
-function placesOnAxes(piece: Piece, shrunk: EdgeGrid): EdgePlace[] {
+function placesOnAxes(piece: Piece, middle: Point, shrunk: EdgeGrid): EdgePlace[] {
   const places: EdgePlace[] = [];
   for (const axis of AXES) {
-    const hit = castRay(shrunk, piece.at, axis.x, axis.y).find((h) => h.owner === piece.id);
+    const hit = castRay(shrunk, middle, axis.x, axis.y).find((h) => h.owner === piece.id);
     if (!hit) continue;
-    const at = { x: piece.at.x + axis.x * hit.at, y: piece.at.y + axis.y * hit.at };
+    const at = { x: middle.x + axis.x * hit.at, y: middle.y + axis.y * hit.at };
     places.push({ at, out: axis, along: alongAt(piece, at) });
   }
   return places;
+}
+
+/** The island's centre of area, which the eye takes for its middle; where that lies outside it, a point well inside. */
+function middleOf(piece: Piece): Point {
+  const centre = centroid(piece.edge);
+  return ringHolds(piece.edge, centre) ? centre : piece.at;
 }
 
 /** Distance along the edge of the point of it nearest to p. */

@@ -1,7 +1,8 @@
+import type { Manner } from '../design/schema.ts';
 import type { Bar } from './bar.ts';
 import type { Pieces } from './find-pieces.ts';
-import { mirroredBar } from './mirror.ts';
-import { anglesApart, attachedTo, sideBySide, twins } from './neighbours.ts';
+import { mirroredBar, ontoAxis } from './mirror.ts';
+import { anglesApart, attachedTo, outOfLine, sideBySide, twins } from './neighbours.ts';
 import { planksOf } from './planks.ts';
 import { chooseRound, fillLongSpans, isRound } from './spans.ts';
 import { type Link, reached, weakLinks } from './two-ways.ts';
@@ -11,6 +12,7 @@ export interface ChoiceRule {
   readonly widthMm: number;
   readonly leastOpeningMm: number;
   readonly longestSpanMm: number;
+  readonly manner: Manner;
 }
 
 /** Bars chosen together: one, or a bar and its mirror image. */
@@ -41,6 +43,7 @@ export function chooseBars(pieces: Pieces, bars: readonly Bar[], rule: ChoiceRul
   const group = joinedBy(pieces, widened);
   const open = distinctBars(
     bars.filter((b) => !b.widens && (b.carries !== undefined || group[b.a] !== group[b.b])),
+    pieces,
     rule,
   );
   const graph = new Graph(pieces, group);
@@ -71,6 +74,7 @@ export function completeBars(pieces: Pieces, standing: readonly Bar[], bars: rea
   );
   const open = distinctBars(
     bars.filter((b) => !b.widens && (b.carries !== undefined || group[b.a] !== group[b.b])),
+    pieces,
     rule,
   );
   const graph = new Graph(pieces, group);
@@ -238,6 +242,20 @@ function sharePiece(p: Option, q: Option): boolean {
   );
 }
 
+/**
+ * How much it hurts that bars hold an island from one side only, in bars (the one that hurts least) and in widths;
+ * bars that go through the letter stand on two sides.
+ */
+const GATHERED = {
+  hidden: { bars: 2, widths: 0.8 },
+  upright: { bars: 2.5, widths: 1 },
+  band: { bars: 2.5, widths: 1 },
+} as const;
+/** How much two bars side by side hurt. */
+const TWINS = { bars: 2, widths: 14 };
+/** How much it hurts that an island's two bars do not lie in one line, in bars. */
+const OUT_OF_LINE = 0.6;
+
 /** Sum of the bars' hurt, and of leaving islands held on one side only. */
 function totalHurt(set: readonly Option[], pieces: Pieces, rule: ChoiceRule, onlyPiece?: number): number {
   const bars = barsOf(set);
@@ -246,9 +264,11 @@ function totalHurt(set: readonly Option[], pieces: Pieces, rule: ChoiceRule, onl
     if (piece.id === 0 || piece.small || (onlyPiece !== undefined && piece.id !== onlyPiece)) continue;
     const mine = bars.filter((b) => attachedTo(b, piece.id));
     if (mine.length < 2) continue;
-    const mean = mine.reduce((total, b) => total + b.cost, 0) / mine.length;
-    sum += anglesApart(piece, mine) * (0.8 * mean + 0.3 * rule.widthMm);
-    sum += twins(piece, mine) * (1.5 * mean + 2 * rule.widthMm);
+    const least = Math.min(...mine.map((b) => b.cost));
+    const one = GATHERED[rule.manner];
+    sum += anglesApart(piece, mine) * (one.bars * least + one.widths * rule.widthMm);
+    sum += twins(piece, mine) * (TWINS.bars * least + TWINS.widths * rule.widthMm);
+    if (mine.length === 2) sum += outOfLine(mine[0]!, mine[1]!) * OUT_OF_LINE * least;
   }
   return sum;
 }
@@ -266,12 +286,15 @@ function optionsOf(bars: readonly Bar[], pieces: Pieces, rule: ChoiceRule, axis:
   if (axis === undefined) return bars.map((bar) => ({ bars: [bar], cost: bar.cost }));
   const options: Option[] = [];
   const used: Bar[] = [];
-  for (const bar of bars) {
-    if (used.some((u) => sameBar(u, bar, 0.5 * rule.widthMm))) continue;
+  for (const one of bars) {
+    if (used.some((u) => sameBar(u, one, 0.5 * rule.widthMm))) continue;
+    const bar = ontoAxis(one, axis, pieces, rule.widthMm) ?? one;
     const image = mirroredBar(bar, axis, pieces, rule.widthMm);
     if (!image) continue;
-    if (image === bar) options.push({ bars: [bar], cost: bar.cost });
-    else if (!sideBySide(bar, image, rule.widthMm + rule.leastOpeningMm)) {
+    if (image === bar) {
+      options.push({ bars: [bar], cost: bar.cost });
+      used.push(bar);
+    } else if (!sideBySide(bar, image, rule.widthMm + rule.leastOpeningMm)) {
       options.push({ bars: [bar, image], cost: 2 * bar.cost });
       used.push(image);
     }
@@ -279,22 +302,35 @@ function optionsOf(bars: readonly Bar[], pieces: Pieces, rule: ChoiceRule, axis:
   return options;
 }
 
-/** Cheapest of bars that stand at nearly the same place; at most so many between the same two pieces. */
-function distinctBars(bars: readonly Bar[], rule: ChoiceRule): Bar[] {
+/**
+ * Cheapest of bars that stand at nearly the same place; of those between the same two pieces at most so many on each
+ * side of the island, or a long thin stroke would leave no place elsewhere to choose from.
+ */
+function distinctBars(bars: readonly Bar[], pieces: Pieces, rule: ChoiceRule): Bar[] {
   const kept: Bar[] = [];
   const count = new Map<string, number>();
   for (const bar of bars) {
     const pair = bar.carries ? `over ${bar.carries.piece}` : [bar.a, bar.b].sort((p, q) => p - q).join('-');
-    const n = count.get(pair) ?? 0;
-    if (n >= MOST_OF_A_PAIR) continue;
+    const group = bar.carries ? pair : `${pair} ${sideOf(bar, pieces)}`;
+    const n = count.get(group) ?? 0;
+    if (n >= (bar.carries ? 4 : 1) * MOST_OF_A_SIDE) continue;
     if (kept.some((k) => k.carries?.piece === bar.carries?.piece && sameBar(k, bar, 0.4 * rule.widthMm))) continue;
     kept.push(bar);
-    count.set(pair, n + 1);
+    count.set(group, n + 1);
   }
   return kept;
 }
 
-const MOST_OF_A_PAIR = 40;
+const MOST_OF_A_SIDE = 10;
+
+/** Above, below, left or right of the middle of the island it starts from (of two, the one named first). */
+function sideOf(bar: Bar, pieces: Pieces): string {
+  const [id, foot] = bar.a > 0 ? [bar.a, bar.from] : [bar.b, bar.to];
+  const { at } = pieces.pieces[id]!;
+  const [x, y] = [foot.x - at.x, foot.y - at.y];
+  if (Math.abs(x) > Math.abs(y)) return x > 0 ? 'right' : 'left';
+  return y > 0 ? 'above' : 'below';
+}
 
 function sameBar(p: Bar, q: Bar, mm: number): boolean {
   const d = (ax: number, ay: number, bx: number, by: number) => Math.hypot(ax - bx, ay - by) < mm;

@@ -11,11 +11,15 @@ export interface BarFit {
   readonly overhang: number;
   /** 0 to 2: sides on which an opening too narrow to cut would stay beside the bar. */
   readonly slivers: number;
+  /** 0 in a clear stroke, up to 1.5 where the stroke is another one on one side than on the other: a join, an end. */
+  readonly joint: number;
 }
 
 const LINES = [-0.999, -0.5, 0, 0.5, 0.999];
 /** Where a sliver beside the bar is looked for, as a share of the least opening. */
 const SLIVER_NEAR = 0.1;
+/** How far beside the bar its stroke is looked at, in widths of the bar and of the stroke: the greater counts. */
+const BESIDE = { bar: 0.6, stroke: 0.4 };
 
 /**
  * Measures the bar from `from` to `to` by lines along it, at and beside its width.
@@ -37,11 +41,14 @@ export function measureBar(open: EdgeGrid, from: Point, to: Point, widthMm: numb
     const far = line(side * (widthMm / 2 + leastOpeningMm)).mm;
     if (near > 0.2 * crossingMm && near > SLIVER_NEAR * leastOpeningMm && far < 0.3 * near) slivers++;
   }
+  const beside = widthMm / 2 + Math.max(BESIDE.bar * widthMm, BESIDE.stroke * crossingMm);
+  const uneven = Math.abs(line(beside).mm - line(-beside).mm) / Math.max(widthMm, crossingMm / 2);
   return {
     crossingMm,
     skew,
     overhang: 1 - crossed.length / spans.length,
     slivers,
+    joint: Math.min(1.5, uneven),
   };
 }
 

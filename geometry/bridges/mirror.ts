@@ -8,7 +8,10 @@ import type { Pieces } from './find-pieces.ts';
 import { withAllItCarries } from './planks.ts';
 
 /** A letter counts as mirrored left to right when less than this share of it differs from its mirror image. */
-const LIKENESS = 0.012;
+const LIKENESS = 0.05;
+
+/** A bar nearer to the axis than this, in widths, and its image would be one bar: it is put on the axis. */
+const ONTO_AXIS = 0.5;
 
 /** The x about which the regions are mirror images of themselves, or undefined. */
 export function mirrorAxis(regions: readonly Region[]): number | undefined {
@@ -31,9 +34,29 @@ export function mirroredBar(bar: Bar, x: number, pieces: Pieces, widthMm: number
   const same = 0.04 * widthMm;
   if (near(from, bar.from, same) && near(to, bar.to, same)) return bar;
   if (near(from, bar.to, same) && near(to, bar.from, same)) return bar;
+  return castLike(bar, from, to, (p) => flipped(p, x), pieces, widthMm);
+}
+
+/** An upright bar beside the axis, moved onto it; undefined for others, and where nothing is to be held there. */
+export function ontoAxis(bar: Bar, x: number, pieces: Pieces, widthMm: number): Bar | undefined {
+  const reach = ONTO_AXIS * widthMm;
+  if (Math.abs(bar.from.x - x) > reach || Math.abs(bar.to.x - x) > reach) return undefined;
+  const onto = (p: Point) => ({ x, y: p.y });
+  return castLike(bar, onto(bar.from), onto(bar.to), onto, pieces, widthMm);
+}
+
+/** The bar cast anew from where its ends should be now, so that they lie on the pieces' real edges. */
+function castLike(
+  bar: Bar,
+  from: Point,
+  to: Point,
+  move: (p: Point) => Point,
+  pieces: Pieces,
+  widthMm: number,
+): Bar | undefined {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const [dx, dy] = [(to.x - from.x) / length, (to.y - from.y) / length];
-  const back = Math.min(0.1 * widthMm, 0.2);
+  const back = Math.min(0.3 * widthMm, 0.5);
   const start = { x: from.x - dx * back, y: from.y - dy * back };
   const hits = castRay(pieces.shrunk, start, dx, dy);
   // The pair of crossings that leaves one piece and enters another nearest to where the image should be.
@@ -47,7 +70,7 @@ export function mirroredBar(bar: Bar, x: number, pieces: Pieces, widthMm: number
     const alongMm = piece.edge.length > 0 ? alongAt(piece, first) : 0;
     const image = { ...bar, from: first, to: last, a, b: q.owner, alongMm };
     if (!bar.carries) return withAllItCarries(image, pieces);
-    const at = flipped(bar.carries.at, x);
+    const at = move(bar.carries.at);
     const carried = pieces.pieces.find((other) => other.small && near(other.at, at, 0.2 * widthMm));
     if (!carried) return undefined;
     return withAllItCarries({ ...image, carries: { piece: carried.id, at: carried.at } }, pieces);

@@ -48,8 +48,21 @@ export function anglesApart(piece: Piece, bars: readonly Bar[]): number {
   return Math.min(1, Math.max(0, (widest - 190) / 170));
 }
 
+/** 0 when two bars lie in one upright or level line, as one cut through the letter; 1 when a width or more aside. */
+export function outOfLine(p: Bar, q: Bar): number {
+  const middle = { x: (q.from.x + q.to.x) / 2, y: (q.from.y + q.to.y) / 2 };
+  const length = Math.hypot(p.to.x - p.from.x, p.to.y - p.from.y);
+  const [ux, uy] = [(p.to.x - p.from.x) / length, (p.to.y - p.from.y) / length];
+  if (Math.min(Math.abs(ux), Math.abs(uy)) > SLANTED) return 1;
+  const aside = Math.abs((middle.x - p.from.x) * uy - (middle.y - p.from.y) * ux);
+  return Math.min(1, aside / p.widthMm);
+}
+
+/** Sine of the angle from which on a bar is neither upright nor level. */
+const SLANTED = 0.03;
+
 /** Bars nearer to each other than so many widths leave a crumb of stroke between them that looks like a slip. */
-const TWIN_WIDTHS = 3.5;
+const TWIN_WIDTHS = 4.5;
 
 /** 0 when no two bars stand on the piece close together; each pair adds up to 1 as they near each other. */
 export function twins(piece: Piece, bars: readonly Bar[]): number {

@@ -12,6 +12,20 @@ export function signedAreaMm2(ring: Ring): number {
   return twice / 2;
 }
 
+/** Centre of the area within; NaN for a ring without area. */
+export function centroid(ring: Ring): Point {
+  let [x, y, twice] = [0, 0, 0];
+  let a = ring[ring.length - 1]!;
+  for (const b of ring) {
+    const cross = a.x * b.y - b.x * a.y;
+    x += cross * (a.x + b.x);
+    y += cross * (a.y + b.y);
+    twice += cross;
+    a = b;
+  }
+  return { x: x / (3 * twice), y: y / (3 * twice) };
+}
+
 /** Length all the way round. */
 export function perimeterMm(ring: Ring): number {
   let sum = 0;

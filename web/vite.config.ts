@@ -1,7 +1,10 @@
 import react from '@vitejs/plugin-react';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
+import { appManifest } from './serve/app-manifest.ts';
 import { licenceNotice } from './serve/licence-notice.ts';
+import { offlineBuild } from './serve/offline-build.ts';
+import { pagePolicy } from './serve/page-policy.ts';
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -11,11 +14,13 @@ export default defineConfig({
   root: at('.'),
   // Relative addresses: the built folder works under any path of a shop's own server.
   base: './',
-  plugins: [react(), licences.page],
+  plugins: [react(), licences.page, appManifest(at('.')), pagePolicy(), offlineBuild(at('.'))],
   build: {
     outDir: at('../dist'),
     emptyOutDir: true,
     target: 'es2023',
+    // As data: addresses small fonts would be asked for in a way that the page's policy forbids.
+    assetsInlineLimit: 0,
     // The PDF writer is large and loaded only when a spec sheet is asked for.
     chunkSizeWarningLimit: 1200,
   },

@@ -9,6 +9,7 @@ import type { CardList } from '../state/own/card-list.ts';
 import type { OwnDesigns } from '../state/own/own-designs.ts';
 import type { SavingStore, SavingStoreState } from '../state/saving-store.ts';
 import type { UiState, UiStore } from '../state/ui-store.ts';
+import type { NewerVersionStore } from '../offline/newer-version.ts';
 import type { PlateClient } from '../worker/plate-client.ts';
 
 /** Everything the page stands on, made once at the start. */
@@ -20,6 +21,7 @@ export interface Page {
   readonly client: PlateClient;
   readonly own: OwnDesigns;
   readonly list: CardList;
+  readonly newer: NewerVersionStore;
 }
 
 export const PageContext = createContext<Page | undefined>(undefined);

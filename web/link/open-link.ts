@@ -29,6 +29,7 @@ async function openLink(own: OwnDesigns, ui: UiStore): Promise<void> {
     selectedId: undefined,
     litFinding: undefined,
     plateId: undefined,
+    begin: undefined,
     notice: t('link.opened', { title: design.title }),
   });
   await own.flush();

@@ -33,7 +33,13 @@ export function MyDesigns() {
         after(done);
         return;
       }
-      ui.getState().set({ selectedId: undefined, litFinding: undefined, plateId: undefined, notice: undefined });
+      ui.getState().set({
+        selectedId: undefined,
+        litFinding: undefined,
+        plateId: undefined,
+        begin: undefined,
+        notice: undefined,
+      });
     }
     close();
   }

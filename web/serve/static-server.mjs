@@ -1,6 +1,7 @@
 import { createReadStream, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
+import { FRAME_POLICY, PAGE_POLICY } from './policy.mjs';
 
 const TYPES = {
   '.html': 'text/html; charset=utf-8',
@@ -16,6 +17,7 @@ const TYPES = {
   '.txt': 'text/plain; charset=utf-8',
   '.map': 'application/json; charset=utf-8',
   '.wasm': 'application/wasm',
+  '.webmanifest': 'application/manifest+json; charset=utf-8',
 };
 
 /** A server of the files in one folder, for this machine only: reads, never writes. */
@@ -27,9 +29,12 @@ export function createStaticServer(folder) {
     response.writeHead(200, {
       'Content-Type': TYPES[extname(file.path)] ?? 'application/octet-stream',
       'Content-Length': file.size,
-      // Built files carry their content's mark in the name; the page itself must always be the newest.
+      // Built files carry their content's mark in the name; the page and its offline worker must always be the newest.
       'Cache-Control': file.path.includes(`${sep}assets${sep}`) ? 'public, max-age=31536000, immutable' : 'no-cache',
       'X-Content-Type-Options': 'nosniff',
+      'Content-Security-Policy': `${PAGE_POLICY}; ${FRAME_POLICY}`,
+      'Referrer-Policy': 'no-referrer',
+      'Cross-Origin-Opener-Policy': 'same-origin',
     });
     if (request.method === 'HEAD') return response.end();
     createReadStream(file.path)

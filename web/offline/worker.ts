@@ -1,0 +1,67 @@
+/**
+ * Serves the built page without a network. Runs beside the page, knows nothing of designs, and is written anew at each
+ * build with the list of everything that was built.
+ *
+ * A version is fetched as a whole or not at all. A newer one waits until the person changes over or all tabs are
+ * closed; the one before is kept, since another tab may still ask for a part of it.
+ */
+declare const BUILT: { readonly version: string; readonly files: readonly string[] };
+
+const scope = self as unknown as ServiceWorkerGlobalScope;
+const FAMILY = 'bridgehead ';
+const NOW = FAMILY + BUILT.version;
+const AT_ONCE = 6;
+/** Built files of this folder carry a mark of their content in their name: the same name is the same file. */
+const MARKED = 'assets/';
+
+scope.addEventListener('install', (event) => event.waitUntil(fetchAll()));
+scope.addEventListener('activate', (event) => event.waitUntil(tidy().then(() => scope.clients.claim())));
+scope.addEventListener('message', (event) => {
+  if (event.data === 'change-over') void scope.skipWaiting();
+});
+scope.addEventListener('fetch', (event) => {
+  const { request } = event;
+  const { origin } = new URL(request.url);
+  if (request.method === 'GET' && origin === scope.location.origin) event.respondWith(answer(request));
+});
+
+async function fetchAll(): Promise<void> {
+  const cache = await caches.open(NOW);
+  const waiting = [...BUILT.files];
+  const take = async (): Promise<void> => {
+    for (let file = waiting.pop(); file !== undefined; file = waiting.pop()) {
+      const url = addressOf(file);
+      const known = file.startsWith(MARKED) ? await caches.match(url) : undefined;
+      if (known) await cache.put(url, known);
+      else await cache.add(new Request(url, { cache: file.startsWith(MARKED) ? 'default' : 'reload' }));
+    }
+  };
+  await Promise.all(Array.from({ length: AT_ONCE }, take));
+}
+
+async function tidy(): Promise<void> {
+  const ours = (await caches.keys()).filter((name) => name.startsWith(FAMILY) && name !== NOW);
+  await Promise.all(ours.slice(0, -1).map((name) => caches.delete(name)));
+}
+
+async function answer(request: Request): Promise<Response> {
+  const cache = await caches.open(NOW);
+  const wanted = request.mode === 'navigate' && isPage(request.url) ? addressOf('index.html') : request;
+  return (
+    (await cache.match(wanted, { ignoreSearch: true, ignoreVary: true })) ??
+    (await caches.match(wanted, { ignoreVary: true })) ??
+    fetch(request)
+  );
+}
+
+/** The page itself, whatever stands behind the question mark. */
+function isPage(url: string): boolean {
+  const { pathname } = new URL(url);
+  return [addressOf(''), addressOf('index.html')].some((address) => new URL(address).pathname === pathname);
+}
+
+function addressOf(file: string): string {
+  return new URL(file, scope.registration.scope).href;
+}
+
+export {};

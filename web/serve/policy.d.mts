@@ -1,0 +1,2 @@
+export const PAGE_POLICY: string;
+export const FRAME_POLICY: string;

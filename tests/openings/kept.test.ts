@@ -1,0 +1,61 @@
+import { expect, it } from 'vitest';
+import { loadFaces } from '../../fonts/node-faces.ts';
+import { createKept, keptWith } from '../../geometry/kept.ts';
+import { makePlate } from '../../geometry/make-plate.ts';
+import { createStore } from '../../geometry/solve-store.ts';
+import { randomDesign } from '../judge/random-design.ts';
+
+it('keeps what is asked for again and again, and lets go of the rest', () => {
+  const kept = createKept<string>(10, () => 1);
+  const made: string[] = [];
+  const ask = (key: string) =>
+    kept.once(key, () => {
+      made.push(key);
+      return key.toUpperCase();
+    });
+  for (let i = 0; i < 100; i++) {
+    expect(ask('often')).toBe('OFTEN');
+    ask(`once ${i}`);
+  }
+  expect(made.filter((key) => key === 'often')).toHaveLength(1);
+  ask('once 0');
+  expect(made.filter((key) => key === 'once 0')).toHaveLength(2);
+});
+
+it('makes anew what no longer fits', () => {
+  const kept = createKept<{ face: string }>(10, () => 1);
+  kept.once('a', () => ({ face: 'old' }));
+  const fits = (value: { face: string }) => value.face === 'new';
+  expect(kept.once('a', () => ({ face: 'new' }), fits).face).toBe('new');
+});
+
+it('asks once for each thing', () => {
+  let asked = 0;
+  const size = keptWith((list: readonly number[]) => {
+    asked++;
+    return list.length;
+  });
+  const list = [1, 2, 3];
+  expect([size(list), size(list), asked]).toEqual([3, 3, 1]);
+});
+
+it('a plate from a store that made others before is the plate from an empty one', async () => {
+  const design = randomDesign(11);
+  const { faces } = await loadFaces(design);
+  const text = design.elements.findIndex((e) => 'text' in e);
+  const typed = (last: string) => ({
+    ...design,
+    elements: design.elements.map((e, i) => (i === text && 'text' in e ? { ...e, text: e.text + last } : e)),
+  });
+  const store = createStore();
+  const first = makePlate(design, 'plate', faces, store);
+  for (const last of ['O', 'g']) {
+    const plate = makePlate(typed(last), 'plate', faces, store);
+    expect(JSON.stringify(plate)).toBe(JSON.stringify(makePlate(typed(last), 'plate', faces, createStore())));
+  }
+  const again = makePlate(structuredClone(design), 'plate', faces, store);
+  expect(JSON.stringify(again)).toBe(JSON.stringify(first));
+  // Unchanged openings are the very same objects: that is what makes a keystroke cheap.
+  expect(again.openings.length).toBeGreaterThan(0);
+  again.openings.forEach((opening, i) => expect(opening).toBe(first.openings[i]));
+});

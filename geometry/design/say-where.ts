@@ -1,4 +1,4 @@
-import type { core } from 'zod';
+import type { core } from 'zod/mini';
 
 type Issue = core.$ZodIssue;
 type Path = readonly PropertyKey[];

@@ -1,4 +1,7 @@
-import { z } from 'zod';
+import * as z from 'zod/mini';
+
+// The library would otherwise write code of its own at run time, which the page's policy forbids.
+z.config({ jitless: true });
 
 /**
  * The design document, version 2: the one JSON that the browser, a link, a file and the headless command carry.
@@ -13,13 +16,13 @@ export const DESIGN_VERSION = 2;
 /** Longest text of one element: a ring of 500 letters is no longer a stencil. */
 export const LONGEST_TEXT = 200;
 
-const id = z.string().min(1).max(60);
-const share = z.number().min(0).max(1);
-const clockDeg = z.number().min(-360).max(360);
-const text = z.string().max(LONGEST_TEXT);
+const id = z.string().check(z.minLength(1), z.maxLength(60));
+const share = z.number().check(z.gte(0), z.lte(1));
+const clockDeg = z.number().check(z.gte(-360), z.lte(360));
+const text = z.string().check(z.maxLength(LONGEST_TEXT));
 /** Extra space after each letter, as a share of the cap height. */
-const tracking = z.number().min(-0.2).max(2);
-const face = z.string().min(1).max(80);
+const tracking = z.number().check(z.gte(-0.2), z.lte(2));
+const face = z.string().check(z.minLength(1), z.maxLength(80));
 
 /**
  * hidden: across the thinnest strokes; upright: up and down through the letter; band: one broad band of metal right
@@ -29,16 +32,16 @@ export const mannerSchema = z.enum(['hidden', 'upright', 'band']);
 
 /** What every element may carry: how it is bridged, where that differs from the whole design; and whether it stands fast. */
 const common = {
-  manner: mannerSchema.optional(),
+  manner: z.optional(mannerSchema),
   /** The stage does not move it. Nothing of it is cut otherwise. */
-  locked: z.boolean().optional(),
+  locked: z.optional(z.boolean()),
 };
 
 /**
  * Text that fills a given extent: by its spacing (letters keep their height), or by its size (the largest at which its
  * natural width goes into the extent, never taller than asked for).
  */
-const fillsBy = z.enum(['spacing', 'size']).optional();
+const fillsBy = z.optional(z.enum(['spacing', 'size']));
 
 export const ringTextSchema = z.strictObject({
   kind: z.literal('ringText'),
@@ -54,7 +57,10 @@ export const ringTextSchema = z.strictObject({
   reads: z.enum(['outward', 'inward']),
   tracking,
   /** natural: as wide as the face sets it; otherwise spread or squeezed by its spacing to fill so many degrees. */
-  fit: z.union([z.literal('natural'), z.strictObject({ spanDeg: z.number().min(1).max(360), by: fillsBy })]),
+  fit: z.union([
+    z.literal('natural'),
+    z.strictObject({ spanDeg: z.number().check(z.gte(1), z.lte(360)), by: fillsBy }),
+  ]),
   ...common,
 });
 
@@ -64,13 +70,13 @@ export const lineTextSchema = z.strictObject({
   text,
   face,
   /** Middle of the text's line, at half the height of its capitals. */
-  x: z.number().min(-1).max(1),
-  y: z.number().min(-1).max(1),
-  capHeight: z.number().min(0.005).max(2),
+  x: z.number().check(z.gte(-1), z.lte(1)),
+  y: z.number().check(z.gte(-1), z.lte(1)),
+  capHeight: z.number().check(z.gte(0.005), z.lte(2)),
   turnDeg: clockDeg,
   tracking,
   /** natural, or spread to fill a width (share of the radius). */
-  fit: z.union([z.literal('natural'), z.strictObject({ width: z.number().min(0.01).max(2), by: fillsBy })]),
+  fit: z.union([z.literal('natural'), z.strictObject({ width: z.number().check(z.gte(0.01), z.lte(2)), by: fillsBy })]),
   ...common,
 });
 
@@ -81,30 +87,30 @@ export const borderSchema = z.strictObject({
   inner: share,
   outer: share,
   /** How many dashes, beads or strands; auto makes them well shaped for the band. A ring takes no notice. */
-  count: z.union([z.literal('auto'), z.number().int().min(2).max(720)]),
+  count: z.union([z.literal('auto'), z.int().check(z.gte(2), z.lte(720))]),
   ...common,
 });
 
 /** Where a drawing lies: the middle of its box, the height of its box, all as shares of the plate's radius. */
 const drawn = {
-  x: z.number().min(-1).max(1),
-  y: z.number().min(-1).max(1),
-  size: z.number().min(0.005).max(2),
+  x: z.number().check(z.gte(-1), z.lte(1)),
+  y: z.number().check(z.gte(-1), z.lte(1)),
+  size: z.number().check(z.gte(0.005), z.lte(2)),
   turnDeg: clockDeg,
   /** Left and right changed, before it is turned. */
-  mirrored: z.boolean().optional(),
+  mirrored: z.optional(z.boolean()),
   /** once, or so many in all, evenly round the plate's centre and turned with it; x, y and turnDeg are the first one's. */
-  around: z.union([z.literal('once'), z.strictObject({ count: z.number().int().min(2).max(72) })]),
+  around: z.union([z.literal('once'), z.strictObject({ count: z.int().check(z.gte(2), z.lte(72)) })]),
 };
 
 /** One of our own drawings (geometry/motifs/). */
 export const motifSchema = z.strictObject({
   kind: z.literal('motif'),
   id,
-  motif: z.string().min(1).max(60),
+  motif: z.string().check(z.minLength(1), z.maxLength(60)),
   ...drawn,
   /** What can be set about this motif (points of a star, leaves of a branch), by name; what is absent is as usual. */
-  options: z.record(z.string().max(40), z.number().min(-10_000).max(10_000)).optional(),
+  options: z.optional(z.record(z.string().check(z.maxLength(40)), z.number().check(z.gte(-10_000), z.lte(10_000)))),
   ...common,
 });
 
@@ -116,15 +122,12 @@ export const artworkSchema = z.strictObject({
   kind: z.literal('artwork'),
   id,
   /** What the file was called; never read as anything but a name. */
-  name: z.string().max(120),
+  name: z.string().check(z.maxLength(120)),
   /**
    * SVG path data of M, L, Q, C and Z with absolute numbers only, filled non-zero, y up; its box is centred on the
    * origin and 1 high.
    */
-  path: z
-    .string()
-    .max(LONGEST_PATH)
-    .regex(/^[MLQCZ0-9eE., +-]*$/),
+  path: z.string().check(z.maxLength(LONGEST_PATH), z.regex(/^[MLQCZ0-9eE., +-]*$/)),
   ...drawn,
   ...common,
 });
@@ -138,7 +141,7 @@ export const elementSchema = z.discriminatedUnion('kind', [
 ]);
 
 /** Diameters are finite here; whether they make sense is said by a finding, so that nothing typed is lost. */
-const diameterMm = z.number().min(-100_000).max(100_000);
+const diameterMm = z.number().check(z.gte(-100_000), z.lte(100_000));
 
 export const headSchema = z.strictObject({
   source: z.discriminatedUnion('kind', [
@@ -147,20 +150,20 @@ export const headSchema = z.strictObject({
     z.strictObject({ kind: z.literal('barrel'), barrel: id }),
   ]),
   /** Left free on each side between plate and chime. */
-  clearanceMm: z.number().min(0).max(200),
+  clearanceMm: z.number().check(z.gte(0), z.lte(200)),
   /** How far the middle of the head stands above its edge. */
-  crownMm: z.number().min(-100).max(200),
+  crownMm: z.number().check(z.gte(-100), z.lte(200)),
   /** How deep the head lies below the chime; absent: as the barrel table or common practice says. */
-  recessMm: z.number().min(0).max(200).optional(),
+  recessMm: z.optional(z.number().check(z.gte(0), z.lte(200))),
 });
 
 /** The side of the barrel about its bilge, in place of its head: the plate is rolled. */
 export const sideSchema = z.strictObject({
   kind: z.literal('side'),
   /** Outside diameters at the bilge and at the ends, and length over the staves; absent: as the barrel table says. */
-  bilgeMm: diameterMm.optional(),
-  endMm: diameterMm.optional(),
-  lengthMm: diameterMm.optional(),
+  bilgeMm: z.optional(diameterMm),
+  endMm: z.optional(diameterMm),
+  lengthMm: z.optional(diameterMm),
   /** along-hoops: lines of text run round the barrel; up-staves: they run along its staves. */
   lines: z.enum(['along-hoops', 'up-staves']),
   /** Lettering is set wider towards the sides, so that it looks evenly set from straight in front. */
@@ -170,7 +173,7 @@ export const sideSchema = z.strictObject({
 /** Openings to take the plate up by, near its rim: round holes for fingers, or slots for a hand. */
 export const liftingSchema = z.strictObject({
   shape: z.enum(['holes', 'slots']),
-  count: z.number().int().min(1).max(6),
+  count: z.int().check(z.gte(1), z.lte(6)),
   /** Clock angle of the first; the others follow evenly. */
   firstDeg: clockDeg,
   /** How far their middle lies from the plate's centre, share of the radius. */
@@ -179,21 +182,21 @@ export const liftingSchema = z.strictObject({
 
 export const plateSchema = z.strictObject({
   id,
-  name: z.string().min(1).max(60),
+  name: z.string().check(z.minLength(1), z.maxLength(60)),
   /** fit: as large as the head takes; share: that part of the fitting plate; mm: said outright. */
   diameter: z.union([
     z.literal('fit'),
-    z.strictObject({ share: z.number().min(0.01).max(1) }),
+    z.strictObject({ share: z.number().check(z.gte(0.01), z.lte(1)) }),
     z.strictObject({ mm: diameterMm }),
   ]),
-  quantity: z.number().int().min(1).max(100_000),
+  quantity: z.int().check(z.gte(1), z.lte(100_000)),
   /** Not the design but a ring that keeps paint off the wood around that plate; its opening takes the plate in. */
-  masks: id.optional(),
+  masks: z.optional(id),
 });
 
 export const stockSchema = z.strictObject({
   material: id,
-  thicknessMm: z.number().min(0.05).max(60),
+  thicknessMm: z.number().check(z.gte(0.05), z.lte(60)),
   process: id,
   use: z.enum(['paint', 'torch']),
 });
@@ -202,15 +205,15 @@ export const stockSchema = z.strictObject({
  * A place on one shape (a letter, a border) in terms that survive a change of size, place and turn:
  * 0 to 1 across and up the box of its outline, in the shape's own frame. A little outside is allowed.
  */
-const onShape = z.strictObject({ x: z.number().min(-1).max(2), y: z.number().min(-1).max(2) });
+const onShape = z.strictObject({ x: z.number().check(z.gte(-1), z.lte(2)), y: z.number().check(z.gte(-1), z.lte(2)) });
 
 const editOf = {
   id,
   element: id,
   /** Number of the shape in its element, counted as the layout counts, from 0. */
-  shape: z.number().int().min(0).max(2000),
+  shape: z.int().check(z.gte(0), z.lte(2000)),
   /** What the shape was called when it was edited (`letter O`): another letter there now is said, not guessed at. */
-  label: z.string().max(60),
+  label: z.string().check(z.maxLength(60)),
 };
 
 /** What a person changed about the bridges by hand. */
@@ -221,7 +224,7 @@ export const bridgeEditSchema = z.discriminatedUnion('kind', [
     ...editOf,
     from: onShape,
     to: onShape,
-    widthShare: z.number().min(1).max(8),
+    widthShare: z.number().check(z.gte(1), z.lte(8)),
   }),
   /** None of the tool's own bridges here. */
   z.strictObject({ kind: z.literal('drop'), ...editOf, at: onShape }),
@@ -229,42 +232,46 @@ export const bridgeEditSchema = z.discriminatedUnion('kind', [
 
 export const bridgesSchema = z.strictObject({
   /** auto: the rule for the stock; a width below the rule is raised to it and said. */
-  width: z.union([z.literal('auto'), z.strictObject({ mm: z.number().min(0.1).max(100) })]),
+  width: z.union([z.literal('auto'), z.strictObject({ mm: z.number().check(z.gte(0.1), z.lte(100)) })]),
   manner: mannerSchema,
-  edits: z.array(bridgeEditSchema).max(500).default([]),
+  edits: z._default(z.array(bridgeEditSchema).check(z.maxLength(500)), []),
 });
 
 /** A person's own face travels in the design, or the plate could not be made elsewhere. */
 export const ownFaceSchema = z.strictObject({
-  id: z.string().regex(/^own:[a-f0-9]{8}$/),
-  name: z.string().min(1).max(120),
+  id: z.string().check(z.regex(/^own:[a-f0-9]{8}$/)),
+  name: z.string().check(z.minLength(1), z.maxLength(120)),
   /** The font file as it was given, base64. */
-  data: z.string().max(8_000_000),
+  data: z.string().check(z.maxLength(8_000_000)),
 });
 
 export const orderSchema = z.strictObject({
-  who: z.string().max(200),
-  reference: z.string().max(200),
-  neededBy: z.string().max(40),
-  notes: z.string().max(4000),
+  who: z.string().check(z.maxLength(200)),
+  reference: z.string().check(z.maxLength(200)),
+  neededBy: z.string().check(z.maxLength(40)),
+  notes: z.string().check(z.maxLength(4000)),
 });
 
 export const designSchema = z.strictObject({
   format: z.literal(DESIGN_FORMAT),
   version: z.literal(DESIGN_VERSION),
-  title: z.string().max(120),
+  title: z.string().check(z.maxLength(120)),
   head: headSchema,
   surface: z.union([z.literal('head'), sideSchema]),
-  lifting: liftingSchema.optional(),
-  plates: z.array(plateSchema).min(1).max(12),
+  lifting: z.optional(liftingSchema),
+  plates: z.array(plateSchema).check(z.minLength(1), z.maxLength(12)),
   stock: stockSchema,
-  elements: z.array(elementSchema).max(200),
+  elements: z.array(elementSchema).check(z.maxLength(200)),
   bridges: bridgesSchema,
-  ownFaces: z.array(ownFaceSchema).max(8),
+  ownFaces: z.array(ownFaceSchema).check(z.maxLength(8)),
   order: orderSchema,
-  approval: z
-    .strictObject({ name: z.string().max(200), date: z.string().max(40), fingerprint: z.string().max(64) })
-    .optional(),
+  approval: z.optional(
+    z.strictObject({
+      name: z.string().check(z.maxLength(200)),
+      date: z.string().check(z.maxLength(40)),
+      fingerprint: z.string().check(z.maxLength(64)),
+    }),
+  ),
 });
 
 export type Design = z.infer<typeof designSchema>;

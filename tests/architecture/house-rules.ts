@@ -101,7 +101,7 @@ export const PARTS: readonly Part[] = [
   { path: 'geometry/command.ts', may: ['geometry/', 'fonts/'] },
   { path: 'fonts/', may: [...WORDS, 'geometry/adapters/'] },
   // All words of the interface: they may name what findings and designs hold, and reach nothing else.
-  { path: 'web/words/', may: ['geometry/ (types)', 'geometry/words/'] },
+  { path: 'web/words/', may: ['geometry/words/', 'geometry/ (types)'] },
   // Design in, design out: no store, no screen; only the name of an action's undo policy comes from the history.
   { path: 'web/actions/', may: ['geometry/', 'fonts/ (types)', 'web/words/', 'web/state/history.ts (types)'] },
   // What a beginning asks, and what an answer makes of a design: design in, design out as well.

@@ -5,7 +5,7 @@ import type { Outline, PathCommand, Point, Ring } from '../shapes.ts';
  * Fitting Digitized Curves", Graphics Gems, 1990).
  *
  * In: rings, the greatest distance a point may lie off its curve, the turn in degrees that counts as a corner.
- * Out: one subpath for each ring, going the same way round; corners stay exactly where they are. Rings of fewer than
+ * Out: one subpath for each ring, going the same way round; corners and straight edges stay exactly where they are. Rings of fewer than
  * three points draw nothing.
  */
 export function fitCurves(rings: readonly Ring[], maxError: number, cornerDeg: number): Outline {
@@ -14,24 +14,47 @@ export function fitCurves(rings: readonly Ring[], maxError: number, cornerDeg: n
 
 function fitRing(ring: Ring, maxError: number, cornerDeg: number): PathCommand[] {
   const n = ring.length;
+  const at = (i: number): Point => ring[((i % n) + n) % n]!;
+  const edge = ring.map((p, i) => minus(at(i + 1), p));
+  const long = edge.map(length);
+  // An edge much longer than both beside it was straight in the drawing: it stays a line, exactly.
+  const straight = long.map((l, i) => l > STRAIGHT * Math.max(long[(i + n - 1) % n]!, long[(i + 1) % n]!));
   const limit = Math.cos((cornerDeg * Math.PI) / 180);
-  const corners = ring.flatMap((p, i) => {
-    const before = unit(minus(p, ring[(i + n - 1) % n]!));
-    const after = unit(minus(ring[(i + 1) % n]!, p));
-    return dot(before, after) < limit ? [i] : [];
-  });
-  const first = corners[0] ?? 0;
-  const ends = [...(corners.length > 0 ? corners : [0]), first + n];
-  const out: PathCommand[] = [{ type: 'M', x: ring[first % n]!.x, y: ring[first % n]!.y }];
+  const corner = edge.map((e, i) => dot(unit(edge[(i + n - 1) % n]!), unit(e)) < limit);
+  const breaks = ring.flatMap((_, i) => (corner[i] || straight[i] || straight[(i + n - 1) % n] ? [i] : []));
+  const first = breaks[0] ?? 0;
+  const ends = [...(breaks.length > 0 ? breaks : [0]), first + n];
+  const out: PathCommand[] = [{ type: 'M', x: at(first).x, y: at(first).y }];
+  /** Which way the line leaves point i, or arrives at it (backwards): along a straight edge that runs into it smoothly. */
+  const leaving = (i: number): Point | undefined =>
+    !corner[i % n] && straight[(i + n - 1) % n] ? unit(edge[(i + n - 1) % n]!) : undefined;
+  const arriving = (i: number): Point | undefined =>
+    !corner[i % n] && straight[i % n] ? scale(unit(edge[i % n]!), -1) : undefined;
+  const around = unit(minus(at(first + 1), at(first - 1)));
   for (let k = 0; k + 1 < ends.length; k++) {
-    const run = Array.from({ length: ends[k + 1]! - ends[k]! + 1 }, (_, i) => ring[(ends[k]! + i) % n]!);
-    const smooth = corners.length === 0;
-    const from = smooth ? unit(minus(ring[1]!, ring[n - 1]!)) : endTangent(run[0]!, run[1]!, run[2]);
-    const to = smooth ? scale(from, -1) : endTangent(run.at(-1)!, run.at(-2)!, run.at(-3));
-    fitRun(run, from, to, maxError, out);
+    const [i, j] = [ends[k]!, ends[k + 1]!];
+    const run = withMiddles(Array.from({ length: j - i + 1 }, (_, m) => at(i + m)));
+    const from =
+      breaks.length === 0 ? around : (leaving(i) ?? endTangent(at(i), at(i + 1), j - i > 1 ? at(i + 2) : undefined));
+    const to =
+      breaks.length === 0
+        ? scale(around, -1)
+        : (arriving(j) ?? endTangent(at(j), at(j - 1), j - i > 1 ? at(j - 2) : undefined));
+    if (j - i === 1) out.push({ type: 'L', x: at(j).x, y: at(j).y });
+    else fitRun(run, from, to, maxError, out);
   }
   out.push({ type: 'Z' });
   return out;
+}
+
+const STRAIGHT = 4;
+
+/** A point in the middle of each edge too, so that no curve leaves the line between its points. */
+function withMiddles(run: readonly Point[]): Point[] {
+  return run.flatMap((p, i) => {
+    const next = run[i + 1];
+    return next ? [p, { x: (p.x + next.x) / 2, y: (p.y + next.y) / 2 }] : [p];
+  });
 }
 
 /** Direction at a of the circle through a, b and c; of the line a b where there is no third point. */

@@ -7,7 +7,7 @@ import { cut, stencil } from './pen/stencil.ts';
 export const FLOURISH: MotifEntry = {
   id: 'flourish',
   label: 'flourish',
-  options: [{ id: 'length', label: 'Length, % of its height', least: 300, most: 600, step: 10, usual: 400 }],
+  options: [{ id: 'length', label: 'Length, % of its height', least: 360, most: 600, step: 10, usual: 400 }],
   draw({ length = 400 }) {
     const end = length / 2;
     const swell = closedSpline([

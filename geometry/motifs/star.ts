@@ -1,5 +1,7 @@
 import { clockPoint } from '../measure/clock.ts';
 import type { MotifEntry } from './motif.ts';
+import { polygon } from './pen/forms.ts';
+import { cut, stencil } from './pen/stencil.ts';
 
 /** A star of so many points; depth is how far the notches reach in, as a share of the radius. */
 export const STAR: MotifEntry = {
@@ -14,9 +16,7 @@ export const STAR: MotifEntry = {
     const corners = Array.from({ length: 2 * count }, (_, i) =>
       clockPoint(i % 2 === 0 ? 1 : 1 - depth / 100, (i * 180) / count),
     );
-    return [
-      ...corners.map((p, i) => ({ type: i === 0 ? ('M' as const) : ('L' as const), x: p.x, y: p.y })),
-      { type: 'Z' },
-    ];
+    // Needle points and the metal between them are blunted to what a cut can show.
+    return stencil([cut(polygon(corners.map((p) => [100 * p.x, 100 * p.y] as const)))], 1.5, 1.5);
   },
 };

@@ -1,0 +1,124 @@
+import { evenOdd, ringsOf, strokeArea, subtract, union } from '../adapters/clipper.ts';
+import { fitCurves } from '../measure/fit-curves.ts';
+import { flattenLines } from '../measure/flatten-lines.ts';
+import { flattenOutline } from '../measure/flatten.ts';
+import { outlineBox } from '../measure/outline-box.ts';
+import { signedAreaMm2 } from '../measure/ring.ts';
+import type { Outline, Region } from '../shapes.ts';
+import { ownCurves } from './own-curves.ts';
+import { finish } from './finish.ts';
+import type { Composed, Matrix, Painted, Tone } from './painted.ts';
+import { placed, through } from './through.ts';
+
+/**
+ * Everything a drawing paints, one over the other, to what is cut away.
+ *
+ * In: shapes in the order they are painted, and which tone is cut. Out: the path of an artwork element, or why there is
+ * none. The work is done as if the drawing were WORK_MM high, so that no edge is missed by more than FLAT_MM there.
+ *
+ * 1. What is painted in the tone that is cut is added, what is painted in the other is taken away again.
+ * 2. Where only fills are painted that neither cross nor cover each other, their own curves are kept.
+ * 3. Otherwise smooth curves are fitted to the outlines that came of it.
+ */
+export function compose(shapes: readonly Painted[], cut: Tone): Composed {
+  const work = workFrame(shapes);
+  if (work === undefined) return { trouble: shapes.length === 0 ? 'nothing' : 'flat' };
+  const scale = work[0];
+  const scaled = shapes.map((s): Painted => ({ ...s, matrix: placed(work, s.matrix) }));
+  if (countPoints(scaled) > MOST_POINTS) return { trouble: 'tooDetailed' };
+  let area: readonly Region[] = [];
+  for (const shape of scaled) {
+    for (const { tone, regions } of layersOf(shape)) {
+      if (regions.length === 0) continue;
+      area = tone === cut ? union(ringsOf([...area, ...regions])) : subtract(area, ringsOf(regions));
+    }
+  }
+  const shown = area.filter((r) => signedAreaMm2(r.outer) > SPECK_MM2);
+  if (shown.length === 0) return { trouble: 'nothing' };
+  const own = ownCurves(scaled, cut, shown, FLAT_MM);
+  const specks = area.length - shown.length;
+  if (own) {
+    const done = finish(own, shown.length, specks, scale);
+    if (!('trouble' in done)) return done;
+  }
+  const rings = ringsOf(shown);
+  for (const error of FIT_MM) {
+    const done = finish(fitCurves(rings, error, CORNER_DEG), shown.length, specks, scale);
+    if (!('trouble' in done)) return done;
+  }
+  return { trouble: 'tooDetailed' };
+}
+
+const WORK_MM = 600;
+const FLAT_MM = 0.01;
+/** Tried one after the other until the path is short enough to carry. */
+const FIT_MM = [0.02, 0.06, 0.2];
+/** Flattened to FLAT_MM, curves of 0.3 mm radius and more turn by less at each point. */
+const CORNER_DEG = 30;
+/** What is smaller than 0.2 mm square on a head of 600 mm is left out: no cut would show it. */
+const SPECK_MM2 = 0.04;
+const MOST_POINTS = 150_000;
+
+/** From the drawing's units, y down, to WORK_MM about its middle, y up. */
+function workFrame(shapes: readonly Painted[]): Matrix | undefined {
+  let [left, right, top, foot] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const s of shapes) {
+    const box = outlineBox(through(s.outline, s.matrix));
+    if (!box) continue;
+    const reach = s.stroke ? (s.stroke.widthMm / 2) * Math.sqrt(Math.abs(determinant(s.matrix))) : 0;
+    [left, right] = [Math.min(left, box.minX - reach), Math.max(right, box.maxX + reach)];
+    [top, foot] = [Math.min(top, box.minY - reach), Math.max(foot, box.maxY + reach)];
+  }
+  const size = Math.max(right - left, foot - top);
+  if (!(size > 0) || !Number.isFinite(size)) return undefined;
+  const by = WORK_MM / size;
+  return [by, 0, 0, -by, (-by * (left + right)) / 2, (by * (top + foot)) / 2];
+}
+
+function layersOf(shape: Painted): { tone: Tone; regions: readonly Region[] }[] {
+  const layers: { tone: Tone; regions: readonly Region[] }[] = [];
+  if (shape.fill) {
+    const rings = flattenOutline(through(shape.outline, shape.matrix), FLAT_MM);
+    layers.push({ tone: shape.fill.tone, regions: shape.fill.rule === 'evenodd' ? evenOdd(rings) : union(rings) });
+  }
+  if (shape.stroke && shape.stroke.widthMm > 0) layers.push({ tone: shape.stroke.tone, regions: strokeOf(shape) });
+  return layers;
+}
+
+/** Stroked in its own units, so that a transform that squeezes squeezes the stroke too; enlarged for the grid. */
+function strokeOf(shape: Painted): Region[] {
+  const by = Math.sqrt(Math.abs(determinant(shape.matrix)));
+  const stroke = shape.stroke!;
+  if (!(by > 0)) return [];
+  const [a, b, c, d, e, f] = shape.matrix;
+  const enlarged = through(shape.outline, [by, 0, 0, by, 0, 0]);
+  const area = strokeArea(flattenLines(enlarged, FLAT_MM), { ...stroke, widthMm: stroke.widthMm * by });
+  const back: Matrix = [a / by, b / by, c / by, d / by, e, f];
+  return union(
+    ringsOf(area).map((ring) =>
+      orient(
+        ring.map((p) => at(back, p)),
+        determinant(back),
+      ),
+    ),
+  );
+}
+
+function orient<T>(ring: T[], det: number): T[] {
+  return det < 0 ? ring.reverse() : ring;
+}
+
+function at([a, b, c, d, e, f]: Matrix, p: { readonly x: number; readonly y: number }): { x: number; y: number } {
+  return { x: a * p.x + c * p.y + e, y: b * p.x + d * p.y + f };
+}
+
+function determinant([a, b, c, d]: Matrix): number {
+  return a * d - b * c;
+}
+
+function countPoints(shapes: readonly Painted[]): number {
+  return shapes.reduce((sum, s) => {
+    const lines: Outline = through(s.outline, s.matrix);
+    return sum + flattenOutline(lines, FLAT_MM).reduce((n, ring) => n + ring.length, 0);
+  }, 0);
+}

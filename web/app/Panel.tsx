@@ -1,17 +1,19 @@
 import { ArrowLeft, ArrowRight } from 'lucide-react';
-import { useEffect, useRef, type ComponentType } from 'react';
+import { lazy, Suspense, useEffect, useRef, type ComponentType } from 'react';
 import { Beginnings } from '../panels/Beginnings.tsx';
-import { BeginningsSheet } from '../panels/BeginningsSheet.tsx';
-import { LookPanel } from '../panels/LookPanel.tsx';
 import { SayPanel } from '../panels/SayPanel.tsx';
-import { SizePanel } from '../panels/SizePanel.tsx';
-import { TakePanel } from '../panels/TakePanel.tsx';
 import { STEPS, type Step } from '../state/ui-store.ts';
 import { Button } from '../ui/Button.tsx';
 import { t } from '../words/t.ts';
 import { beginningById } from './beginnings.ts';
 import { usePage, useUi } from './page-context.ts';
 import css from './Panel.module.css';
+
+// what is not asked first comes when it is asked
+const BeginningsSheet = lazy(async () => ({ default: (await import('../panels/BeginningsSheet.tsx')).BeginningsSheet }));
+const LookPanel = lazy(async () => ({ default: (await import('../panels/LookPanel.tsx')).LookPanel }));
+const SizePanel = lazy(async () => ({ default: (await import('../panels/SizePanel.tsx')).SizePanel }));
+const TakePanel = lazy(async () => ({ default: (await import('../panels/TakePanel.tsx')).TakePanel }));
 
 const PANELS: Record<Step, ComponentType> = { say: SayPanel, look: LookPanel, size: SizePanel, take: TakePanel };
 
@@ -45,7 +47,9 @@ export function Panel() {
           {beginning === undefined ? t('begin.title') : t(`begin.kinds.${beginning.id}`)}
         </h2>
         <div className={css.question}>
-          {beginning === undefined ? <Beginnings /> : <BeginningsSheet key={beginning.id} beginning={beginning} />}
+          <Suspense>
+            {beginning === undefined ? <Beginnings /> : <BeginningsSheet key={beginning.id} beginning={beginning} />}
+          </Suspense>
         </div>
       </div>
     );
@@ -57,7 +61,9 @@ export function Panel() {
         {t(`page.steps.${step}.title`)}
       </h2>
       <div className={css.question}>
-        <Questions key={step} />
+        <Suspense>
+          <Questions key={step} />
+        </Suspense>
       </div>
       <div className={css.way}>
         {before !== undefined && (

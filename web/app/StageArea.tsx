@@ -1,13 +1,13 @@
 import { lazy, Suspense } from 'react';
 import { headDiameter } from '../../geometry/barrel/blank.ts';
 import { usePage, usePlates, useCurrentPlate, useDesign, useUi } from './page-context.ts';
-import { PlateStage } from '../stage/PlateStage.tsx';
 import { stageWords } from '../stage/words.ts';
 import { t } from '../words/t.ts';
 import { BridgeTools } from './BridgeTools.tsx';
 import { PlacingTools } from './PlacingTools.tsx';
 import { PlateSummary } from './PlateSummary.tsx';
 import css from './StageArea.module.css';
+import { StageLater } from './StageLater.tsx';
 import { useBridgeWork } from './use-bridge-work.ts';
 import { usePlacing } from './use-placing.ts';
 import { useTheme } from './use-theme.ts';
@@ -45,7 +45,7 @@ export function StageArea() {
       {view === 'plate' ? (
         <>
           <div className={css.plate}>
-            <PlateStage
+            <StageLater
               plate={plate}
               busy={busy}
               placing={placing}

@@ -65,19 +65,22 @@ export interface SolvedUnit {
 }
 
 /**
- * How far the metal is shrunk at each look. The first finds the pieces that the letter is bridged by. Then by turns a
- * little less, which brings out pieces just wider than a bridge that hang by a neck just narrower (rounding could
- * decide them either way), and by as much again and what round corners of an offset may lack: a piece that the first
- * look's rounding hid. Both are looked at again after bars were built, since a bar can close a mouth.
+ * How far the metal is shrunk at each look. The first finds the pieces that the letter is bridged by. Then come three
+ * by turns: clearly less, which brings out pieces just wider than a bridge that hang by a neck just narrower; and as
+ * much again, less and more what the round corners of an offset may lack, since rounding decides a close thing either
+ * way. How many pieces there are can fall as well as rise with the shrinking: a bulge on a tail is a piece only within
+ * some range. All are looked at again after bars were built, since a bar can close a mouth.
  */
 function shrinkOf(look: number, widthMm: number): number {
   const first = (SHRINK_SHARE * widthMm) / 2;
   if (look === 0) return first;
-  return look % 2 === 1 ? 0.95 * first : first + 1.5 * ROUND_JOIN_ERROR_MM;
+  return [0.95 * first, first - CLOSE_MM, first + CLOSE_MM][(look - 1) % 3]!;
 }
 
+const CLOSE_MM = 1.5 * ROUND_JOIN_ERROR_MM;
+
 /** After so many looks what still comes to light is told as loose. */
-const MOST_LOOKS = 7;
+const MOST_LOOKS = 10;
 
 /**
  * Bridges one unit.
@@ -126,7 +129,7 @@ function solveCanonical(regions: readonly Region[], rules: StockRules, manner: M
   const bodies: number[] = [];
   let axis: number | undefined;
   let [clean, same] = [0, 0];
-  for (let pass = 0; pass < MOST_LOOKS && (pass < 3 || same < 2); pass++) {
+  for (let pass = 0; pass < MOST_LOOKS && same < 3; pass++) {
     const found = findPieces(openings, shrinkOf(pass, widthMm));
     if (found.specks.length > 0) {
       openings = withoutHoles(openings, found.specks);
@@ -136,7 +139,7 @@ function solveCanonical(regions: readonly Region[], rules: StockRules, manner: M
     const keeps = pass === 0 ? edits.keeps : [];
     if (found.pieces.length === 1 && possible.length === 0 && keeps.length === 0) {
       clean++;
-      same++;
+      if (pass > 0) same++;
       continue;
     }
     clean = 0;
@@ -150,7 +153,7 @@ function solveCanonical(regions: readonly Region[], rules: StockRules, manner: M
     const first = bars.length;
     for (const bar of chosen) bars.push(...built(bar));
     const fresh = bars.slice(first);
-    same = fresh.length === 0 && found.specks.length === 0 ? same + 1 : 0;
+    same = pass > 0 && fresh.length === 0 && found.specks.length === 0 ? same + 1 : 0;
     // Only what is an island in the drawing counts as one; a widened neck held something before.
     for (const piece of found.pieces) {
       if (piece.metal === 0) continue;
@@ -162,7 +165,7 @@ function solveCanonical(regions: readonly Region[], rules: StockRules, manner: M
     const outlines = fresh.map((b) => b.outline);
     openings = withoutCrumbs(trimSlivers(subtract(openings, outlines), outlines, rules.kerfMm), rules.kerfMm);
   }
-  const loose = clean >= 2 ? [] : looseIn(findPieces(openings, shrinkOf(2, widthMm)));
+  const loose = clean >= 3 ? [] : looseIn(findPieces(openings, shrinkOf(3, widthMm)));
   const hangs = hangsOfBars(metal, bars, rules);
   const hung = islands.map((island, i): SolvedIsland => {
     const hang = hangs[bodies[i]!];

@@ -64,14 +64,18 @@ export interface SweepResult {
 
 /** What JTS finds wrong. */
 export interface Fault {
-  readonly kind: 'pieces' | 'shrunk' | 'one-bar-lost' | 'neck' | 'sliver' | 'unjudged';
+  readonly kind: 'pieces' | 'shrunk' | 'one-bar-lost' | 'neck' | 'sliver' | 'swallowed' | 'unjudged';
   readonly why: string;
 }
 
 export async function runCase(one: SweepCase, manner: Manner = 'hidden'): Promise<SweepResult> {
   const face = await faceOf(one.face);
-  const { rules } = stockRules(one.stock);
-  const drawn = drawnOnce(face, one);
+  return judgeDrawing(drawnOnce(face, one), one.stock, manner);
+}
+
+/** Bridges a drawing and has JTS judge it. */
+export function judgeDrawing(drawn: readonly Region[], stock: Stock, manner: Manner): SweepResult {
+  const { rules } = stockRules(stock);
   const solved = solveUnit(drawn, rules, manner);
   const fault = judged(drawn, solved, rules);
   const outcome = !fault ? 'held' : told(fault, solved, rules) ? 'told' : 'silent';
@@ -94,7 +98,7 @@ const SHRINK_SHARE = 0.98;
 const TURNS_DEG = [0, 0.37, 11.3];
 
 /** What JTS finds wrong, or nothing; what it cannot judge in any position counts as wrong. */
-export function judged(drawn: readonly Region[], solved: SolvedUnit, rules: StockRules): Fault | undefined {
+function judged(drawn: readonly Region[], solved: SolvedUnit, rules: StockRules): Fault | undefined {
   let why = '';
   for (const turnDeg of TURNS_DEG) {
     try {
@@ -114,7 +118,7 @@ function turned(drawn: readonly Region[], solved: SolvedUnit, turnDeg: number): 
 
 /** What JTS finds wrong with the metal, or nothing. */
 function faultOf(drawn: readonly Region[], solved: SolvedUnit, rules: StockRules): Fault | undefined {
-  if (solved.openings.length === 0) return undefined;
+  if (solved.openings.length === 0) return { kind: 'swallowed', why: 'nothing is left to cut' };
   const metal = metalAround(solved.openings, 2 * rules.leastBridgeMm);
   if (metal.pieces !== 1) return { kind: 'pieces', why: `${metal.pieces} pieces` };
   const shrunk = metal.shrunk((SHRINK_SHARE * rules.leastBridgeMm) / 2);
@@ -136,7 +140,7 @@ function faultOf(drawn: readonly Region[], solved: SolvedUnit, rules: StockRules
 /** Whether the maker or the plate's own checks say this very thing. */
 function told(fault: Fault, solved: SolvedUnit, rules: StockRules): boolean {
   if (solved.lostParts.length > 0 || solved.covered >= SWALLOWED) return true;
-  if (fault.kind === 'sliver' || fault.kind === 'unjudged') return false;
+  if (['swallowed', 'sliver', 'unjudged'].includes(fault.kind)) return false;
   if (fault.kind === 'one-bar-lost') return solved.loose.length > 0 || solved.once.length > 0;
   // The letter alone in the middle of a plate.
   const farthest = Math.max(...solved.openings.flatMap((o) => o.outer.map((p) => Math.hypot(p.x, p.y))));
@@ -155,14 +159,14 @@ export function drawnLetter(face: Face, char: string, capMm: number): Region[] {
   return union(flattenOutline(scaled(outline, capMm / face.capHeight), FLATTEN_ERROR_MM));
 }
 
-function scaled(outline: Outline, by: number): Outline {
+export function scaled(outline: Outline, by: number): Outline {
   return outline.map((c) => {
     const entries = Object.entries(c).map(([key, v]: [string, unknown]) => [key, typeof v === 'number' ? v * by : v]);
     return Object.fromEntries(entries) as PathCommand;
   });
 }
 
-async function faceOf(id: string): Promise<Face> {
+export async function faceOf(id: string): Promise<Face> {
   const loaded = await loadFace(id);
   if ('problem' in loaded) throw new Error(loaded.problem);
   return loaded.face;

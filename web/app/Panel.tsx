@@ -10,7 +10,9 @@ import { usePage, useUi } from './page-context.ts';
 import css from './Panel.module.css';
 
 // what is not asked first comes when it is asked
-const BeginningsSheet = lazy(async () => ({ default: (await import('../panels/BeginningsSheet.tsx')).BeginningsSheet }));
+const BeginningsSheet = lazy(async () => ({
+  default: (await import('../panels/BeginningsSheet.tsx')).BeginningsSheet,
+}));
 const LookPanel = lazy(async () => ({ default: (await import('../panels/LookPanel.tsx')).LookPanel }));
 const SizePanel = lazy(async () => ({ default: (await import('../panels/SizePanel.tsx')).SizePanel }));
 const TakePanel = lazy(async () => ({ default: (await import('../panels/TakePanel.tsx')).TakePanel }));

@@ -19,7 +19,7 @@ export function StageLater(props: ComponentProps<typeof PlateStage>) {
     const timer = setTimeout(() => setDrawn(true), LONGEST_WAIT_MS);
     return () => clearTimeout(timer);
   }, [drawn]);
-  const picture = <FirstPlate plate={props.plate} waiting={props.words.empty} onDrawn={() => setDrawn(true)} />;
+  const picture = <FirstPlate plate={props.plate} waiting={props.words?.empty ?? ''} onDrawn={() => setDrawn(true)} />;
   return drawn ? (
     <Suspense fallback={picture}>
       <Stage {...props} />

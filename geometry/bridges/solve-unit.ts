@@ -156,7 +156,7 @@ function solveCanonical(regions: readonly Region[], rules: StockRules, manner: M
     same = pass > 0 && fresh.length === 0 && found.specks.length === 0 ? same + 1 : 0;
     // Only what is an island in the drawing counts as one; a widened neck held something before.
     for (const piece of found.pieces) {
-      if (piece.metal === 0) continue;
+      if (piece.metal === 0 || (pass > 0 && fresh.length === 0)) continue;
       const holds = chosen.flatMap((bar) => touching(bar, piece.id));
       const mine = fresh.flatMap((b, i) => (holds.some((h) => sameBuilt(h, b)) ? [first + i] : []));
       islands.push({ at: piece.at, areaMm2: piece.areaMm2, small: piece.small, bars: mine });

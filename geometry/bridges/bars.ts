@@ -100,6 +100,7 @@ const AXES: readonly Point[] = [
 
 /** A bar that leans less than this looks like one that should stand or lie. */
 const NEARLY_COS = Math.cos((16 * Math.PI) / 180);
+const NEARLY_SIN = Math.sin((16 * Math.PI) / 180);
 
 function uprighted(d: Point): Point {
   return AXES.find((axis) => axis.x * d.x + axis.y * d.y > NEARLY_COS) ?? d;
@@ -156,7 +157,7 @@ function judged(
 /** How much leaning from the upright hurts, and standing off the island's middle. */
 const LEAN = { hidden: 0.35, upright: 3, band: 3 } as const;
 const OFF = { hidden: 0.4, upright: 0.6, band: 1.5 } as const;
-/** How much lying slantwise hurts: the eye takes a bar at neither upright nor level for a slip. */
+/** How much lying slantwise hurts, nearly upright or nearly level as much as at 45 degrees: it looks like a slip. */
 const SLANT = 0.35;
 /** How much standing in a join or at a stroke's end hurts. */
 const JOINT = { crossing: 0.35, width: 0.4 };
@@ -167,7 +168,8 @@ const JOINT = { crossing: 0.35, width: 0.4 };
  */
 function costOf(fit: ReturnType<typeof measureBar>, dx: number, aside: number, rule: BarRule): number {
   const lean = dx * dx;
-  const slant = 4 * lean * (1 - lean);
+  const fromAxis = Math.min(Math.abs(dx), Math.sqrt(Math.max(0, 1 - lean)));
+  const slant = 4 * lean * (1 - lean) + (fromAxis > 0.03 && fromAxis < NEARLY_SIN ? 1 : 0);
   const off = Math.min(1.5, aside);
   return (
     fit.crossingMm *

@@ -1,0 +1,6 @@
+import type { Claim } from './claim.ts';
+import { BUNDLE_CLAIMS } from './page/bundle.ts';
+import { LINK_CLAIMS } from './page/link.ts';
+
+/** The page: what it costs to open, how it moves, what it can be handed on as. */
+export const claims: readonly Claim[] = [...BUNDLE_CLAIMS, ...LINK_CLAIMS];

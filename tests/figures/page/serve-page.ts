@@ -1,0 +1,37 @@
+import { existsSync } from 'node:fs';
+import type { Server } from 'node:http';
+import { chromium, type Browser } from '@playwright/test';
+import { buildWhenStale, DIST } from '../../../web/serve/build.mjs';
+import { createStaticServer, listenOnFreePort } from '../../../web/serve/static-server.mjs';
+
+export interface ServedPage {
+  readonly address: string;
+  readonly folder: string;
+  readonly browser: Browser;
+  /** Paths asked for so far, in order; page, worker and style sheets alike. */
+  readonly asked: readonly string[];
+  end(): Promise<void>;
+}
+
+/** The page as `npm start` serves it, freshly built when stale, with a browser before it; undefined without one. */
+export async function servePage(port: number): Promise<ServedPage | undefined> {
+  const executablePath = process.env['CHROMIUM'] ?? '/usr/bin/chromium';
+  if (!existsSync(executablePath)) return undefined;
+  buildWhenStale();
+  const asked: string[] = [];
+  const server: Server = createStaticServer(DIST);
+  server.prependListener('request', ({ url = '/' }: { url?: string }) => asked.push(url));
+  const at = await listenOnFreePort(server, port, false);
+  const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
+  return {
+    address: `http://127.0.0.1:${at}/`,
+    folder: DIST,
+    browser,
+    asked,
+    async end() {
+      await browser.close();
+      server.closeAllConnections();
+      server.close();
+    },
+  };
+}

@@ -35,10 +35,10 @@ export function exclusive(a: readonly Region[], b: readonly Region[]): Region[] 
 
 /**
  * Grown (positive) or shrunk (negative) by deltaMm with round corners. A grown circle's true outline is missed by at
- * most ROUND_JOIN_ERROR_MM, always towards the inside of the round.
+ * most roundErrorMm, always towards the inside of the round.
  */
-export function offset(regions: readonly Region[], deltaMm: number): Region[] {
-  const grower = new ClipperLib.ClipperOffset(2, ROUND_JOIN_ERROR_MM * SCALE);
+export function offset(regions: readonly Region[], deltaMm: number, roundErrorMm = ROUND_JOIN_ERROR_MM): Region[] {
+  const grower = new ClipperLib.ClipperOffset(2, roundErrorMm * SCALE);
   grower.AddPaths(ringsOf(regions).map(toPath), ClipperLib.JoinType.jtRound, ClipperLib.EndType.etClosedPolygon);
   const tree = new ClipperLib.PolyTree();
   grower.Execute(tree, deltaMm * SCALE);

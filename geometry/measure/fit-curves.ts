@@ -12,13 +12,16 @@ export function fitCurves(rings: readonly Ring[], maxError: number, cornerDeg: n
   return rings.flatMap((ring) => (ring.length < 3 ? [] : fitRing(ring, maxError, cornerDeg)));
 }
 
-function fitRing(ring: Ring, maxError: number, cornerDeg: number): PathCommand[] {
+function fitRing(given: Ring, maxError: number, cornerDeg: number): PathCommand[] {
+  const ring = withoutNoise(given, maxError);
   const n = ring.length;
+  if (n < 3) return [];
   const at = (i: number): Point => ring[((i % n) + n) % n]!;
   const edge = ring.map((p, i) => minus(at(i + 1), p));
   const long = edge.map(length);
-  // An edge much longer than both beside it was straight in the drawing: it stays a line, exactly.
-  const straight = long.map((l, i) => l > STRAIGHT * Math.max(long[(i + n - 1) % n]!, long[(i + 1) % n]!));
+  // An edge much longer than all near it was straight in the drawing: it stays a line, exactly.
+  const near = (i: number): number[] => [1, 2, 3, 4].flatMap((k) => [long[(i + n * 4 - k) % n]!, long[(i + k) % n]!]);
+  const straight = long.map((l, i) => n > 8 && l > STRAIGHT * Math.max(...near(i)));
   const limit = Math.cos((cornerDeg * Math.PI) / 180);
   const corner = edge.map((e, i) => dot(unit(edge[(i + n - 1) % n]!), unit(e)) < limit);
   const breaks = ring.flatMap((_, i) => (corner[i] || straight[i] || straight[(i + n - 1) % n] ? [i] : []));
@@ -48,6 +51,20 @@ function fitRing(ring: Ring, maxError: number, cornerDeg: number): PathCommand[]
 }
 
 const STRAIGHT = 4;
+
+/** Without points that hardly leave the line, and without edges so short that their direction is chance. */
+function withoutNoise(ring: Ring, maxError: number): Point[] {
+  const out: Point[] = [];
+  ring.forEach((p, i) => {
+    const before = out.at(-1) ?? ring.at(-1)!;
+    const next = ring[(i + 1) % ring.length]!;
+    const [back, whole] = [minus(p, before), minus(next, before)];
+    const reach = length(whole);
+    const off = reach === 0 ? length(back) : Math.abs(back.x * whole.y - back.y * whole.x) / reach;
+    if (off > maxError * 0.02 && length(back) > maxError) out.push(p);
+  });
+  return out;
+}
 
 /** A point in the middle of each edge too, so that no curve leaves the line between its points. */
 function withMiddles(run: readonly Point[]): Point[] {

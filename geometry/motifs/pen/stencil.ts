@@ -18,10 +18,10 @@ export interface Step {
   readonly area: readonly Region[];
 }
 
-/** Errors of flattening and of fitting, in hundredths of the height: 0.01 mm and 0.04 mm on a motif 200 mm high. */
-const FLAT = 0.005;
-const FIT = 0.02;
-/** Turns sharper than this are corners. Flattening to FLAT turns less on any radius of 0.25 or more. */
+/** Errors of flattening and of fitting, in hundredths of the height: 0.01 mm and 0.03 mm on a motif 100 mm high. */
+const FLAT = 0.01;
+const FIT = 0.03;
+/** Turns sharper than this are corners. Flattening to FLAT turns less on any radius of 0.5 or more. */
 const CORNER_DEG = 24;
 
 export function cut(...outlines: readonly Outline[]): Step {
@@ -37,7 +37,7 @@ export function keep(...outlines: readonly Outline[]): Step {
 export function over(outline: Outline, web = WEB): readonly Step[] {
   const area = areaOf([outline]);
   return [
-    { cut: false, area: offset(area, web) },
+    { cut: false, area: offset(area, web, FLAT) },
     { cut: true, area },
   ];
 }
@@ -46,7 +46,7 @@ export function over(outline: Outline, web = WEB): readonly Step[] {
 export function overAll(outlines: readonly Outline[], web = WEB): readonly Step[] {
   const area = areaOf(outlines);
   return [
-    { cut: false, area: offset(area, web) },
+    { cut: false, area: offset(area, web, FLAT) },
     { cut: true, area },
   ];
 }
@@ -85,7 +85,7 @@ export function stencil(
   const ys = area.flatMap((r) => r.outer.map((p) => p.y));
   const hundredth = (Math.max(...ys) - Math.min(...ys)) / 100;
   const [m, c] = [(thinnestMetal / 2) * hundredth, (thinnestCut / 2) * hundredth];
-  const clean = offset(offset(offset(area, m), -m - c), c);
+  const clean = offset(offset(offset(area, m, FLAT), -m - c, FLAT), c, FLAT);
   const kept = clean.filter((r) => signedAreaMm2(r.outer) > LEAST_AREA * hundredth * hundredth);
   return fitCurves(ringsOf(kept), FIT, CORNER_DEG);
 }

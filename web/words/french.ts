@@ -1,3 +1,4 @@
+import advice from './fr/advice.json';
 import begin from './fr/begin.json';
 import bridges from './fr/bridges.json';
 import cautions from './fr/cautions.json';
@@ -23,6 +24,7 @@ import verdict from './fr/verdict.json';
 export const book = {
   ...said,
   ...records,
+  advice,
   begin,
   bridges,
   cautions,

@@ -1,3 +1,4 @@
+import advice from './de/advice.json';
 import begin from './de/begin.json';
 import bridges from './de/bridges.json';
 import cautions from './de/cautions.json';
@@ -23,6 +24,7 @@ import verdict from './de/verdict.json';
 export const book = {
   ...said,
   ...records,
+  advice,
   begin,
   bridges,
   cautions,

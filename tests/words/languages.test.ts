@@ -1,0 +1,113 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { FACES } from '../../fonts/catalogue.ts';
+import { BARRELS } from '../../geometry/barrel/barrels.ts';
+import { MOTIFS } from '../../geometry/motifs/catalogue.ts';
+import { MATERIALS } from '../../geometry/stock/materials.ts';
+import { PROCESSES } from '../../geometry/stock/processes.ts';
+import { SAID_EN } from '../../geometry/words/said-en.ts';
+import { motifWords } from '../../geometry/words/say.ts';
+import { english } from '../../web/words/english.ts';
+import { book as french } from '../../web/words/french.ts';
+import { book as german } from '../../web/words/german.ts';
+import { languageFor } from '../../web/words/languages.ts';
+import { book as spanish } from '../../web/words/spanish.ts';
+
+const OTHERS = { German: german, French: french, Spanish: spanish };
+/** Parts that only the other languages have: in English the records themselves say it. */
+const RECORDS = ['materials', 'processes', 'barrels', 'motifs', 'faces'];
+
+/** Every word of a book by its path. */
+function words(book: object, before = ''): Map<string, string> {
+  const found = new Map<string, string>();
+  for (const [name, value] of Object.entries(book) as [string, unknown][]) {
+    if (typeof value === 'string') found.set(before + name, value);
+    else for (const [path, word] of words(value as object, `${before}${name}.`)) found.set(path, word);
+  }
+  return found;
+}
+
+/** `{{name}}`, sorted. */
+function gaps(word: string): string[] {
+  return [...word.matchAll(/\{\{\w+\}\}/g)].map((m) => m[0]).sort();
+}
+
+const inEnglish = words(english);
+/** What records say in English, by the path under which the other languages have it. */
+const ofRecords = new Map<string, string>([
+  ...MATERIALS.flatMap((m) => [
+    [`materials.${m.id}.name`, m.name] as const,
+    [`materials.${m.id}.sentence`, m.sentence] as const,
+  ]),
+  ...PROCESSES.flatMap((p) => [
+    [`processes.${p.id}.name`, p.name] as const,
+    [`processes.${p.id}.sentence`, p.sentence] as const,
+    [`processes.${p.id}.caution`, p.caution] as const,
+  ]),
+  ...BARRELS.map((b) => [`barrels.${b.id}.name`, b.name] as const),
+  ...FACES.map((f) => [`faces.${f.id}`, f.suits] as const),
+  ...MOTIFS.flatMap((m) => {
+    const { key } = motifWords(m.label);
+    return [[key, m.label] as const, ...m.options.map((o) => [key.replace(/label$/, o.id), o.label] as const)];
+  }),
+]);
+
+describe.each(Object.entries(OTHERS))('%s', (_, book) => {
+  const own = words(book);
+  it('has the words that English has, and no others', () => {
+    const isRecord = (path: string) => RECORDS.includes(path.split('.')[0] ?? '');
+    expect([...own.keys()].filter((path) => !isRecord(path)).sort()).toEqual([...inEnglish.keys()].sort());
+  });
+  it('has the words of every record, and of no others', () => {
+    const records = [...own.keys()].filter((path) => RECORDS.includes(path.split('.')[0] ?? ''));
+    expect(records.sort()).toEqual([...ofRecords.keys()].sort());
+  });
+  it('has the same gaps to fill', () => {
+    const wrong = [...inEnglish].filter(([path, word]) => String(gaps(own.get(path) ?? '')) !== String(gaps(word)));
+    expect(wrong.map(([path]) => path)).toEqual([]);
+  });
+  it('leaves no word empty, and ends sentences as English does', () => {
+    const wrong = [...inEnglish, ...ofRecords].filter(([path, word]) => {
+      const said = own.get(path)?.trim() ?? '';
+      return said === '' || /[.?!]$/.test(said) !== /[.?!]$/.test(word.trim());
+    });
+    // abbreviations end in a full stop without being sentences
+    expect(wrong.map(([path]) => path).filter((path) => path !== 'page.unitNames.inch')).toEqual([]);
+  });
+});
+
+describe('English', () => {
+  it('leaves no word empty', () => {
+    expect([...inEnglish].filter(([, word]) => word.trim() === '').map(([path]) => path)).toEqual([]);
+  });
+  it('keeps no sentence of the kernel that nobody says', () => {
+    const source = ['geometry', 'fonts', 'web']
+      .flatMap((folder) => readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((f) => `${folder}/${f}`))
+      .filter((f) => f.endsWith('.ts') && !f.endsWith('said-en.ts'))
+      .map((f) => readFileSync(f, 'utf8'))
+      .join('\n');
+    // Said by a name that is put together: kinds of border, what a border is made of, what a shape is.
+    const together = ['ringBorder', 'dashesBorder', 'beadsBorder', 'ropeBorder', 'dashes', 'beads', 'strands'];
+    const shapes = ['ring', 'dash', 'bead', 'strand', 'drawing', 'motif'];
+    const unsaid = Object.entries(SAID_EN).flatMap(([part, table]) =>
+      Object.keys(table).filter((name) => {
+        if (part === 'names' && [...together, ...shapes].includes(name)) return false;
+        return part === 'reasons' ? !source.includes(`'${name}'`) : !source.includes(`'${part}.${name}'`);
+      }),
+    );
+    expect(unsaid).toEqual([]);
+  });
+});
+
+describe('the language for a person', () => {
+  it.each([
+    [['de-AT', 'en'], 'de'],
+    [['pt-BR', 'fr-CA', 'en'], 'fr'],
+    [['es-419'], 'es'],
+    [['EN-us', 'de'], 'en'],
+    [['ja'], 'en'],
+    [[], 'en'],
+  ])('of %j is %s', (tags, language) => {
+    expect(languageFor(tags)).toBe(language);
+  });
+});

@@ -3,7 +3,7 @@ import { judgeDrawing } from './case.ts';
 import { type Drawing, joinedWords, nestedDrawings } from './drawings.ts';
 
 /** A few here; `npm run figures -- bridges` judges more. */
-const DRAWINGS = 8;
+const DRAWINGS = 6;
 const SEED = 404;
 
 function failingInSilence(drawings: readonly Drawing[]): { silent: string[]; held: number } {

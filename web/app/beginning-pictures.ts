@@ -1,5 +1,6 @@
 import type { Design } from '../../geometry/design/schema.ts';
-import { smallPicture } from '../state/own/small-picture.ts';
+import type { PlateResult } from '../../geometry/plate.ts';
+import type { Ring } from '../../geometry/shapes.ts';
 import type { PlateClient } from '../worker/plate-client.ts';
 
 /** The beginnings never change, so their pictures are made once a visit. */
@@ -22,10 +23,37 @@ export function pictureWhenIdle(
 ): Promise<string | undefined> {
   const mine = last.then(async () => {
     if (unwanted() || made.has(design)) return made.get(design);
-    const plate = await client.picture(design);
-    if (plate !== undefined) made.set(design, smallPicture(plate).path);
+    // the smallest plate has the fewest bridges to find and looks the same at this size
+    const plate = await client.picture({ ...design, plates: design.plates.slice(-1) });
+    if (plate !== undefined) made.set(design, platePath(plate));
     return made.get(design);
   });
   last = mine.catch(() => undefined);
   return mine;
+}
+
+/** The picture's box goes from -100 to 100. */
+const HALF = 100;
+/** Points nearer than this to the one before are left out: a card is some 160 px wide. */
+const LEAST_STEP = 0.35;
+
+function platePath(plate: PlateResult): string {
+  const scale = HALF / Math.max(plate.diameterMm / 2, 1e-9);
+  return plate.openings
+    .flatMap((o) => [o.region.outer, ...o.region.holes])
+    .map((ring) => ringPath(ring, scale))
+    .join('');
+}
+
+/** y up in the plate's frame, down on the screen. */
+function ringPath(ring: Ring, scale: number): string {
+  const kept: string[] = [];
+  let [lastX, lastY] = [Infinity, Infinity];
+  for (const p of ring) {
+    const [x, y] = [p.x * scale, -p.y * scale];
+    if (Math.hypot(x - lastX, y - lastY) < LEAST_STEP) continue;
+    kept.push(`${x.toFixed(1)} ${y.toFixed(1)}`);
+    [lastX, lastY] = [x, y];
+  }
+  return `M${kept.join('L')}Z`;
 }

@@ -1,4 +1,6 @@
 import { useId } from 'react';
+import { isText } from '../../geometry/design/kinds.ts';
+import type { DesignElement } from '../../geometry/design/schema.ts';
 import { useAct, useDesign } from '../app/page-context.ts';
 import { giveAnswer } from '../beginnings/answer.ts';
 import type { Letters, LettersQuestion } from '../beginnings/question.ts';
@@ -43,16 +45,10 @@ export function BeginningsLetters({
   );
 }
 
-/** The first letters of what the plate itself says. */
-function Sample({
-  offer,
-  elements,
-}: {
-  readonly offer: Letters;
-  readonly elements: readonly { readonly id: string }[];
-}) {
-  const [element, face] = Object.entries(offer.faces)[0] ?? [];
-  const said = elements.find((e) => e.id === element);
-  const text = said !== undefined && 'text' in said ? String(said.text).slice(0, 2).trim() : '';
-  return face === undefined ? null : <FaceSample id={face} source={face} text={text === '' ? 'Ab' : text} />;
+/** The first letters of what the plate itself says in that face. */
+function Sample({ offer, elements }: { readonly offer: Letters; readonly elements: readonly DesignElement[] }) {
+  const face = Object.values(offer.faces)[0];
+  const said = elements.map((e) => (isText(e) && offer.faces[e.id] === face ? e.text : '')).join('');
+  const text = said.replace(/\s/g, '').slice(0, 3);
+  return face === undefined ? null : <FaceSample id={face} source={face} text={text === '' ? 'Abc' : text} />;
 }

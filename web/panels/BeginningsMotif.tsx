@@ -5,6 +5,7 @@ import { drawMotif } from '../../geometry/motifs/draw-motif.ts';
 import { useAct } from '../app/page-context.ts';
 import { giveAnswer } from '../beginnings/answer.ts';
 import type { MotifQuestion } from '../beginnings/question.ts';
+import { motifName } from '../ui/record-words.ts';
 import { t } from '../words/t.ts';
 import css from './BeginningsSheet.module.css';
 
@@ -29,7 +30,7 @@ export function BeginningsMotif({ question, answer }: { readonly question: Motif
               <svg viewBox="-0.62 -0.62 1.24 1.24" className={css.sign} aria-hidden focusable="false">
                 <path d={signPath(offer)} />
               </svg>
-              <span className={css.label}>{t(`begin.motifs.${offer}` as Parameters<typeof t>[0])}</span>
+              <span className={css.label}>{nameOf(offer)}</span>
             </span>
           </label>
         ))}
@@ -37,6 +38,12 @@ export function BeginningsMotif({ question, answer }: { readonly question: Motif
       {question.standsIn === true && <p className={css.hint}>{t('begin.drawingHint')}</p>}
     </fieldset>
   );
+}
+
+function nameOf(id: string): string {
+  const motif = motifById(id);
+  const name = motif === undefined ? id : motifName(motif);
+  return name.charAt(0).toUpperCase() + name.slice(1);
 }
 
 const paths = new Map<string, string>();

@@ -1,9 +1,11 @@
+import { Ruler } from 'lucide-react';
+import { useState } from 'react';
 import { BARRELS } from '../../geometry/barrel/barrels.ts';
-import { headDiameter } from '../../geometry/barrel/blank.ts';
 import { measureHead } from '../actions/measure-head.ts';
 import { pickBarrel } from '../actions/pick-barrel.ts';
 import { setHead } from '../actions/set-head.ts';
 import { useAct, useDesign, usePage, useUi } from '../app/page-context.ts';
+import { Button } from '../ui/Button.tsx';
 import { Choice } from '../ui/Choice.tsx';
 import { Field } from '../ui/Field.tsx';
 import fieldCss from '../ui/Field.module.css';
@@ -12,10 +14,16 @@ import { LengthField } from '../ui/LengthField.tsx';
 import { t } from '../words/t.ts';
 import css from './fields.module.css';
 import { HeadPicture } from './HeadPicture.tsx';
+import { BarrelSource } from './HeadFieldsSource.tsx';
 import { barrelName } from '../ui/record-words.ts';
 
 const FIRST_BARREL = 'american-53';
 const FARTHEST_MM = 100_000;
+
+interface Tape {
+  readonly alongMm?: number;
+  readonly acrossMm?: number;
+}
 
 /** The head, measured two ways, or taken from the table of barrels with the plain warning to measure first. */
 export function HeadFields() {
@@ -25,11 +33,25 @@ export function HeadFields() {
   const act = useAct();
   const done = (): void => design.getState().closeMerge();
   const { source } = head;
+  const [tape, setTape] = useState<Tape | undefined>();
+  const read: Tape = source.kind === 'measured' ? source : (tape ?? {});
+  const how = source.kind === 'measured' || tape !== undefined ? 'measured' : 'barrel';
 
-  function change(how: 'measured' | 'barrel'): void {
-    if (how === source.kind) return;
-    const { smallerMm, largerMm } = headDiameter(head);
-    act((d) => (how === 'measured' ? measureHead(d, largerMm, smallerMm) : pickBarrel(d, FIRST_BARREL)));
+  function change(to: 'measured' | 'barrel'): void {
+    setTape(to === 'measured' && source.kind === 'barrel' ? {} : undefined);
+    if (to === 'barrel' && source.kind === 'measured') act((d) => pickBarrel(d, FIRST_BARREL));
+  }
+
+  /** Figures from a table never pass for measured ones: the head is measured once both were typed. */
+  function measure(part: Tape): void {
+    const now = { ...read, ...part };
+    const { alongMm, acrossMm } = now;
+    if (alongMm === undefined || acrossMm === undefined) {
+      setTape(now);
+      return;
+    }
+    setTape(undefined);
+    act((d) => measureHead(d, alongMm, acrossMm));
   }
 
   return (
@@ -37,37 +59,38 @@ export function HeadFields() {
       <Choice
         legend={t('size.how')}
         showLegend
-        value={source.kind}
+        value={how}
         options={[
           { value: 'measured', label: t('size.measured') },
           { value: 'barrel', label: t('size.barrel') },
         ]}
         onChange={change}
       />
-      {source.kind === 'measured' ? (
+      {source.kind === 'measured' || how === 'measured' ? (
         <>
+          <p>{t('advice.head.tape')}</p>
           <HeadPicture />
           <div className={css.pair}>
             <LengthField
               label={t('size.along')}
-              mm={source.alongMm}
+              mm={read.alongMm}
               unit={unit}
               leastMm={-FARTHEST_MM}
               mostMm={FARTHEST_MM}
               onDone={done}
-              onChange={(mm) => act((d) => measureHead(d, mm, source.acrossMm))}
+              onChange={(alongMm) => measure({ alongMm })}
             />
             <LengthField
               label={t('size.across')}
-              mm={source.acrossMm}
+              mm={read.acrossMm}
               unit={unit}
               leastMm={-FARTHEST_MM}
               mostMm={FARTHEST_MM}
               onDone={done}
-              onChange={(mm) => act((d) => measureHead(d, source.alongMm, mm))}
+              onChange={(acrossMm) => measure({ acrossMm })}
             />
           </div>
-          <p className={css.note}>{t('size.measureHint')}</p>
+          {source.kind === 'barrel' && <p className={css.note}>{t('advice.head.both')}</p>}
         </>
       ) : (
         <>
@@ -92,6 +115,12 @@ export function HeadFields() {
             )}
           </Field>
           <p className={css.warning}>{t('size.barrelWarning')}</p>
+          <div>
+            <Button kind="plain" onClick={() => change('measured')}>
+              <Ruler size={16} aria-hidden /> {t('advice.head.now')}
+            </Button>
+          </div>
+          <BarrelSource id={source.barrel} />
         </>
       )}
       <Fold title={t('size.moreHead')}>

@@ -1,4 +1,4 @@
-import { Plus, Trash2 } from 'lucide-react';
+import { Minus, Plus, Trash2 } from 'lucide-react';
 import { plateDiameterMm } from '../../geometry/barrel/blank.ts';
 import type { PlateSpec } from '../../geometry/design/schema.ts';
 import { addPlate, MOST_PLATES } from '../actions/add-plate.ts';
@@ -6,33 +6,52 @@ import { removePlate } from '../actions/remove-plate.ts';
 import { setPlate } from '../actions/set-plate.ts';
 import { useAct, useDesign, usePage, useUi } from '../app/page-context.ts';
 import { Button } from '../ui/Button.tsx';
-import { Field } from '../ui/Field.tsx';
-import fieldCss from '../ui/Field.module.css';
+import { Fold } from '../ui/Fold.tsx';
 import { formatNumber, lengthWords } from '../ui/format-number.ts';
-import { LengthField } from '../ui/LengthField.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import { t } from '../words/t.ts';
 import css from './PlateList.module.css';
-import { PlateNameField } from './PlateNameField.tsx';
+import { PlateListSize } from './PlateListSize.tsx';
 
-/** The plates of the order: how large, how many. */
+const HALF = 0.5;
+const MOST_PIECES = 100_000;
+
+/** The plates of the order in words: how large, how many; name and other sizes a fold away. */
 export function PlateList() {
   const design = useDesign();
   const act = useAct();
+  const { plates } = design;
+  const room = plates.length < MOST_PLATES;
+  const hasLarge = plates.some((p) => p.diameter === 'fit');
+  const hasHalf = plates.some(
+    (p) => typeof p.diameter === 'object' && 'share' in p.diameter && p.diameter.share === HALF,
+  );
+  const { diameterMm } = plateDiameterMm(design, { id: '', name: '', diameter: 'fit', quantity: 1 });
+  const add = (name: string, diameter: PlateSpec['diameter']): void => act((d) => addPlate(d, name, diameter));
   return (
     <>
       <ol className={css.list}>
-        {design.plates.map((plate) => (
-          <PlateRow key={plate.id} plate={plate} only={design.plates.length === 1} />
+        {plates.map((plate) => (
+          <PlateRow key={plate.id} plate={plate} only={plates.length === 1} />
         ))}
       </ol>
-      {design.plates.length < MOST_PLATES && (
-        <div>
+      {room && (
+        <div className={css.add} role="group" aria-label={t('size.addPlate')}>
+          {!hasLarge && (
+            <Button kind="plain" onClick={() => add(t('advice.plates.large'), 'fit')}>
+              <Plus size={16} aria-hidden /> {t('advice.plates.addLarge')}
+            </Button>
+          )}
+          {!hasHalf && (
+            <Button kind="plain" onClick={() => add(t('advice.plates.halfName'), { share: HALF })}>
+              <Plus size={16} aria-hidden /> {t('advice.plates.addHalf')}
+            </Button>
+          )}
           <Button
             kind="plain"
-            onClick={() => act((d) => addPlate(d, t('size.newPlate', { n: d.plates.length + 1 }), { share: 0.5 }))}
+            onClick={() => add(t('size.newPlate', { n: plates.length + 1 }), { mm: Math.round(diameterMm * 0.75) })}
           >
-            <Plus size={16} aria-hidden /> {t('size.addPlate')}
+            <Plus size={16} aria-hidden /> {t('advice.plates.addOwn')}
           </Button>
         </div>
       )}
@@ -40,92 +59,68 @@ export function PlateList() {
   );
 }
 
-type SizeKind = 'fit' | 'share' | 'mm';
-
 function PlateRow({ plate, only }: { readonly plate: PlateSpec; readonly only: boolean }) {
   const current = useDesign();
   const unit = useUi((s) => s.unit);
   const { design } = usePage();
   const act = useAct();
-  const done = (): void => design.getState().closeMerge();
   const { diameterMm } = plateDiameterMm(current, plate);
-  const kind: SizeKind = plate.diameter === 'fit' ? 'fit' : 'share' in plate.diameter ? 'share' : 'mm';
-  const set = (part: Parameters<typeof setPlate>[2]): void => act((d) => setPlate(d, plate.id, part));
-
-  function setKind(to: SizeKind): void {
-    set({ diameter: to === 'fit' ? 'fit' : to === 'share' ? { share: 0.5 } : { mm: diameterMm } });
-    done();
-  }
-
+  const size = lengthWords(diameterMm, unit);
+  const { diameter, quantity, name } = plate;
+  const pieces = (n: number): void => act((d) => setPlate(d, plate.id, { quantity: n }));
   return (
     <li className={css.row}>
       <div className={css.head}>
-        <PlateNameField plate={plate} />
-        <NumberField
-          label={t('size.quantity')}
-          value={plate.quantity}
-          least={1}
-          most={100_000}
-          whole
-          onDone={done}
-          onChange={(quantity) => set({ quantity })}
-        />
-        {!only && (
+        <div className={css.what}>
+          <p className={css.name}>{name}</p>
+          <p className={css.size}>
+            {diameter === 'fit'
+              ? t('advice.plates.fit', { size })
+              : 'mm' in diameter
+                ? t('advice.plates.own', { size })
+                : diameter.share === HALF
+                  ? t('advice.plates.half', { size })
+                  : t('advice.plates.share', { percent: formatNumber(diameter.share * 100, 1), size })}
+          </p>
+        </div>
+        <div className={css.pieces}>
           <Button
             kind="icon"
-            className={css.remove}
-            aria-label={t('size.removePlate', { name: plate.name })}
-            title={t('size.removePlate', { name: plate.name })}
-            onClick={() => act((d) => removePlate(d, plate.id))}
+            aria-label={t('advice.plates.fewer', { name })}
+            disabled={quantity <= 1}
+            onClick={() => pieces(quantity - 1)}
           >
-            <Trash2 size={18} aria-hidden />
+            <Minus size={16} aria-hidden />
           </Button>
-        )}
-      </div>
-      <div className={css.size}>
-        <Field
-          label={t('size.plateSize')}
-          hint={kind === 'mm' ? undefined : t('size.comesTo', { size: lengthWords(diameterMm, unit) })}
-        >
-          {({ id, describedBy }) => (
-            <select
-              id={id}
-              aria-describedby={describedBy}
-              className={fieldCss.control}
-              value={kind}
-              onChange={(e) => setKind(e.target.value as SizeKind)}
-            >
-              <option value="fit">{t('size.fit')}</option>
-              <option value="share">{t('size.share')}</option>
-              <option value="mm">{t('size.mm')}</option>
-            </select>
-          )}
-        </Field>
-        {plate.diameter !== 'fit' && 'share' in plate.diameter && (
           <NumberField
-            label={t('size.shareNumber')}
-            value={plate.diameter.share * 100}
+            label={t('size.quantity')}
+            value={quantity}
             least={1}
-            most={100}
-            step={5}
-            unitLabel={t('details.percent')}
-            show={(value) => formatNumber(value, 1)}
-            onDone={done}
-            onChange={(value) => set({ diameter: { share: value / 100 } })}
+            most={MOST_PIECES}
+            whole
+            onDone={() => design.getState().closeMerge()}
+            onChange={pieces}
           />
-        )}
-        {plate.diameter !== 'fit' && 'mm' in plate.diameter && (
-          <LengthField
-            label={t('size.diameter')}
-            mm={plate.diameter.mm}
-            unit={unit}
-            leastMm={-100_000}
-            mostMm={100_000}
-            onDone={done}
-            onChange={(mm) => set({ diameter: { mm } })}
-          />
-        )}
+          <Button
+            kind="icon"
+            aria-label={t('advice.plates.another', { name })}
+            disabled={quantity >= MOST_PIECES}
+            onClick={() => pieces(quantity + 1)}
+          >
+            <Plus size={16} aria-hidden />
+          </Button>
+        </div>
       </div>
+      <Fold title={t('advice.plates.more', { name })}>
+        <PlateListSize plate={plate} diameterMm={diameterMm} />
+        {!only && (
+          <div>
+            <Button kind="plain" onClick={() => act((d) => removePlate(d, plate.id))}>
+              <Trash2 size={16} aria-hidden /> {t('size.removePlate', { name })}
+            </Button>
+          </div>
+        )}
+      </Fold>
     </li>
   );
 }

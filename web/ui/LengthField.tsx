@@ -7,7 +7,8 @@ import { parseLengthMm } from './parse-number.ts';
 
 interface LengthFieldProps {
   readonly label: string;
-  readonly mm: number;
+  /** undefined: nothing typed yet. */
+  readonly mm: number | undefined;
   readonly unit: Unit;
   readonly onChange: (mm: number) => void;
   readonly onDone?: (() => void) | undefined;
@@ -22,12 +23,12 @@ export function LengthField({ mm, unit, leastMm, mostMm, decimals, ...rest }: Le
   return (
     <NumberField
       {...rest}
-      value={mm}
+      value={mm ?? NaN}
       least={leastMm}
       most={mostMm}
       step={unit === 'mm' ? 1 : MM_PER_INCH / 8}
       unitLabel={t(`page.units.${unit}`)}
-      show={(value) => formatLength(value, unit, decimals)}
+      show={(value) => (Number.isNaN(value) ? '' : formatLength(value, unit, decimals))}
       read={(typed) => parseLengthMm(typed, unit)}
     />
   );

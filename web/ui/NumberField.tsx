@@ -7,6 +7,7 @@ import { parseNumber, type Parsed } from './parse-number.ts';
 
 interface NumberFieldProps {
   readonly label: string;
+  /** NaN: none yet, shown as `show` has it. */
   readonly value: number;
   readonly onChange: (value: number) => void;
   readonly onDone?: (() => void) | undefined;
@@ -59,7 +60,7 @@ export function NumberField(props: NumberFieldProps) {
     event.preventDefault();
     const next = Math.min(
       props.most ?? Infinity,
-      Math.max(props.least ?? -Infinity, props.value + way * (props.step ?? 1)),
+      Math.max(props.least ?? -Infinity, (Number.isNaN(props.value) ? 0 : props.value) + way * (props.step ?? 1)),
     );
     setTyped(undefined);
     props.onChange(next);
@@ -93,7 +94,7 @@ export function NumberField(props: NumberFieldProps) {
 
 /** Inches and shares go to millimetres and back with a last digit that wavers. */
 function near(a: number, b: number): boolean {
-  return Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(a));
+  return Object.is(a, b) || Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(a));
 }
 
 function judge(parsed: Parsed, props: NumberFieldProps, show: (value: number) => string): string | undefined {

@@ -1,3 +1,4 @@
+import advice from './en/advice.json';
 import { SAID_EN } from '../../geometry/words/said-en.ts';
 import begin from './en/begin.json';
 import bridges from './en/bridges.json';
@@ -20,6 +21,7 @@ import verdict from './en/verdict.json';
 
 /** Every word of the interface in English, part by part: what all other languages are held against. */
 export const english = {
+  advice,
   // What the kernel says of a plate; it stands there, once.
   ...SAID_EN,
   begin,

@@ -48,7 +48,7 @@ if (values.out) {
   writeFileSync(join(values.out, 'specimen.svg'), svg);
   writeFileSync(join(values.out, 'specimen.png'), png(svg, 4200));
 }
-const small = png(await specimenSvg(PICTURE), 1200);
+const small = png(await specimenSvg(PICTURE), 1800);
 writeFileSync(values.out ? join(values.out, 'picture.png') : new URL('./picture.png', import.meta.url), small);
 
 function png(svg: string, widthPx: number): Buffer {

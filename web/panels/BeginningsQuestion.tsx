@@ -5,8 +5,10 @@ import type { Question, TextQuestion } from '../beginnings/question.ts';
 import { Field } from '../ui/Field.tsx';
 import fieldCss from '../ui/Field.module.css';
 import { t } from '../words/t.ts';
+import { Fold } from '../ui/Fold.tsx';
 import { BeginningsLetters } from './BeginningsLetters.tsx';
 import { BeginningsMotif } from './BeginningsMotif.tsx';
+import { DateTool } from './DateTool.tsx';
 
 /** One question of a beginning; nothing when the design no longer has what it is about. */
 export function BeginningsQuestion({ question }: { readonly question: Question }) {
@@ -32,7 +34,12 @@ function Typed({ question, answer }: { readonly question: TextQuestion; readonly
   const act = useAct();
   const [typed, setTyped] = useState(answer);
   const value = shownAs(question, typed) === answer || (typed.trim() === '' && answer === '') ? typed : answer;
-  return (
+  function write(next: string): void {
+    setTyped(next);
+    act((d) => giveAnswer(d, question, next));
+  }
+
+  const field = (
     <Field
       label={t(`begin.ask.${question.id}` as Parameters<typeof t>[0])}
       hint={answer.trim() === '' ? t('begin.empty') : question.kind === 'date' ? t('begin.dateHint') : undefined}
@@ -52,13 +59,27 @@ function Typed({ question, answer }: { readonly question: TextQuestion; readonly
           spellCheck={false}
           onFocus={(e) => e.target.select()}
           onChange={(e) => {
-            const { value: next } = e.target;
-            setTyped(next);
-            act((d) => giveAnswer(d, question, next));
+            write(e.target.value);
           }}
           onBlur={() => store.getState().closeMerge()}
         />
       )}
     </Field>
+  );
+  if (question.kind !== 'date') return field;
+  return (
+    <>
+      {field}
+      <Fold title={t('dates.fold')}>
+        <DateTool
+          text={value}
+          most={question.most}
+          onWrite={(next) => {
+            write(next);
+            store.getState().closeMerge();
+          }}
+        />
+      </Fold>
+    </>
   );
 }

@@ -9,6 +9,7 @@ import { Button } from '../ui/Button.tsx';
 import { TextField } from '../ui/TextField.tsx';
 import { t } from '../words/t.ts';
 import { BorderDetails } from './BorderDetails.tsx';
+import { DateButton, DateTool } from './DateTool.tsx';
 import css from './ElementRow.module.css';
 import { elementWords, kindWords } from './element-words.ts';
 import { LineTextDetails } from './LineTextDetails.tsx';
@@ -20,6 +21,7 @@ export function ElementRow({ element }: { readonly element: DesignElement }) {
   const act = useAct();
   const chosen = useUi((s) => s.selectedId === element.id);
   const [open, setOpen] = useState(false);
+  const [dating, setDating] = useState(false);
   const row = useRef<HTMLLIElement>(null);
 
   // chosen on the plate: bring its row into view
@@ -52,6 +54,17 @@ export function ElementRow({ element }: { readonly element: DesignElement }) {
           />
         )}
         <div className={css.tools}>
+          {isText(element) && (
+            <DateButton
+              what={what}
+              open={dating}
+              controls={`date-${element.id}`}
+              onPress={() => {
+                choose();
+                setDating(!dating);
+              }}
+            />
+          )}
           <Button
             kind="icon"
             aria-expanded={open}
@@ -80,6 +93,21 @@ export function ElementRow({ element }: { readonly element: DesignElement }) {
           </Button>
         </div>
       </div>
+      {isText(element) && (
+        <div id={`date-${element.id}`} hidden={!dating} className={css.details}>
+          {dating && (
+            <DateTool
+              text={element.text}
+              most={LONGEST_TEXT}
+              caret={() => caretIn(row.current)}
+              onWrite={(text) => {
+                act((d) => setText(d, element.id, text));
+                design.getState().closeMerge();
+              }}
+            />
+          )}
+        </div>
+      )}
       <div id={detailsId} hidden={!open} className={css.details}>
         {open && element.kind === 'ringText' && <RingTextDetails element={element} />}
         {open && element.kind === 'lineText' && <LineTextDetails element={element} />}
@@ -87,6 +115,11 @@ export function ElementRow({ element }: { readonly element: DesignElement }) {
       </div>
     </li>
   );
+}
+
+/** Where the person last stood in the row's text. */
+function caretIn(row: HTMLElement | null): number | undefined {
+  return row?.querySelector<HTMLInputElement>('input[data-field]')?.selectionStart ?? undefined;
 }
 
 function hintFor(text: string): string | undefined {

@@ -3,6 +3,7 @@ import { SAID_EN } from '../../geometry/words/said-en.ts';
 import begin from './en/begin.json';
 import bridges from './en/bridges.json';
 import cautions from './en/cautions.json';
+import dates from './en/dates.json';
 import details from './en/details.json';
 import figures from './en/figures.json';
 import keep from './en/keep.json';
@@ -27,6 +28,7 @@ export const english = {
   begin,
   bridges,
   cautions,
+  dates,
   details,
   figures,
   keep,

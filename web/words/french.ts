@@ -2,6 +2,7 @@ import advice from './fr/advice.json';
 import begin from './fr/begin.json';
 import bridges from './fr/bridges.json';
 import cautions from './fr/cautions.json';
+import dates from './fr/dates.json';
 import details from './fr/details.json';
 import figures from './fr/figures.json';
 import keep from './fr/keep.json';
@@ -28,6 +29,7 @@ export const book = {
   begin,
   bridges,
   cautions,
+  dates,
   details,
   figures,
   keep,

@@ -2,6 +2,7 @@ import advice from './de/advice.json';
 import begin from './de/begin.json';
 import bridges from './de/bridges.json';
 import cautions from './de/cautions.json';
+import dates from './de/dates.json';
 import details from './de/details.json';
 import figures from './de/figures.json';
 import keep from './de/keep.json';
@@ -28,6 +29,7 @@ export const book = {
   begin,
   bridges,
   cautions,
+  dates,
   details,
   figures,
   keep,

@@ -2,6 +2,7 @@ import advice from './es/advice.json';
 import begin from './es/begin.json';
 import bridges from './es/bridges.json';
 import cautions from './es/cautions.json';
+import dates from './es/dates.json';
 import details from './es/details.json';
 import figures from './es/figures.json';
 import keep from './es/keep.json';
@@ -28,6 +29,7 @@ export const book = {
   begin,
   bridges,
   cautions,
+  dates,
   details,
   figures,
   keep,

@@ -18,7 +18,6 @@ export function FirstPlate({ plate, waiting, onDrawn }: FirstPlateProps) {
     // the second frame comes when the first has been painted
     let frame = requestAnimationFrame(() => {
       frame = requestAnimationFrame(() => {
-        performance.mark('first-plate');
         onDrawn();
       });
     });

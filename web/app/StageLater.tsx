@@ -5,7 +5,7 @@ import { FirstPlate } from './FirstPlate.tsx';
 const Stage = lazy(async () => ({ default: (await import('../stage/PlateStage.tsx')).PlateStage }));
 
 /** A plate that does not come in this time must not keep the stage away. */
-const LONGEST_WAIT_MS = 6000;
+const LONGEST_WAIT_MS = 20_000;
 
 /** Once it has been drawn, the plain picture is no longer needed in this visit. */
 let drawnBefore = false;

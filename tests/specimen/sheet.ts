@@ -69,7 +69,7 @@ export async function specimenSvg(wish: SheetWish): Promise<string> {
     const manner = columns[one ? 0 : i];
     if (manner && (!one || i === 0)) {
       out.push(words(x, 82, 15, COPPER, manner.title, 700));
-      out.push(words(x + 9.5 * manner.title.length, 82, 11, HOOP, manner.says));
+      out.push(words(x + 9.5 * manner.title.length + 6, 82, 11, HOOP, manner.says));
     }
     out.push(`<path d="M${n(x)} ${HEAD - 6}H${n(x + widths[i]!)}" stroke="${HOOP}" stroke-width="0.4"/>`);
     column.forEach((c, row) => {

@@ -19,23 +19,33 @@ export interface PlateLook {
 
 /** Shadow on the wood around the rim and inside the openings, then the metal, then its lit and shaded arrises. */
 export function paintPlate(ctx: CanvasRenderingContext2D, look: PlateLook): void {
+  for (const step of plateSteps(ctx, look)) step();
+}
+
+/** The same in steps, for a painter that must not keep the page waiting for all of them at once. */
+export function plateSteps(ctx: CanvasRenderingContext2D, look: PlateLook): readonly (() => void)[] {
   const disc = discPath(look.radiusMm);
   const metal = new Path2D(disc);
   metal.addPath(look.openings);
-  shadeAroundRim(ctx, look, disc);
-  shadeOpenings(ctx, look);
-  ctx.save();
-  ctx.clip(disc);
-  ctx.clip(metal, 'evenodd');
-  if (look.metal) {
+  const onMetal = (draw: () => void) => {
     ctx.save();
-    ctx.setTransform(1, 0, 0, 1, 0, 0);
-    ctx.drawImage(look.metal, 0, 0);
+    ctx.clip(disc);
+    ctx.clip(metal, 'evenodd');
+    draw();
     ctx.restore();
-  } else paintMetal(ctx, look);
-  litArrises(ctx, look);
-  ctx.restore();
-  rimEdge(ctx, look, disc);
+  };
+  return [
+    () => shadeAroundRim(ctx, look, disc),
+    () => shadeOpenings(ctx, look),
+    () =>
+      onMetal(() => {
+        if (!look.metal) return paintMetal(ctx, look);
+        ctx.setTransform(1, 0, 0, 1, 0, 0);
+        ctx.drawImage(look.metal, 0, 0);
+      }),
+    () => onMetal(() => litArrises(ctx, look)),
+    () => rimEdge(ctx, look, disc),
+  ];
 }
 
 function discPath(radius: number): Path2D {

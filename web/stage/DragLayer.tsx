@@ -40,7 +40,7 @@ export function DragLayer(props: {
   const [first] = before.length === 1 ? extents : [];
   return (
     <Layer listening={false}>
-      <PlateShape view={view} draw={(ctx, px) => paintGhost(ctx, path, ground, size, px)} />
+      <PlateShape view={view} draw={(ctx, px) => paintGhost(ctx, path, ground, px)} />
       <Guides guides={now.guides} radiusMm={radiusMm} view={view} palette={palette} />
       <ElementOutline extents={extents} faint={false} view={view} palette={palette} />
       {first && <ElementHandles extent={first} locked={false} view={view} stage={size} palette={palette} />}

@@ -1,4 +1,4 @@
-import { useCallback, useId, useMemo, useRef, useState, type KeyboardEvent } from 'react';
+import { useCallback, useDeferredValue, useEffect, useId, useMemo, useRef, useState, type KeyboardEvent } from 'react';
 import { useStore } from 'zustand';
 import { isText } from '../../geometry/design/kinds.ts';
 import type { Finding } from '../../geometry/findings.ts';
@@ -11,7 +11,7 @@ import { Controls } from './Controls.tsx';
 import { createDragStore } from './drag-store.ts';
 import { PALETTES } from './palette.ts';
 import { pinAt, PIN_RADIUS_PX, placePins } from './pins.ts';
-import { pathsOf, scenePlate } from './plate-paths.ts';
+import { openingsOf, pathsKept } from './plate-paths.ts';
 import { Readout } from './Readout.tsx';
 import type { Units } from './ruler.ts';
 import { worldRadiusMm } from './scene.ts';
@@ -55,7 +55,11 @@ const BARE_MM = 250;
 
 /** The plate lying on the head of its barrel: to look at, to work on, to see the findings on. Fills its parent. */
 export function PlateStage(props: PlateStageProps) {
-  const { plate: newest, theme, findings, placing, onPickFinding, showBridges = false } = props;
+  const { theme, placing, onPickFinding, showBridges = false } = props;
+  // A plate that arrives is taken in by a task of its own, so that a hand on the page never waits for both.
+  const newest = useDeferredValue(props.plate);
+  const findings = useDeferredValue(props.findings);
+  const busy = useDeferredValue(props.busy);
   const words = props.words ?? stageWords();
   const palette = PALETTES[theme];
   const box = useRef<HTMLDivElement>(null);
@@ -65,10 +69,12 @@ export function PlateStage(props: PlateStageProps) {
   const [overPin, setOverPin] = useState(false);
   const [shownWish, setShownWish] = useState(props.work?.show);
   const [drags] = useState(createDragStore);
-  // While something is dragged the plate that the hand took hold of stays, less what moves.
+  // While something is dragged the plate that the hand took hold of stays, less what moves, until a newer one came.
   const draggedIds = useStore(drags, (s) => s.drag?.ids);
   const draggedPlate = useStore(drags, (s) => s.drag?.plate);
-  const plate = draggedPlate ?? newest;
+  const droppedOn = useStore(drags, (s) => s.drag?.droppedOn);
+  const settled = droppedOn !== undefined && (newest !== droppedOn || !busy);
+  const plate = settled ? newest : (draggedPlate ?? newest);
 
   const radiusMm = plate ? plate.diameterMm / 2 : BARE_MM;
   const worldMm = worldRadiusMm(radiusMm);
@@ -81,12 +87,15 @@ export function PlateStage(props: PlateStageProps) {
     setShownWish(props.work?.show);
     if (props.work?.show) setLook(lookAt(look, frame, props.work.show, NEAR_ZOOM));
   }
-  const paths = useMemo(() => (plate ? pathsOf(plate) : undefined), [plate]);
-  const painted = useMemo(
-    () => (plate && draggedIds ? scenePlate(plate, draggedIds) : paths?.scene),
-    [plate, draggedIds, paths],
+  const paths = useMemo(() => (plate ? pathsKept(plate) : undefined), [plate]);
+  const lifted = useMemo(
+    () =>
+      draggedPlate && draggedIds
+        ? { of: pathsKept(draggedPlate).scene, openings: openingsOf(draggedPlate, draggedIds) }
+        : undefined,
+    [draggedPlate, draggedIds],
   );
-  const scene = useScene(frame, look, painted, radiusMm, theme);
+  const scene = useScene(frame, look, paths?.scene, radiusMm, theme, lifted);
   const view = useMemo(() => frame && viewOf(look, frame), [frame, look]);
   const isBare = useMemo<IsBare>(() => (plate ? bareMetal(plate.openings, plate.diameterMm / 2) : () => true), [plate]);
   // Notes stand aside while bridges are worked on: their pins would lie on what one drags.
@@ -99,7 +108,12 @@ export function PlateStage(props: PlateStageProps) {
   useFontsArrived();
 
   const hand = useStageBridges(plate, view, props.work);
-  const places = useStagePlacing(newest, props.busy, view, size, placing, drags);
+  const places = useStagePlacing(newest, view, size, placing, drags);
+  // The dragged picture goes as soon as the true one is painted.
+  const shownTrue = settled && scene.plate === paths?.scene;
+  useEffect(() => {
+    if (shownTrue) drags.setState({ drag: undefined });
+  }, [shownTrue, drags]);
   const onTap = (at: ScreenPoint, finger: boolean, shift: boolean) => {
     const pin = pinAt(pins, at, finger ? 22 : PIN_RADIUS_PX + 3);
     if (pin && !shift) onPickFinding(pin.index);

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { Shape } from 'react-konva';
 import type { Opening } from '../../geometry/bridges/types.ts';
 import { clockPoint } from '../../geometry/measure/clock.ts';
@@ -22,7 +23,7 @@ export interface RulersProps {
 }
 
 /** Hours around the barrel and millimetres or inches along the radius at three o'clock. Always the same size on screen. */
-export function Rulers(props: RulersProps) {
+export const Rulers = memo(function Rulers(props: RulersProps) {
   return (
     <Shape
       listening={false}
@@ -34,7 +35,7 @@ export function Rulers(props: RulersProps) {
       }}
     />
   );
-}
+});
 
 function drawHours(ctx: CanvasRenderingContext2D, { view, worldMm, tight, palette }: RulersProps): void {
   ctx.save();

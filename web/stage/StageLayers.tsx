@@ -13,7 +13,7 @@ import type { StagePalette } from './palette.ts';
 import { Picture } from './Picture.tsx';
 import type { Pin } from './pins.ts';
 import { Pins } from './Pins.tsx';
-import type { PlatePaths } from './plate-paths.ts';
+import { unbridgedOf, type PlatePaths } from './plate-paths.ts';
 import type { Units } from './ruler.ts';
 import { RulerMarks } from './RulerMarks.tsx';
 import { Rulers } from './Rulers.tsx';
@@ -63,10 +63,10 @@ export function StageLayers(props: StageLayersProps) {
     const bars = plate?.bridges.filter(
       (b) => showBridges || b.elementIds.some((id) => chosenIds.includes(id) || id === hoverId),
     );
-    if (!bars || bars.length === 0) return undefined;
+    if (!plate || !bars || bars.length === 0) return undefined;
     const path = new Path2D();
     for (const bar of bars) traceRing(path, bar.outline);
-    return path;
+    return { bars: path, unbridged: unbridgedOf(plate) };
   }, [plate, showBridges, chosenIds, hoverId]);
   const trouble = useMemo(
     () => (plate && !dragging ? troublePath(plate, findings, chosenIds) : undefined),
@@ -76,28 +76,30 @@ export function StageLayers(props: StageLayersProps) {
   return (
     <Stage width={size.width} height={size.height} listening={false}>
       <Layer listening={false}>
-        <Picture scene={scene} size={size} view={view} />
+        <Picture scene={scene} view={view} />
+        {plate && paths && (
+          <Rulers
+            view={view}
+            widthPx={size.width}
+            radiusMm={radiusMm}
+            worldMm={worldMm}
+            tight={size.width < NARROW_PX || size.height < NARROW_PX}
+            openings={plate.openings}
+            metal={paths.metal}
+            units={props.units}
+            unitWord={props.unitWord}
+            palette={palette}
+          />
+        )}
       </Layer>
       <DragLayer store={props.drags} ground={scene.ground} size={size} view={view} palette={palette} />
       <Layer listening={false}>
-        {plate && paths && (
+        {plate && (
           <>
-            <Rulers
-              view={view}
-              widthPx={size.width}
-              radiusMm={radiusMm}
-              worldMm={worldMm}
-              tight={size.width < NARROW_PX || size.height < NARROW_PX}
-              openings={plate.openings}
-              metal={paths.metal}
-              units={props.units}
-              unitWord={props.unitWord}
-              palette={palette}
-            />
             {shownBars && !dragging && (
               <BridgeTint
-                bars={shownBars}
-                unbridged={paths.unbridged}
+                bars={shownBars.bars}
+                unbridged={shownBars.unbridged}
                 worked={hand !== undefined}
                 view={view}
                 palette={palette}

@@ -1,4 +1,6 @@
+import type { Opening } from '../../geometry/bridges/types.ts';
 import type { Finding } from '../../geometry/findings.ts';
+import { ringBox } from '../../geometry/measure/ring.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
 import { traceRegions } from '../barrel-view/trace.ts';
 import type { StagePalette } from './palette.ts';
@@ -14,7 +16,7 @@ const CODES: ReadonlySet<string> = new Set([
   'too-near-rim',
 ]);
 
-/** Letters of the chosen that run over their place, tinted as the finding is; undefined when none do. */
+/** Letters of the chosen that run over their place, to be tinted; undefined when none do. */
 export function troublePath(
   plate: PlateResult,
   findings: readonly Finding[],
@@ -23,19 +25,31 @@ export function troublePath(
   const mine = findings.filter(
     (f) => CODES.has(f.code) && f.severity !== 'note' && f.elementIds.some((id) => ids.includes(id)),
   );
-  if (mine.length === 0) return undefined;
-  const over = new Set(mine.flatMap((f) => f.elementIds));
-  const edge = plate.diameterMm / 2 - plate.rules.rimMarginMm;
-  const onlyEdge = mine.every((f) => f.code === 'text-outside-plate' || f.code === 'too-near-rim');
+  const edgeMm = plate.diameterMm / 2 - plate.rules.rimMarginMm;
+  const over = plate.openings.filter((o) =>
+    mine.some((f) => f.elementIds.some((id) => o.elementIds.includes(id)) && runsOver(o, f, edgeMm)),
+  );
+  if (over.length === 0) return undefined;
   const path = new Path2D();
   traceRegions(
     path,
-    plate.openings
-      .filter((o) => o.elementIds.some((id) => over.has(id)))
-      .filter((o) => !onlyEdge || o.region.outer.some((p) => Math.hypot(p.x, p.y) > edge))
-      .map((o) => o.region),
+    over.map((o) => o.region),
   );
   return path;
+}
+
+function runsOver({ elementIds, region }: Opening, { code, place }: Finding, edgeMm: number): boolean {
+  if (code === 'text-outside-plate' || code === 'too-near-rim') {
+    return region.outer.some((p) => Math.hypot(p.x, p.y) > edgeMm);
+  }
+  // A whole text that finds no room.
+  if (code !== 'text-overlap') return true;
+  if (elementIds.length > 1) return true;
+  if (place.kind !== 'point') return false;
+  const box = ringBox(region.outer);
+  const [x, y] = [place.at.x, place.at.y];
+  const r = place.radiusMm;
+  return x > box.minX - r && x < box.maxX + r && y > box.minY - r && y < box.maxY + r;
 }
 
 export function TroubleTint(props: { readonly path: Path2D; readonly view: View; readonly palette: StagePalette }) {

@@ -1,6 +1,5 @@
 import type { Border, DesignElement } from '../../geometry/design/schema.ts';
 import { traceRegions } from '../barrel-view/trace.ts';
-import type { SizePx } from '../barrel-view/size.ts';
 import { borderMap, moveOf, type GhostPart, type Move } from './ghost.ts';
 import type { Painted } from './scene.ts';
 
@@ -39,13 +38,7 @@ export function movedPath(
  * The wood seen through openings, with the shade of the plate's edge: what the true plate's picture comes to, at a
  * small part of its cost. The context maps plate millimetres, y up.
  */
-export function paintGhost(
-  ctx: CanvasRenderingContext2D,
-  path: Path2D,
-  ground: Painted | undefined,
-  size: SizePx,
-  px: number,
-): void {
+export function paintGhost(ctx: CanvasRenderingContext2D, path: Path2D, ground: Painted | undefined, px: number): void {
   for (const [shift, colour] of [
     [-0.9, 'rgba(30, 26, 24, 0.42)'],
     [1, 'rgba(255, 255, 252, 0.85)'],
@@ -56,13 +49,13 @@ export function paintGhost(
     ctx.fill(path, 'evenodd');
     ctx.restore();
   }
-  ctx.fillStyle = (ground && woodOf(ctx, ground, size)) ?? '#a8794a';
+  ctx.fillStyle = (ground && woodOf(ctx, ground)) ?? '#a8794a';
   ctx.fill(path, 'evenodd');
   ctx.fillStyle = 'rgba(22, 10, 3, 0.4)';
   ctx.fill(path, 'evenodd');
 }
 
-function woodOf(ctx: CanvasRenderingContext2D, { bitmap, view }: Painted, size: SizePx): CanvasPattern | undefined {
+function woodOf(ctx: CanvasRenderingContext2D, { bitmap, view, size }: Painted): CanvasPattern | undefined {
   const pattern = ctx.createPattern(bitmap, 'no-repeat');
   const k = size.width / bitmap.width / view.scale;
   pattern?.setTransform(new DOMMatrix([k, 0, 0, -k, -view.leftPx / view.scale, view.topPx / view.scale]));

@@ -4,31 +4,46 @@ import type { ScenePlate } from './scene.ts';
 
 /** A plate's openings as paths for the canvas, made once for each plate; millimetres, y up. */
 export interface PlatePaths {
-  readonly unbridged: Path2D;
   /** All that is metal, reaching far beyond the rim. */
   readonly metal: Path2D;
   readonly scene: ScenePlate;
 }
 
-export function pathsOf(plate: PlateResult): PlatePaths {
-  const scene = scenePlate(plate);
-  const unbridged = new Path2D();
-  traceRegions(unbridged, plate.unbridged);
-  const metal = new Path2D(scene.openings);
-  metal.rect(-plate.diameterMm, -plate.diameterMm, 2 * plate.diameterMm, 2 * plate.diameterMm);
-  return { unbridged, metal, scene };
+export function pathsKept(plate: PlateResult): PlatePaths {
+  const known = KEPT.get(plate);
+  if (known) return known;
+  const paths = pathsOf(plate);
+  KEPT.set(plate, paths);
+  return paths;
 }
 
-/** What is painted of a plate, without the openings of elements that are being dragged. */
-export function scenePlate(plate: PlateResult, without: ReadonlySet<string> = NONE): ScenePlate {
+const KEPT = new WeakMap<PlateResult, PlatePaths>();
+
+function pathsOf(plate: PlateResult): PlatePaths {
   const openings = new Path2D();
-  const shown =
-    without.size === 0 ? plate.openings : plate.openings.filter((o) => !o.elementIds.some((id) => without.has(id)));
   traceRegions(
     openings,
-    shown.map((o) => o.region),
+    plate.openings.map((o) => o.region),
   );
-  return { openings, radiusMm: plate.diameterMm / 2, thicknessMm: plate.rules.thicknessMm };
+  const metal = new Path2D(openings);
+  metal.rect(-plate.diameterMm, -plate.diameterMm, 2 * plate.diameterMm, 2 * plate.diameterMm);
+  const scene = { openings, radiusMm: plate.diameterMm / 2, thicknessMm: plate.rules.thicknessMm };
+  return { metal, scene };
 }
 
-const NONE: ReadonlySet<string> = new Set();
+/** What would be cut without bridges; only worth making where bridges are shown. */
+export function unbridgedOf(plate: PlateResult): Path2D {
+  const path = new Path2D();
+  traceRegions(path, plate.unbridged);
+  return path;
+}
+
+/** The openings of some elements alone. */
+export function openingsOf(plate: PlateResult, ids: ReadonlySet<string>): Path2D {
+  const path = new Path2D();
+  traceRegions(
+    path,
+    plate.openings.filter((o) => o.elementIds.some((id) => ids.has(id))).map((o) => o.region),
+  );
+  return path;
+}

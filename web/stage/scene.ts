@@ -1,5 +1,5 @@
 import { paintBodyShadow, paintChimeShadow, paintHead, paintHoop, paintStaveEnds } from '../barrel-view/paint-cask.ts';
-import { paintMetal, paintPlate } from '../barrel-view/paint-plate.ts';
+import { paintMetal, plateSteps } from '../barrel-view/paint-plate.ts';
 import { blankCanvas, context, oakTexture } from '../barrel-view/textures.ts';
 import type { Theme } from '../barrel-view/oak.ts';
 import type { SizePx } from '../barrel-view/size.ts';
@@ -13,6 +13,8 @@ import type { View } from './view.ts';
 export interface Painted {
   readonly bitmap: HTMLCanvasElement;
   readonly view: View;
+  /** Of the stage it was painted for, CSS pixels. */
+  readonly size: SizePx;
 }
 
 export interface ScenePlate {
@@ -76,28 +78,78 @@ export function paintGround(wish: SceneWish): Ground {
   const metal = sheet(wish);
   place(metal.ctx, wish, -1);
   paintMetal(metal.ctx, { radiusMm: plateMm, theme });
-  return { bitmap, view: wish.view, metal: metal.bitmap };
+  return { bitmap, view: wish.view, size: wish.size, metal: metal.bitmap };
 }
 
-/** The same with the plate laid in. */
-export function paintScene(wish: SceneWish, ground: Ground, plate: ScenePlate): Painted {
+/** The same with the plate laid in, step by step: what is given back is whole when all steps are done. */
+export function paintScene(
+  wish: SceneWish,
+  ground: Ground,
+  plate: ScenePlate,
+): { readonly painted: Painted; readonly steps: readonly (() => void)[] } {
   const { ctx, bitmap } = sheet(wish);
-  ctx.drawImage(ground.bitmap, 0, 0);
-  place(ctx, wish, -1);
-  paintPlate(ctx, { ...plate, scale: wish.view.scale * wish.ratio, theme: wish.theme, metal: ground.metal });
-  return { bitmap, view: wish.view };
+  const scale = wish.view.scale * wish.ratio;
+  const begin = () => {
+    ctx.drawImage(ground.bitmap, 0, 0);
+    place(ctx, wish, -1);
+  };
+  const steps = [begin, ...plateSteps(ctx, { ...plate, scale, theme: wish.theme, metal: ground.metal })];
+  return {
+    painted: { bitmap, view: wish.view, size: wish.size },
+    steps: steps.map((step) => () => {
+      step();
+      settle(bitmap);
+    }),
+  };
+}
+
+/** The picture with some openings filled up with metal again: what is left when they are lifted out to be dragged. */
+export function healScene(painted: Painted, ground: Ground, lifted: Path2D): Painted {
+  const { bitmap, view, size } = painted;
+  const healed = blankCanvas(bitmap.width, bitmap.height);
+  const ctx = context(healed);
+  ctx.drawImage(bitmap, 0, 0);
+  const metal = ctx.createPattern(ground.metal, 'no-repeat');
+  if (!metal) return painted;
+  const ratio = bitmap.width / size.width;
+  const s = view.scale * ratio;
+  const at = new DOMMatrix([s, 0, 0, -s, view.leftPx * ratio, view.topPx * ratio]);
+  ctx.fillStyle = metal;
+  // Moved a little to all sides, so that the lit and shaded arrises go with the openings.
+  for (const [right, down] of HEAL_PX) {
+    const path = new Path2D();
+    path.addPath(lifted, new DOMMatrix([1, 0, 0, 1, right * ratio, down * ratio]).multiply(at));
+    ctx.fill(path, 'evenodd');
+  }
+  return { ...painted, bitmap: healed };
+}
+
+const HEAL_PX = [
+  [0, 0],
+  [2, 2],
+  [-2, -2],
+  [2, -2],
+  [-2, 2],
+] as const;
+
+let probe: CanvasRenderingContext2D | undefined;
+
+/** What was drawn is only noted until somebody looks: looking makes it be done now, and not all in the next frame. */
+function settle(bitmap: HTMLCanvasElement): void {
+  probe ??= context(blankCanvas(1, 1));
+  probe.drawImage(bitmap, 0, 0, 1, 1, 0, 0, 1, 1);
 }
 
 /** Shows a painted bitmap as the view of now asks, in CSS pixels. */
-export function showPainted(ctx: CanvasRenderingContext2D, painted: Painted, size: SizePx, now: View): void {
+export function showPainted(ctx: CanvasRenderingContext2D, painted: Painted, now: View): void {
   const stretch = now.scale / painted.view.scale;
   ctx.imageSmoothingQuality = 'high';
   ctx.drawImage(
     painted.bitmap,
     now.leftPx - painted.view.leftPx * stretch,
     now.topPx - painted.view.topPx * stretch,
-    size.width * stretch,
-    size.height * stretch,
+    painted.size.width * stretch,
+    painted.size.height * stretch,
   );
 }
 

@@ -44,7 +44,6 @@ const ACROSS_PX = 14;
 /** Choosing and dragging elements on the stage. */
 export function useStagePlacing(
   plate: PlateResult | undefined,
-  busy: boolean,
   view: View | undefined,
   size: SizePx | undefined,
   work: StagePlacing,
@@ -56,9 +55,7 @@ export function useStagePlacing(
 
   useEffect(() => {
     newest.current = plate;
-    const dropped = store.getState().drag?.droppedOn;
-    if (dropped && (plate !== dropped || !busy)) store.setState({ drag: undefined });
-  });
+  }, [plate]);
 
   const under = (at: ScreenPoint, finger: boolean): string | undefined =>
     plate && view
@@ -149,12 +146,6 @@ export function useStagePlacing(
         store.setState({
           drag: { ...drag, now: { ...drag.now, guides: [] }, pointer: undefined, droppedOn: newest.current ?? plate },
         });
-        // Nothing to wait for where nothing changed.
-        setTimeout(() => {
-          const still = store.getState().drag;
-          if (still?.droppedOn && drag.now.elements.every((e, i) => same(e, chosen[i])))
-            store.setState({ drag: undefined });
-        });
       },
       cancel,
     };
@@ -224,8 +215,4 @@ export type PlacingHand = ReturnType<typeof useStagePlacing>;
 /** Only what is cut counts here: a mouse that presses on bare metal moves the picture. */
 function letterAt(plate: PlateResult, view: View, at: ScreenPoint): string | undefined {
   return elementAt([], plate.openings, toPlate(view, at), 2 / view.scale);
-}
-
-function same(a: DesignElement, b: DesignElement | undefined): boolean {
-  return a === b || JSON.stringify(a) === JSON.stringify(b);
 }

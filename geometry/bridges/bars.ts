@@ -159,6 +159,8 @@ const LEAN = { hidden: 0.35, upright: 3, band: 3 } as const;
 const OFF = { hidden: 0.4, upright: 0.6, band: 1.5 } as const;
 /** How much lying slantwise hurts, nearly upright or nearly level as much as at 45 degrees: it looks like a slip. */
 const SLANT = 0.35;
+/** How much leaving strips of the stroke beside the bar hurts. */
+const STRIPS = 0.4;
 /** How much standing in a join or at a stroke's end hurts. */
 const JOINT = { crossing: 0.35, width: 0.4 };
 
@@ -176,6 +178,7 @@ function costOf(fit: ReturnType<typeof measureBar>, dx: number, aside: number, r
       (1 +
         0.9 * Math.min(fit.skew, 1.5) +
         JOINT.crossing * fit.joint +
+        STRIPS * fit.strips +
         OFF[rule.manner] * off * off +
         LEAN[rule.manner] * lean +
         SLANT * slant) +

@@ -11,6 +11,8 @@ export interface BarFit {
   readonly overhang: number;
   /** 0 to 2: sides on which an opening too narrow to cut would stay beside the bar. */
   readonly slivers: number;
+  /** 0 to 2: sides on which a strip of stroke narrower than half the bar would stay: it runs along the stroke. */
+  readonly strips: number;
   /** 0 in a clear stroke, up to 1.5 where the stroke is another one on one side than on the other: a join, an end. */
   readonly joint: number;
 }
@@ -35,11 +37,12 @@ export function measureBar(open: EdgeGrid, from: Point, to: Point, widthMm: numb
   const crossingMm = spans.reduce((sum, s) => sum + s.mm, 0) / spans.length;
   const spread = (values: number[]) => (values.length > 1 ? Math.max(...values) - Math.min(...values) : 0);
   const skew = (spread(crossed.map((s) => s.in)) + spread(crossed.map((s) => s.out))) / 2 / widthMm;
-  let slivers = 0;
+  let [slivers, strips] = [0, 0];
   for (const side of [-1, 1]) {
     const near = line(side * (widthMm / 2 + SLIVER_NEAR * leastOpeningMm)).mm;
     const far = line(side * (widthMm / 2 + leastOpeningMm)).mm;
     if (near > 0.2 * crossingMm && near > SLIVER_NEAR * leastOpeningMm && far < 0.3 * near) slivers++;
+    if (near > 0.5 * crossingMm && line(side * widthMm).mm < 0.3 * near) strips++;
   }
   const beside = widthMm / 2 + Math.max(BESIDE.bar * widthMm, BESIDE.stroke * crossingMm);
   const uneven = Math.abs(line(beside).mm - line(-beside).mm) / Math.max(widthMm, crossingMm / 2);
@@ -48,6 +51,7 @@ export function measureBar(open: EdgeGrid, from: Point, to: Point, widthMm: numb
     skew,
     overhang: 1 - crossed.length / spans.length,
     slivers,
+    strips,
     joint: Math.min(1.5, uneven),
   };
 }

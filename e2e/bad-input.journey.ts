@@ -63,12 +63,16 @@ test('a design file that is damaged or too new leaves the work as it is', async 
     ['picture.json', '\u0089PNG\r\n', /cannot be read/],
   ];
   for (const [name, text, sentence] of cases) {
+    await page.getByRole('button', { name: 'Begin anew' }).click();
     await give(page, 'open-design', name, Buffer.from(text, 'utf8'));
     await expect(page.getByRole('status').filter({ hasText: sentence }), name).toBeVisible();
+    await goTo(page, 'say');
     await expect(page.getByRole('textbox', { name: 'Ring text, top' })).toHaveValue('STILL HERE');
   }
 
+  await page.getByRole('button', { name: 'Begin anew' }).click();
   await page.getByRole('button', { name: 'An empty head' }).click();
+  await page.getByRole('button', { name: 'Begin anew' }).click();
   await give(page, 'open-design', 'mine.json', Buffer.from(saved, 'utf8'));
   await expect(page.getByRole('textbox', { name: 'Ring text, top' })).toHaveValue('STILL HERE');
 });

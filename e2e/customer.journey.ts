@@ -16,15 +16,18 @@ test('a customer on a desk: from the tape measure to the cut files', async ({ pa
 
   await test.step('begins with initials and a date, and types', async () => {
     await goTo(page, 'say');
+    await page.getByRole('button', { name: 'Begin anew' }).click();
     await page.getByRole('button', { name: 'Golden wedding' }).click();
-    await fillIn(page, 'Ring text, bottom', 'OLIVE & BRAM');
-    await page.getByRole('textbox', { name: 'Line', exact: true }).last().fill('3 MAY 2027');
+    await fillIn(page, 'For whom', 'Olive & Bram');
+    await fillIn(page, 'The date', '3 May 2027');
     await worked(page);
+    // the plate says it in capitals, and takes the first letters of the names for its middle
+    await expect(page.getByTestId('plate-summary')).toHaveText(/“OLIVE & BRAM”.*“O”.*“B”.*“3 MAY 2027”/);
     await expect(verdict(page)).toHaveText(/Holds together/);
   });
 
   await test.step('keeps the head that was measured', async () => {
-    await goTo(page, 'size');
+    await page.getByRole('button', { name: 'Fine, next: size' }).click();
     await expect(page.getByRole('textbox', { name: 'Along the boards' })).toHaveValue('560');
     await expect(page.getByRole('textbox', { name: 'Across the boards' })).toHaveValue('552.4');
   });

@@ -1,27 +1,29 @@
 import { expect, type Locator, type Page } from '@playwright/test';
 import { measureDxf } from './measure-dxf.ts';
-import { downloadBy, figuresOf, openPage, questionButton, test, verdict, worked, type Question } from './walk.ts';
+import { downloadBy, figuresOf, openFirst, questionButton, test, verdict, worked, type Question } from './walk.ts';
 
-test('the same by keyboard alone', async ({ page }) => {
-  await openPage(page);
+test('first visit to downloaded cut file, by keyboard alone', async ({ page }) => {
+  await openFirst(page);
+  await press(page, page.getByRole('button', { name: 'Golden wedding' }), 'Enter');
+  await expect(page.getByRole('heading', { level: 2, name: 'Golden wedding' })).toBeFocused();
+  await type(page, page.getByRole('textbox', { name: 'What is celebrated' }), 'fifty years');
+  await choose(page, page.getByRole('radio', { name: 'Farm' }));
+  await worked(page);
+  await expect(page.getByTestId('plate-summary')).toHaveText(/“FIFTY YEARS”/);
 
-  await step(page, 'size');
+  await press(page, page.getByRole('button', { name: 'Show me the barrel' }), 'Enter');
+  await expect(page.getByRole('img', { name: 'The barrel end' })).toBeVisible();
+  await press(page, page.getByRole('button', { name: 'Fine, next: size' }), 'Enter');
+
   await choose(page, page.getByRole('radio', { name: 'I measured it' }));
   await type(page, page.getByRole('textbox', { name: 'Along the boards' }), '480');
   await type(page, page.getByRole('textbox', { name: 'Across the boards' }), '474');
-
-  await step(page, 'say');
-  await press(page, page.getByRole('button', { name: 'Golden wedding' }), 'Enter');
-  await type(page, page.getByRole('textbox', { name: 'Ring text, top' }), 'FIFTY YEARS');
+  await choose(page, page.getByRole('radio', { name: 'Char with a torch' }));
 
   await step(page, 'look');
   await choose(page, page.getByRole('radio', { name: /Stardos Stencil/ }).first());
   await worked(page);
   await expect(verdict(page)).toHaveText(/Holds together/);
-
-  await choose(page, page.getByRole('radio', { name: 'On the barrel' }));
-  await expect(page.getByRole('img', { name: 'The barrel end' })).toBeVisible();
-  await choose(page, page.getByRole('radio', { name: 'Plate', exact: true }));
 
   await step(page, 'take');
   await worked(page);

@@ -1,29 +1,45 @@
 import { expect, type Page } from '@playwright/test';
 import { measureDxf } from './measure-dxf.ts';
-import { downloadBy, figuresOf, openPage, questionButton, test, verdict, worked, type Question } from './walk.ts';
+import {
+  downloadBy,
+  figuresOf,
+  openFirst,
+  openPage,
+  questionButton,
+  test,
+  verdict,
+  worked,
+  type Question,
+} from './walk.ts';
 
 test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
 
 const QUESTIONS: readonly Question[] = ['say', 'look', 'size', 'take'];
 
-test('a customer on a phone, by touch', async ({ page }) => {
-  await openPage(page);
+test('first visit to downloaded cut file on a phone, by touch', async ({ page }) => {
+  await openFirst(page);
+  // the pictures are true plates, made while one looks
+  await expect(page.getByRole('list', { name: 'Ready-made' }).locator('path').first()).toBeVisible({ timeout: 60_000 });
   await page.getByRole('button', { name: 'Golden wedding' }).tap();
-  await fill(page, 'Ring text, bottom', 'OLIVE & BRAM');
+  await fill(page, 'For whom', 'Olive & Bram');
+  await fill(page, 'The date', '3 May 2027');
+  await page
+    .locator('label')
+    .filter({ has: page.getByRole('radio', { name: 'Farm' }) })
+    .tap();
   await worked(page);
+  await page.getByRole('button', { name: 'Show me the barrel' }).tap();
+  await expect(page.getByRole('img', { name: 'The barrel end' })).toBeVisible();
+  await page.getByRole('button', { name: 'Fine, next: size' }).tap();
 
-  await questionButton(page, 'look').tap();
-  await page.getByText('Zilla Slab', { exact: false }).first().tap();
-  await worked(page);
-
-  await questionButton(page, 'size').tap();
+  await page.getByRole('button', { name: 'Now I have measured it' }).tap();
   await fill(page, 'Along the boards', '500');
   await fill(page, 'Across the boards', '496');
   await worked(page);
   await expect(verdict(page)).toHaveText(/Holds together/);
   await expect(verdict(page)).toBeInViewport();
 
-  await questionButton(page, 'take').tap();
+  await page.getByRole('button', { name: 'Next: take it home' }).tap();
   await worked(page);
   const said = await figuresOf(page, 'Large');
   const dxf = await downloadBy(page, () => page.getByRole('button', { name: 'Large: DXF for the cutter' }).tap());
@@ -49,22 +65,37 @@ test('nothing needs sideways scrolling, down to 360 px', async ({ page }) => {
 });
 
 test('what a thumb presses is large enough', async ({ page }) => {
-  await openPage(page);
+  await openFirst(page);
+  await thumbSized(page, 'beginnings');
+  await page.getByRole('button', { name: 'A name over a motif' }).tap();
+  await thumbSized(page, 'questions');
   for (const question of QUESTIONS) {
     await questionButton(page, question).tap();
-    // WCAG 2.2, 2.5.8: a target is at least 24 by 24 CSS pixels.
-    const small = await page.getByRole('button').evaluateAll((buttons) =>
-      buttons
-        .map((button) => ({
-          name: button.getAttribute('aria-label') ?? button.textContent,
-          box: button.getBoundingClientRect(),
-        }))
-        .filter(({ box }) => box.width > 0 && (box.width < 24 || box.height < 24))
-        .map(({ name, box }) => `${name}: ${box.width.toFixed(0)} x ${box.height.toFixed(0)}`),
-    );
-    expect(small, question).toEqual([]);
+    await thumbSized(page, question);
   }
 });
+
+/**
+ * WCAG 2.2, 2.5.5 (enhanced): 44 by 44 CSS pixels. Radio buttons are pressed by their labels; a few controls lie on the
+ * plate itself, where 2.5.8 asks for 24.
+ */
+async function thumbSized(page: Page, where: string): Promise<void> {
+  const targets = page.locator(
+    'button, summary, select, input:not(.sr-only):not([hidden]):not([type=radio]), label:has(input)',
+  );
+  const small = await targets.evaluateAll((all) =>
+    all
+      .map((target) => {
+        const least = target.closest('#stage') === null ? 44 : 24;
+        const { width, height } = target.getBoundingClientRect();
+        const name = target.getAttribute('aria-label') ?? target.textContent;
+        return { name, width, height, least };
+      })
+      .filter(({ width, height, least }) => width > 0 && (width < least - 0.5 || height < least - 0.5))
+      .map(({ name, width, height }) => `${name}: ${width.toFixed(0)} x ${height.toFixed(0)}`),
+  );
+  expect.soft(small, where).toEqual([]);
+}
 
 async function fill(page: Page, label: string, text: string): Promise<void> {
   const field = page.getByRole('textbox', { name: label, exact: true });

@@ -9,6 +9,7 @@ test('undo goes all the way back, redo all the way forth', async ({ page }) => {
   await fillIn(page, 'Ring text, top', 'SECOND');
   await page.getByRole('button', { name: /^Remove Ring text, bottom/ }).click();
   await expect(page.getByRole('textbox', { name: 'Ring text, bottom' })).toHaveCount(0);
+  await page.getByRole('button', { name: 'Begin anew' }).click();
   await page.getByRole('button', { name: 'An empty head' }).click();
   await expect(top).toHaveCount(0);
 
@@ -34,6 +35,7 @@ test('a reload takes up where the last visit ended', async ({ page }) => {
   await fillIn(page, 'Ring text, top', 'QUIET CELLAR');
   await goTo(page, 'size');
   await pick(page, 'I measured it');
+  await fillIn(page, 'Along the boards', '520');
   await fillIn(page, 'Across the boards', '511');
   await worked(page);
   // Saving waits for a pause in the typing.

@@ -33,10 +33,17 @@ const QUESTIONS: Record<Question, RegExp> = {
   take: /Take it home/,
 };
 
-/** Opens the page and waits until the plate on it has been worked out. */
+/** Opens the page, passes by the beginnings, and waits until the plate on it has been worked out. */
 export async function openPage(page: Page): Promise<void> {
   await page.goto('/');
+  await goTo(page, 'say');
   await worked(page);
+}
+
+/** The first visit as it is: the beginnings laid out, with the pictures of their plates. */
+export async function openFirst(page: Page): Promise<void> {
+  await page.goto('/');
+  await expect(page.getByRole('heading', { level: 2, name: 'What shall it be?' })).toBeVisible();
 }
 
 /** Waits until all plates of the design as it now is have been worked out. */

@@ -25,7 +25,10 @@ export function askLetters(
     const [big, little] = FLAVOURS[id];
     return {
       id,
-      faces: Object.fromEntries([...large.map((e) => [e, big]), ...small.map((e) => [e, little])]),
+      faces: Object.fromEntries([
+        ...large.map((e): [string, string] => [e, big]),
+        ...small.map((e): [string, string] => [e, little]),
+      ]),
     };
   });
   return { kind: 'letters', id: 'letters', offers };

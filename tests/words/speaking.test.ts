@@ -1,0 +1,103 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import { inMm, labelled, listed, named, said, say, shapeWords } from '../../geometry/words/say.ts';
+import { findingWords, mendWords, wordingText } from '../../web/ui/finding-words.ts';
+import { formatNumber, lengthWords } from '../../web/ui/format-number.ts';
+import { parseNumber } from '../../web/ui/parse-number.ts';
+import { plateInShort } from '../../web/words/plate-in-short.ts';
+import { recordWord, speak, spoken, t } from '../../web/words/t.ts';
+
+afterEach(() => speak('en'));
+
+describe('speaking', () => {
+  it('takes its words from the language spoken, and English again afterwards', async () => {
+    await speak('de');
+    expect(spoken()).toBe('de');
+    expect(t('page.top.undo')).toBe('Rückgängig');
+    expect(plateInShort(1, 2)).toBe('1 Öffnung, 2 Stege');
+    await speak('en');
+    expect(t('page.top.undo')).toBe('Undo');
+  });
+  it('leaves what a person typed alone, whatever signs are in it', async () => {
+    for (const language of ['en', 'fr'] as const) {
+      await speak(language);
+      for (const title of ['{{title}}', '$t(page.name)', '<b>&amp;', '$&', '{{count}}']) {
+        expect(t('say.opened', { title })).toContain(title);
+      }
+    }
+  });
+  it('says a record it does not know in the record’s English, and nothing for a path that is none of ours', async () => {
+    await speak('es');
+    expect(recordWord('materials.unobtainium.name', 'Unobtainium')).toBe('Unobtainium');
+    expect(recordWord('motifs.<script>.label', 'motif')).toBe('motif');
+    expect(recordWord('materials.mild-steel.name', 'Mild steel')).toBe('Acero dulce');
+  });
+});
+
+describe('numbers', () => {
+  // decimal signs: Unicode CLDR, from memory
+  it.each([
+    ['en', '1250.5', '0.85 mm'],
+    ['de', '1250,5', '0,85 mm'],
+    ['fr', '1250,5', '0,85 mm'],
+    ['es', '1250,5', '0,85 mm'],
+  ] as const)('are written and read back in %s', async (language, written, length) => {
+    await speak(language);
+    expect(formatNumber(1250.5, 3)).toBe(written);
+    expect(formatNumber(-0.0001, 1)).toBe('0');
+    expect(lengthWords(0.85, 'mm', 2)).toBe(length);
+    expect(parseNumber(written)).toEqual({ value: 1250.5 });
+    expect(parseNumber(formatNumber(-3.25, 2))).toEqual({ value: -3.25 });
+  });
+  it('asks about the sign that may stand between thousands, and about no other', () => {
+    expect(parseNumber('1,250', 'en')).toEqual({ problem: 'which-comma' });
+    expect(parseNumber('1,250', 'de')).toEqual({ value: 1.25 });
+    expect(parseNumber('1.250', 'de')).toEqual({ problem: 'which-point' });
+    expect(parseNumber('1.250', 'fr')).toEqual({ value: 1.25 });
+    expect(parseNumber('1 250,5', 'fr')).toEqual({ value: 1250.5 });
+    expect(parseNumber('1.250,5', 'es')).toEqual({ value: 1250.5 });
+  });
+});
+
+describe('what the kernel says', () => {
+  const thin = said('findings.bridgeThin', { width: inMm(0.851, 2), least: inMm(1) });
+
+  it('is English as a sentence, and in any language by its words', async () => {
+    expect(thin.sentence).toMatch(/^A bridge is only 0.85 mm wide; this stock needs 1 mm\./);
+    expect(findingWords(thin, 'mm')).toBe(thin.sentence);
+    await speak('de');
+    expect(findingWords(thin, 'mm')).toMatch(/^Ein Steg ist nur 0,85 mm breit; dieses Blech braucht 1 mm\./);
+    expect(findingWords(thin, 'inch')).toMatch(/^Ein Steg ist nur 0,034 in breit/);
+  });
+  it('translates names within it, and begins with a capital', async () => {
+    const over = said('findings.rimOver', { what: say('names.ropeBorder'), over: inMm(3) });
+    expect(over.sentence).toMatch(/^The border \(rope\) runs over/);
+    await speak('fr');
+    expect(findingWords(over, 'mm')).toMatch(/^La bordure \(corde\) dépasse de 3 mm/);
+  });
+  it('knows shapes by their labels', async () => {
+    expect(shapeWords('letter O').english).toBe('letter O');
+    expect(shapeWords('ear of grain').english).toBe('ear of grain');
+    await speak('de');
+    expect(wordingText(shapeWords('figure 8'), 'mm')).toBe('Ziffer 8');
+    expect(wordingText(shapeWords('ear of grain'), 'mm')).toBe('Kornähre');
+    expect(wordingText(shapeWords('something new'), 'mm')).toBe('something new');
+  });
+  it('lists three names and says that there are others', async () => {
+    const letters = ['A', 'B', 'D', 'O'].map((sign) => shapeWords(`letter ${sign}`));
+    const { sentence, ...rest } = said('findings.heldOnce', { what: listed(letters) });
+    expect(sentence).toContain('letter A, letter B, letter D and others hangs');
+    await speak('es');
+    expect(findingWords({ sentence, ...rest }, 'mm')).toMatch(/^La letra A, la letra B, la letra D y otros:/);
+  });
+  it('labels mends alike', async () => {
+    const mend = labelled('mends.cutBy', { process: named('processes.water-jet.name', 'Abrasive water jet') });
+    expect(mend.label).toBe('Cut it by Abrasive water jet');
+    await speak('de');
+    expect(mendWords({ ...mend, change: { kind: 'set-stock', process: 'water-jet' } }, 'mm')).toBe(
+      'Verfahren wechseln: Abrasiver Wasserstrahl',
+    );
+  });
+  it('falls back on the sentence where there are no words', () => {
+    expect(findingWords({ sentence: 'Plain.' }, 'mm')).toBe('Plain.');
+  });
+});

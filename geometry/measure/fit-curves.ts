@@ -6,13 +6,14 @@ import type { Outline, PathCommand, Point, Ring } from '../shapes.ts';
  *
  * In: rings, the greatest distance a point may lie off its curve, the turn in degrees that counts as a corner.
  * Out: one subpath for each ring, going the same way round; corners and straight edges stay exactly where they are. Rings of fewer than
- * three points draw nothing.
+ * three points draw nothing. Where the points come from pixels, one point's turn says little: `around` is how far before
+ * and after a point its turn is looked for.
  */
-export function fitCurves(rings: readonly Ring[], maxError: number, cornerDeg: number): Outline {
-  return rings.flatMap((ring) => (ring.length < 3 ? [] : fitRing(ring, maxError, cornerDeg)));
+export function fitCurves(rings: readonly Ring[], maxError: number, cornerDeg: number, around = 0): Outline {
+  return rings.flatMap((ring) => (ring.length < 3 ? [] : fitRing(ring, maxError, cornerDeg, around)));
 }
 
-function fitRing(given: Ring, maxError: number, cornerDeg: number): PathCommand[] {
+function fitRing(given: Ring, maxError: number, cornerDeg: number, around: number): PathCommand[] {
   const ring = withoutNoise(given, maxError);
   const n = ring.length;
   if (n < 3) return [];
@@ -23,7 +24,10 @@ function fitRing(given: Ring, maxError: number, cornerDeg: number): PathCommand[
   const near = (i: number): number[] => [1, 2, 3, 4].flatMap((k) => [long[(i + n * 4 - k) % n]!, long[(i + k) % n]!]);
   const straight = long.map((l, i) => n > 8 && l > STRAIGHT * Math.max(...near(i)));
   const limit = Math.cos((cornerDeg * Math.PI) / 180);
-  const corner = edge.map((e, i) => dot(unit(edge[(i + n - 1) % n]!), unit(e)) < limit);
+  const corner =
+    around > 0
+      ? sharpest(ring, long, around, limit)
+      : edge.map((e, i) => dot(unit(edge[(i + n - 1) % n]!), unit(e)) < limit);
   const breaks = ring.flatMap((_, i) => (corner[i] || straight[i] || straight[(i + n - 1) % n] ? [i] : []));
   const first = breaks[0] ?? 0;
   const ends = [...(breaks.length > 0 ? breaks : [0]), first + n];
@@ -33,21 +37,52 @@ function fitRing(given: Ring, maxError: number, cornerDeg: number): PathCommand[
     !corner[i % n] && straight[(i + n - 1) % n] ? unit(edge[(i + n - 1) % n]!) : undefined;
   const arriving = (i: number): Point | undefined =>
     !corner[i % n] && straight[i % n] ? scale(unit(edge[i % n]!), -1) : undefined;
-  const around = unit(minus(at(first + 1), at(first - 1)));
+  const across = unit(minus(at(first + 1), at(first - 1)));
   for (let k = 0; k + 1 < ends.length; k++) {
     const [i, j] = [ends[k]!, ends[k + 1]!];
     const run = withMiddles(Array.from({ length: j - i + 1 }, (_, m) => at(i + m)));
     const from =
-      breaks.length === 0 ? around : (leaving(i) ?? endTangent(at(i), at(i + 1), j - i > 1 ? at(i + 2) : undefined));
+      breaks.length === 0 ? across : (leaving(i) ?? endTangent(at(i), at(i + 1), j - i > 1 ? at(i + 2) : undefined));
     const to =
       breaks.length === 0
-        ? scale(around, -1)
+        ? scale(across, -1)
         : (arriving(j) ?? endTangent(at(j), at(j - 1), j - i > 1 ? at(j - 2) : undefined));
     if (j - i === 1) out.push({ type: 'L', x: at(j).x, y: at(j).y });
     else fitRun(run, from, to, maxError, out);
   }
   out.push({ type: 'Z' });
   return out;
+}
+
+/** Corners by the turn between what lies so far before a point and so far after it; of several near each other the sharpest. */
+function sharpest(ring: Ring, long: readonly number[], around: number, limit: number): boolean[] {
+  const n = ring.length;
+  const reach = (i: number, way: 1 | -1): { at: number; far: number } => {
+    let [far, k] = [0, i];
+    for (let steps = 0; far < around && steps < n >> 1; steps++) {
+      const edge = way > 0 ? k : (k + n - 1) % n;
+      far += long[edge]!;
+      k = (k + way + n) % n;
+    }
+    return { at: k, far };
+  };
+  const turn = ring.map((p, i) => {
+    const [back, on] = [ring[reach(i, -1).at]!, ring[reach(i, 1).at]!];
+    return dot(unit(minus(p, back)), unit(minus(on, p)));
+  });
+  return turn.map((cos, i) => {
+    if (cos >= limit) return false;
+    for (const way of [1, -1] as const) {
+      let [far, k] = [0, i];
+      for (let steps = 0; steps < n; steps++) {
+        far += long[way > 0 ? k : (k + n - 1) % n]!;
+        k = (k + way + n) % n;
+        if (far > around || k === i) break;
+        if (turn[k]! < cos || (turn[k] === cos && k < i)) return false;
+      }
+    }
+    return true;
+  });
 }
 
 const STRAIGHT = 4;

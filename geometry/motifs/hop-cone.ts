@@ -7,7 +7,7 @@ import { cut, cutLine, over, stencil, type Step } from './pen/stencil.ts';
 export const HOP_CONE: MotifEntry = {
   id: 'hopCone',
   label: 'hop cone',
-  options: [{ id: 'rows', label: 'Rows of scales', least: 4, most: 7, step: 1, usual: 5 }],
+  options: [{ id: 'rows', label: 'Rows of scales', least: 4, most: 6, step: 1, usual: 5 }],
   draw({ rows = 5 }) {
     const count = Math.round(rows);
     const steps: (Step | readonly Step[])[] = [];

@@ -1,4 +1,5 @@
 import { t } from '../words/t.ts';
+import { ImportPlace } from '../artwork/ImportPlace.tsx';
 import css from './App.module.css';
 import { MyDesignsPlace } from './MyDesignsPlace.tsx';
 import { NewerVersion } from './NewerVersion.tsx';
@@ -46,6 +47,7 @@ export function App() {
         </div>
       </main>
       <MyDesignsPlace />
+      <ImportPlace />
       <OtherTab />
     </div>
   );

@@ -9,6 +9,7 @@ import { Button } from '../ui/Button.tsx';
 import { TextField } from '../ui/TextField.tsx';
 import { t } from '../words/t.ts';
 import { BorderDetails } from './BorderDetails.tsx';
+import { DrawingDetails } from './DrawingDetails.tsx';
 import { DateButton, DateTool } from './DateTool.tsx';
 import css from './ElementRow.module.css';
 import { elementWords, kindWords } from './element-words.ts';
@@ -39,7 +40,7 @@ export function ElementRow({ element }: { readonly element: DesignElement }) {
       <div className={css.line}>
         {!isText(element) ? (
           <button type="button" className={css.border} onClick={choose} aria-pressed={chosen}>
-            {kindWords(element)}
+            {element.kind === 'artwork' ? what : kindWords(element)}
           </button>
         ) : (
           <TextField
@@ -112,6 +113,7 @@ export function ElementRow({ element }: { readonly element: DesignElement }) {
         {open && element.kind === 'ringText' && <RingTextDetails element={element} />}
         {open && element.kind === 'lineText' && <LineTextDetails element={element} />}
         {open && element.kind === 'border' && <BorderDetails element={element} />}
+        {open && (element.kind === 'motif' || element.kind === 'artwork') && <DrawingDetails element={element} />}
       </div>
     </li>
   );

@@ -9,6 +9,7 @@ import type { Change } from '../state/history.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { Button } from '../ui/Button.tsx';
 import { t } from '../words/t.ts';
+import { AddDrawing } from './AddDrawing.tsx';
 import { ElementRow } from './ElementRow.tsx';
 import css from './SayPanel.module.css';
 
@@ -67,6 +68,7 @@ export function SayPanel() {
           <Button kind="plain" onClick={() => add(addBorder)}>
             <Plus size={16} aria-hidden /> {t('say.addBorder')}
           </Button>
+          <AddDrawing />
         </div>
       </section>
     </>

@@ -1,4 +1,5 @@
 import advice from './en/advice.json';
+import artwork from './en/artwork.json';
 import { SAID_EN } from '../../geometry/words/said-en.ts';
 import begin from './en/begin.json';
 import bridges from './en/bridges.json';
@@ -26,6 +27,7 @@ export const english = {
   // What the kernel says of a plate; it stands there, once.
   ...SAID_EN,
   begin,
+  artwork,
   bridges,
   cautions,
   dates,

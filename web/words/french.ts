@@ -20,6 +20,7 @@ import stage from './fr/stage.json';
 import take from './fr/take.json';
 import trouble from './fr/trouble.json';
 import verdict from './fr/verdict.json';
+import artwork from './fr/artwork.json';
 
 /** Every word in French, part by part as in English; loaded only when it is spoken. */
 export const book = {
@@ -27,6 +28,7 @@ export const book = {
   ...records,
   advice,
   begin,
+  artwork,
   bridges,
   cautions,
   dates,

@@ -20,6 +20,7 @@ import stage from './de/stage.json';
 import take from './de/take.json';
 import trouble from './de/trouble.json';
 import verdict from './de/verdict.json';
+import artwork from './de/artwork.json';
 
 /** Every word in German, part by part as in English; loaded only when it is spoken. */
 export const book = {
@@ -27,6 +28,7 @@ export const book = {
   ...records,
   advice,
   begin,
+  artwork,
   bridges,
   cautions,
   dates,

@@ -20,6 +20,7 @@ import stage from './es/stage.json';
 import take from './es/take.json';
 import trouble from './es/trouble.json';
 import verdict from './es/verdict.json';
+import artwork from './es/artwork.json';
 
 /** Every word in Spanish, part by part as in English; loaded only when it is spoken. */
 export const book = {
@@ -27,6 +28,7 @@ export const book = {
   ...records,
   advice,
   begin,
+  artwork,
   bridges,
   cautions,
   dates,

@@ -3,6 +3,7 @@ import Coordinate from 'jsts/org/locationtech/jts/geom/Coordinate.js';
 import GeometryFactory from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
 import DistanceOp from 'jsts/org/locationtech/jts/operation/distance/DistanceOp.js';
 import OverlayOp from 'jsts/org/locationtech/jts/operation/overlay/OverlayOp.js';
+import SnapIfNeededOverlayOp from 'jsts/org/locationtech/jts/operation/overlay/snap/SnapIfNeededOverlayOp.js';
 import UnaryUnionOp from 'jsts/org/locationtech/jts/operation/union/UnaryUnionOp.js';
 
 /** The few verbs of JTS (the jsts port, which ships no types) that the judges use. */
@@ -37,11 +38,23 @@ export function unionOf(areas: readonly Area[]): Area {
 }
 
 export function difference(a: Area, b: Area): Area {
-  return OverlayOp.difference(a, b) as Area;
+  return overlay(a, b, OverlayOp.DIFFERENCE);
 }
 
 export function intersection(a: Area, b: Area): Area {
-  return OverlayOp.intersection(a, b) as Area;
+  return overlay(a, b, OverlayOp.INTERSECTION);
+}
+
+/**
+ * Edges that cross by a step of the grid, a tenth of a micrometre, make an area invalid to JTS; growing it by nothing
+ * is its own way to mend that.
+ */
+function overlay(a: Area, b: Area, kind: number): Area {
+  try {
+    return SnapIfNeededOverlayOp.overlayOp(a, b, kind) as Area;
+  } catch {
+    return SnapIfNeededOverlayOp.overlayOp(BufferOp.bufferOp(a, 0), BufferOp.bufferOp(b, 0), kind) as Area;
+  }
 }
 
 /** Round corners of the judge miss the true circle by no more than this. */

@@ -50,6 +50,7 @@ test('by keyboard: walked to, moved, turned, typed, copied, locked, removed', as
   await expect(said(page)).toHaveText(/^Line “CASK”, 109\.\d mm above centre$/);
   expect(cutting(await cutFile(page))).toBe(cutting(before));
 
+  await goTo(page, 'say');
   await walkTo(page, /^Ring text, top/);
   await page.keyboard.press('ArrowRight');
   await expect(said(page)).toHaveText(/at 1°/);

@@ -73,6 +73,12 @@ describe('a date in a text', () => {
   ])('%s means the year %i', (text, year) => {
     expect(findDate(text, 2026)?.day.year).toBe(year);
   });
+  it.each(['14 OCT 2026', '14. Okt. 2026', '14 oct. 2026', 'Oct 14, 2026', '14 de octubre de 2026'])(
+    'is seen in %j',
+    (text) => {
+      expect(findDate(text, 2026)).toEqual({ from: 0, to: text.length, day: { year: 2026, month: 10, day: 14 } });
+    },
+  );
   it.each(['31.2.2027', '12.13.2027', '2027-00-10', 'CASK 12', 'MIX · CD · LP', '1.2.3', 'June 2027'])(
     'is not seen in %j',
     (text) => {

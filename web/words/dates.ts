@@ -104,20 +104,23 @@ function padded(value: number): string {
   return String(value).padStart(2, '0');
 }
 
-/** Names of months in all our languages, in lower case, with their numbers. */
+/** Names of months in all our languages, whole and shortened, in lower case and without full stops. */
 const MONTHS = new Map(
-  ['en', 'de', 'fr', 'es'].flatMap((locale) => {
-    const format = new Intl.DateTimeFormat(locale, { month: 'long', timeZone: 'UTC' });
-    return Array.from({ length: 12 }, (_, i) => [format.format(Date.UTC(2000, i, 1)).toLowerCase(), i + 1] as const);
-  }),
+  ['en-GB', 'en-US', 'de', 'fr', 'es'].flatMap((locale) =>
+    (['long', 'short'] as const).flatMap((month) => {
+      const format = new Intl.DateTimeFormat(locale, { month, timeZone: 'UTC' });
+      return Array.from({ length: 12 }, (_, i) => [plainName(format.format(Date.UTC(2000, i, 1))), i + 1] as const);
+    }),
+  ),
 );
-const MONTH = `(${[...MONTHS.keys()].join('|')})`;
+const LONGEST_FIRST = [...MONTHS.keys()].sort((a, b) => b.length - a.length);
+const MONTH = `(${LONGEST_FIRST.join('|')})\\.?`;
 const LETTER_BEFORE = '(?<![\\p{L}\\p{N}])';
 const LETTER_AFTER = '(?![\\p{L}\\p{N}])';
 
 interface Form {
   readonly form: RegExp;
-  read(found: RegExpExecArray, thisYear: number): Day;
+  readonly read: (found: RegExpExecArray, thisYear: number) => Day;
 }
 
 const FORMS: readonly Form[] = [
@@ -152,7 +155,11 @@ function form(inside: string): RegExp {
 }
 
 function monthOf(name: string | undefined): number {
-  return MONTHS.get((name ?? '').toLowerCase()) ?? 0;
+  return MONTHS.get(plainName(name ?? '')) ?? 0;
+}
+
+function plainName(month: string): string {
+  return month.toLowerCase().replace('.', '');
 }
 
 function yearOf(figures: string, thisYear: number): number {

@@ -1,4 +1,4 @@
-import type { Grey } from './trace.ts';
+import type { Grey } from './grey.ts';
 
 /**
  * A picture's values after a Gaussian blur of the given standard deviation in pixels; what lies outside is as its edge.

@@ -4,14 +4,8 @@ import { signedAreaMm2 } from '../measure/ring.ts';
 import type { Ring } from '../shapes.ts';
 import { blurred } from './blur.ts';
 import { finish } from './finish.ts';
+import type { Grey } from './grey.ts';
 import type { Composed, Tone } from './painted.ts';
-
-/** A picture in greys, 0 black to 255 white, row by row from the top. */
-export interface Grey {
-  readonly width: number;
-  readonly height: number;
-  readonly values: Uint8Array;
-}
 
 export interface TraceWish {
   /** 0 to 1: what is darker than this share of white counts as dark. */

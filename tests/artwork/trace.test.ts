@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type Grey, trace } from '../../geometry/artwork/trace.ts';
+import type { Grey } from '../../geometry/artwork/grey.ts';
+import { trace } from '../../geometry/artwork/trace.ts';
 import { flattenOutline } from '../../geometry/measure/flatten.ts';
 import { readPathData } from '../../geometry/measure/path-data.ts';
 
@@ -70,7 +71,7 @@ describe('traced pictures', () => {
     const spotted = picture(
       300,
       300,
-      (x, y) => Math.hypot(x - 150, y - 150) < 80 || (x < 20 && Math.hypot((x % 10) - 5, (y % 10) - 5) < 1.9),
+      (x, y) => Math.hypot(x - 150, y - 150) < 80 || (x < 20 && Math.hypot((x % 10) - 5, (y % 10) - 5) < 1.3),
     );
     const done = drawn(spotted);
     expect(done.openings).toBe(1);

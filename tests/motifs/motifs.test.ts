@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { motifById, MOTIFS } from '../../geometry/motifs/catalogue.ts';
+import { MOTIF_LABELS } from '../../geometry/motifs/labels.ts';
 import { drawMotif } from '../../geometry/motifs/draw-motif.ts';
 import { flattenOutline } from '../../geometry/measure/flatten.ts';
 import { outlineBox } from '../../geometry/measure/outline-box.ts';
@@ -13,6 +14,7 @@ test('there are at least sixteen, each with a name of its own', () => {
   expect(new Set(MOTIFS.map((m) => m.id)).size).toBe(MOTIFS.length);
   expect(motifById('bee')?.label).toBe('bee');
   expect(motifById('no such thing')).toBeUndefined();
+  expect(Object.entries(MOTIF_LABELS)).toEqual(MOTIFS.map((m) => [m.id, m.label]));
 });
 
 describe.each(MOTIFS.map((m) => [m.id, m] as const))('%s', (id, motif) => {

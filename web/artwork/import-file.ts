@@ -1,4 +1,4 @@
-import type { Grey } from '../../geometry/artwork/trace.ts';
+import type { Grey } from '../../geometry/artwork/grey.ts';
 import { fileKind } from './picture-kind.ts';
 import { MOST_PICTURE_BYTES, readPicture } from './read-picture.ts';
 import { readSvg, type SvgDrawing } from './read-svg.ts';

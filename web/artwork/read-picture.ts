@@ -1,4 +1,4 @@
-import type { Grey } from '../../geometry/artwork/trace.ts';
+import type { Grey } from '../../geometry/artwork/grey.ts';
 import { greyOf } from './grey.ts';
 import { pictureSize } from './picture-kind.ts';
 import type { Refusal } from './svg-text.ts';

@@ -1,6 +1,6 @@
 import { isText } from '../../geometry/design/kinds.ts';
 import { SlidersHorizontal, Trash2 } from 'lucide-react';
-import { useEffect, useRef, useState } from 'react';
+import { lazy, Suspense, useEffect, useRef, useState } from 'react';
 import { LONGEST_TEXT, type DesignElement } from '../../geometry/design/schema.ts';
 import { removeElement } from '../actions/remove-element.ts';
 import { setText } from '../actions/set-text.ts';
@@ -9,12 +9,14 @@ import { Button } from '../ui/Button.tsx';
 import { TextField } from '../ui/TextField.tsx';
 import { t } from '../words/t.ts';
 import { BorderDetails } from './BorderDetails.tsx';
-import { DrawingDetails } from './DrawingDetails.tsx';
 import { DateButton, DateTool } from './DateTool.tsx';
 import css from './ElementRow.module.css';
 import { elementWords, kindWords } from './element-words.ts';
 import { LineTextDetails } from './LineTextDetails.tsx';
 import { RingTextDetails } from './RingTextDetails.tsx';
+
+/** Knows every motif: loaded when one is worked on. */
+const DrawingDetails = lazy(async () => ({ default: (await import('./DrawingDetails.tsx')).DrawingDetails }));
 
 /** One element of the list: its text as a field, and behind a fold where exactly it stands. */
 export function ElementRow({ element }: { readonly element: DesignElement }) {
@@ -113,7 +115,11 @@ export function ElementRow({ element }: { readonly element: DesignElement }) {
         {open && element.kind === 'ringText' && <RingTextDetails element={element} />}
         {open && element.kind === 'lineText' && <LineTextDetails element={element} />}
         {open && element.kind === 'border' && <BorderDetails element={element} />}
-        {open && (element.kind === 'motif' || element.kind === 'artwork') && <DrawingDetails element={element} />}
+        {open && (element.kind === 'motif' || element.kind === 'artwork') && (
+          <Suspense fallback={null}>
+            <DrawingDetails element={element} />
+          </Suspense>
+        )}
       </div>
     </li>
   );

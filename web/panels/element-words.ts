@@ -1,6 +1,6 @@
 import { isText } from '../../geometry/design/kinds.ts';
 import type { DesignElement } from '../../geometry/design/schema.ts';
-import { motifById } from '../../geometry/motifs/catalogue.ts';
+import { MOTIF_LABELS } from '../../geometry/motifs/labels.ts';
 import { motifName } from '../artwork/motif-words.ts';
 import { t } from '../words/t.ts';
 
@@ -9,8 +9,8 @@ export function kindWords(element: DesignElement): string {
   if (element.kind === 'lineText') return t('say.kinds.line');
   if (element.kind === 'border') return t(`say.borders.${element.style}`);
   if (element.kind === 'motif') {
-    const motif = motifById(element.motif);
-    return motif ? motifName(motif) : t('say.kinds.motif');
+    const label = MOTIF_LABELS[element.motif];
+    return label === undefined ? t('say.kinds.motif') : motifName({ label });
   }
   if (element.kind === 'artwork') return t('say.kinds.artwork');
   const clock = ((element.middleDeg % 360) + 360) % 360;

@@ -1,5 +1,6 @@
 import type { Composed, Painted, Tone } from '../../geometry/artwork/painted.ts';
-import type { Grey, TraceWish } from '../../geometry/artwork/trace.ts';
+import type { Grey } from '../../geometry/artwork/grey.ts';
+import type { TraceWish } from '../../geometry/artwork/trace.ts';
 
 /** A drawing as a path 1 high about its middle, y up, and how wide it is. */
 export interface SmallPicture {

@@ -108,7 +108,7 @@ export function PlateStage(props: PlateStageProps) {
   useFontsArrived();
 
   const hand = useStageBridges(plate, view, props.work);
-  const places = useStagePlacing(newest, view, size, placing, drags);
+  const places = useStagePlacing(newest, view, look.zoom > 1, size, placing, drags);
   // The dragged picture goes as soon as the true one is painted.
   const shownTrue = settled && scene.plate === paths?.scene;
   useEffect(() => {
@@ -194,6 +194,7 @@ export function PlateStage(props: PlateStageProps) {
             lockedIds={placing.elements.flatMap((e) => (e.locked === true ? [e.id] : []))}
             hoverId={hoverId}
             dragging={draggedIds !== undefined}
+            typing={placing.typingId !== undefined}
             drags={drags}
             hand={hand}
             showBridges={showBridges}

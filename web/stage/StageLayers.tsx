@@ -35,6 +35,8 @@ export interface StageLayersProps {
   readonly hoverId: string | undefined;
   /** What is chosen is shown by the drag's own layer. */
   readonly dragging: boolean;
+  /** The chosen text is being typed: nothing else is to be taken hold of. */
+  readonly typing: boolean;
   readonly drags: DragStore;
   readonly hand: StageBridgesHand | undefined;
   readonly showBridges: boolean;
@@ -116,7 +118,7 @@ export function StageLayers(props: StageLayersProps) {
                   <RulerMarks extent={first} worldMm={worldMm} view={view} palette={palette} />
                 )}
                 <ElementOutline extents={chosen} faint={false} view={view} palette={palette} />
-                {first && chosenIds.length === 1 && !hand && (
+                {first && chosenIds.length === 1 && !hand && !props.typing && (
                   <ElementHandles
                     extent={first}
                     locked={props.lockedIds.includes(first.elementId)}

@@ -45,6 +45,7 @@ const ACROSS_PX = 14;
 export function useStagePlacing(
   plate: PlateResult | undefined,
   view: View | undefined,
+  zoomed: boolean,
   size: SizePx | undefined,
   work: StagePlacing,
   store: DragStore,
@@ -68,7 +69,8 @@ export function useStagePlacing(
   const grab = (at: ScreenPoint, finger: boolean): Grip | undefined => {
     if (!plate || !view || !size || work.typingId !== undefined) return undefined;
     const held = holdAt(plate.layout.extents, plate.openings, work.chosenIds, view, size, at, finger);
-    const other = held || finger || work.several ? undefined : letterAt(plate, view, at);
+    // A mouse need not choose first; on a part of the plate that is shown large it moves the picture, except by a letter.
+    const other = held || finger || work.several ? undefined : zoomed ? letterAt(plate, view, at) : under(at, false);
     const id = held?.id ?? other;
     if (id === undefined) return undefined;
     const ids = other === undefined ? [id, ...work.chosenIds.filter((c) => c !== id)] : [id];

@@ -31,6 +31,8 @@ export async function measureDrag(): Promise<DragMeasured | undefined> {
   try {
     const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
     await page.goto(address);
+    // Past the pictures of the beginnings, which a first visit draws: they are no part of a drag.
+    await page.getByRole('button', { name: /What shall it say/ }).click();
     await page.waitForFunction(() => !document.querySelector('[data-busy]'), undefined, { timeout: 120_000 });
     return await dragOn(page, FRAMES);
   } finally {

@@ -39,7 +39,7 @@ export function pictureWhenIdle(
 async function run(client: PlateClient): Promise<void> {
   running = true;
   // all that come into sight at once are there before the first is taken, whatever order the browser tells them in
-  await Promise.resolve();
+  await new Promise((go) => setTimeout(go, 50));
   for (let wish = next(); wish !== undefined; wish = next()) {
     const { design } = wish;
     if (!wish.unwanted() && !made.has(design)) {

@@ -38,7 +38,7 @@ export function readSvg(
   if ('refused' in clean) return clean;
   const walk: Walk = {
     shapes: [],
-    notes: new Set(notesOf(clean.dropped)),
+    notes: new Set(notesOf(text.handlers ? ['script', ...clean.dropped] : clean.dropped)),
     rules: clean.styles.flatMap(readRules),
     ids: new Map(),
   };

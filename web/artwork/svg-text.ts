@@ -23,9 +23,12 @@ const DEEPEST = 120;
 
 /**
  * An SVG file's bytes to text that may be parsed: no entities of its own, not nested or long beyond measure.
- * A plain document type is cut out, so that no parser ever looks for it.
+ * A plain document type is cut out, so that no parser ever looks for it; so are attributes named on...: browsers look at
+ * those while they parse, even where nothing may run. `handlers` tells whether there were any.
  */
-export function svgText(bytes: Uint8Array): { readonly text: string } | { readonly refused: Refusal } {
+export function svgText(
+  bytes: Uint8Array,
+): { readonly text: string; readonly handlers: boolean } | { readonly refused: Refusal } {
   if (bytes.length === 0) return { refused: 'empty' };
   if (bytes.length > MOST_SVG_BYTES) return { refused: 'tooLarge' };
   if (bytes[0] === 0x1f && bytes[1] === 0x8b) return { refused: 'packed' };
@@ -36,11 +39,12 @@ export function svgText(bytes: Uint8Array): { readonly text: string } | { readon
   if (raw.includes('\u0000')) return { refused: 'notWellFormed' };
   const scanned = scan(raw);
   if ('refused' in scanned) return scanned;
-  return { text: scanned.text.replace(/^[\s\uFEFF]*<\?xml[^>]*\?>/, '').trim() };
+  return { ...scanned, text: scanned.text.replace(/^[\s\uFEFF]*<\?xml[^>]*\?>/, '').trim() };
 }
 
 /** One pass over all markup: counts, measures depth, finds declarations wherever they stand. */
-function scan(raw: string): { readonly text: string } | { readonly refused: Refusal } {
+function scan(raw: string): { readonly text: string; readonly handlers: boolean } | { readonly refused: Refusal } {
+  let handlers = false;
   let [tags, depth, at] = [0, 0, 0];
   let text = '';
   let kept = 0;
@@ -75,10 +79,19 @@ function scan(raw: string): { readonly text: string } | { readonly refused: Refu
         if (raw[end - 1] !== '/' && ++depth > DEEPEST) return { refused: 'tooDeep' };
       }
       at = end + 1;
+      const tag = raw.slice(open, at);
+      const quiet = tag.replace(HANDLER, '');
+      if (quiet !== tag) {
+        handlers = true;
+        text += raw.slice(kept, open) + quiet;
+        kept = at;
+      }
     }
   }
-  return tags === 0 ? { refused: 'noSvg' } : { text: text + raw.slice(kept) };
+  return tags === 0 ? { refused: 'noSvg' } : { text: text + raw.slice(kept), handlers };
 }
+
+const HANDLER = /[\s/](?:[\w-]+:)?on[\w-]*\s*=\s*(?:"[^"]*"|'[^']*')/gi;
 
 /** Where a tag ends: the first `>` outside quotes. */
 function tagEnd(raw: string, open: number): number {

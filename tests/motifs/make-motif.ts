@@ -41,5 +41,5 @@ export function makeMotif(
       },
     ],
   };
-  return { result: makePlate(design, 'only', { face: () => undefined } as never, createStore()), width, design };
+  return { result: makePlate(design, 'only', { get: () => undefined }, createStore()), width, design };
 }

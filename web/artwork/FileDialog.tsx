@@ -120,7 +120,7 @@ export function FileDialog({ file, inPlaceOf }: FileDialogProps) {
               <p key={note}>{t(`artwork.notes.${note}`)}</p>
             ))}
           </div>
-          <p className={css.hint}>{t('artwork.bridgedHint')}</p>
+          {problem === undefined && <p className={css.hint}>{t('artwork.bridgedHint')}</p>}
         </div>
         <footer className={css.foot}>
           <Button kind="quiet" onClick={end}>

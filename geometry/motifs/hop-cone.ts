@@ -38,7 +38,7 @@ export const HOP_CONE: MotifEntry = {
         4.4,
       ),
     );
-    return stencil(steps);
+    return stencil(steps, 3.6, 3);
   },
 };
 

@@ -30,7 +30,17 @@ export type Mend =
       readonly kind: 'set-plate-diameter';
       readonly plateId: string;
       readonly diameter: 'fit' | { readonly mm: number };
-    };
+    }
+  | {
+      readonly kind: 'set-lifting';
+      readonly lifting: {
+        readonly shape: 'holes';
+        readonly count: number;
+        readonly firstDeg: number;
+        readonly at: number;
+      };
+    }
+  | { readonly kind: 'add-mask-ring'; readonly plateId: string };
 
 export interface Finding {
   /** Kebab-case code of ours, stable: tests, translations and files refer to it. */

@@ -1,5 +1,8 @@
 import type { FaceSource } from './adapters/face.ts';
 import { plateDiameterMm } from './barrel/blank.ts';
+import { isLifted } from './barrel/finger-room.ts';
+import { neutralRadiusMm } from './barrel/surface.ts';
+import { surfaceOf } from './barrel/surface-of.ts';
 import { bridgeOpenings } from './bridges/bridge-openings.ts';
 import { checkPlate } from './checks/check-plate.ts';
 import { judgeGaps } from './checks/gap-findings.ts';
@@ -9,7 +12,8 @@ import { verifyPlate } from './checks/verify-plate.ts';
 import { shortFingerprint } from './design/fingerprint.ts';
 import type { Design } from './design/schema.ts';
 import { sortFindings, verdictOf } from './findings.ts';
-import { layOut } from './layout/lay-out.ts';
+import { layOut, type OnBarrel } from './layout/lay-out.ts';
+import { layMaskRing } from './layout/mask-ring.ts';
 import { areaOf } from './measure/facts.ts';
 import { gatherUnits } from './openings/gather-units.ts';
 import type { PlateResult } from './plate.ts';
@@ -26,7 +30,7 @@ import { stockRules } from './stock/stock-rules.ts';
  * it as findings. Throws RangeError only when the design has no such plate.
  *
  * 1. Diameter from the head, rules from the stock.
- * 2. Layout in mm. Letters keep apart by a bridge's width, so that each can be bridged on its own.
+ * 2. Layout in mm, of the design or of a ring that masks around another plate. Letters keep apart by a bridge's width, so that each can be bridged on its own.
  * 3. Openings gathered into units; units bridged.
  * 4. Checks; the proof; what is narrow.
  */
@@ -37,7 +41,10 @@ export function makePlate(design: Design, plateId: string, faces: FaceSource, st
   const { rules, findings: stockFindings } = stockRules(design.stock, design.bridges.width);
   const apart = { ...rules, leastWebMm: Math.max(rules.leastWebMm, rules.leastBridgeMm) };
   trimStore(store);
-  const layout = layOut(design, diameterMm, apart, faces, store.layouts);
+  const layout =
+    spec.masks === undefined
+      ? layOut(design, diameterMm, apart, faces, store.layouts, onBarrel(design, diameterMm))
+      : layMaskRing(spec, diameterMm, maskedMm(design, spec.masks), rules);
   const units = gatherUnits(layout, rules.leastBridgeMm, store.outlines);
   const unbridged = units.flatMap((u) => u.inPlace);
   const bridged = bridgeOpenings(units, rules, design, store);
@@ -89,4 +96,20 @@ export function makePlate(design: Design, plateId: string, faces: FaceSource, st
     verdict: verdictOf(findings),
     fingerprint: shortFingerprint(design),
   };
+}
+
+function onBarrel(design: Design, diameterMm: number): OnBarrel {
+  const lying = surfaceOf(design, diameterMm, design.stock.thicknessMm);
+  const side = 'surface' in lying && lying.surface.kind === 'side' ? lying.surface : undefined;
+  const spread = side && design.surface !== 'head' && design.surface.spread;
+  return {
+    ...(design.lifting && isLifted(design, diameterMm) && { lifting: design.lifting }),
+    ...(side && spread && { spread: { radiusMm: neutralRadiusMm(side), lines: side.lines } }),
+  };
+}
+
+/** Diameter of the plate that a ring goes around; undefined when there is none, or only another ring. */
+function maskedMm(design: Design, plateId: string): number | undefined {
+  const masked = design.plates.find((p) => p.id === plateId && p.masks === undefined);
+  return masked && plateDiameterMm(design, masked).diameterMm;
 }

@@ -3,6 +3,7 @@ import type { Finding } from '../findings.ts';
 import { GREATEST_PLATE_MM, LEAST_PLATE_MM } from '../units.ts';
 import { inMm, named, said, say } from '../words/say.ts';
 import { barrelById } from './barrels.ts';
+import { freeOfHoopsMm, sideMeasures } from './side-measures.ts';
 
 /** A blank's diameter is a whole number of these: what a shop reads off a rule. Common practice, no source. */
 export const DIAMETER_STEP_MM = 0.5;
@@ -53,13 +54,23 @@ export function headDiameter(head: Head): HeadDiameter {
 
 /**
  * Diameter of one plate's blank, mm: for `fit` the smaller head diameter less the clearance on each side, for a share
- * that part of it, both rounded down to the shop's step; or the diameter asked for outright. What makes no sense is a
+ * that part of it, both rounded down to the shop's step; on the side of a barrel what is free between its hoops stands
+ * for the head; or the diameter asked for outright. What makes no sense is a
  * finding that stops the cut, and the nearest possible diameter is given, so that the plate can still be drawn.
  */
 export function plateDiameterMm(design: Design, plate: PlateSpec): { diameterMm: number; findings: Finding[] } {
   const asked = plate.diameter;
   const head = headDiameter(design.head);
-  if (typeof asked === 'object' && 'mm' in asked) return within(asked.mm, plate, head.findings);
+  // On the side of a barrel a diameter said outright asks nothing of the head.
+  if (typeof asked === 'object' && 'mm' in asked)
+    return within(asked.mm, plate, design.surface === 'head' ? head.findings : []);
+  if (design.surface !== 'head') {
+    const side = sideMeasures(design.head, design.surface);
+    const free = stepDown(side && side.lengthMm > 0 ? freeOfHoopsMm(side.lengthMm) : 0);
+    // What is wrong with the side, its own check says.
+    const mm = asked === 'fit' ? free : stepDown(free * asked.share);
+    return mm > 0 ? within(mm, plate, []) : { diameterMm: LEAST_PLATE_MM, findings: [] };
+  }
   if (head.smallerMm <= 0) return { diameterMm: LEAST_PLATE_MM, findings: head.findings };
   const fitting = stepDown(head.smallerMm - 2 * design.head.clearanceMm);
   return within(asked === 'fit' ? fitting : stepDown(fitting * asked.share), plate, head.findings);

@@ -3,8 +3,12 @@ import { checkBridgeTooThin } from './bridge-too-thin.ts';
 import { checkCrownGap } from './crown-gap.ts';
 import { checkHeavyPlate } from './heavy-plate.ts';
 import type { CheckInput } from './input.ts';
+import { checkLayIn } from './lay-in.ts';
 import { checkNothingToCut } from './nothing-to-cut.ts';
+import { checkOnBarrel } from './on-barrel.ts';
+import { checkOverspray } from './overspray.ts';
 import { checkPlateWontDrop } from './plate-wont-drop.ts';
+import { checkRolled } from './rolled.ts';
 import { checkSoftIsland } from './soft-island.ts';
 import { checkTextOverlap } from './text-overlap.ts';
 import { checkTooNearRim } from './too-near-rim.ts';
@@ -16,7 +20,11 @@ const CHECKS: readonly ((input: CheckInput) => Finding[])[] = [
   checkBridgeTooThin,
   checkSoftIsland,
   checkPlateWontDrop,
+  checkOnBarrel,
+  checkRolled,
   checkCrownGap,
+  checkLayIn,
+  checkOverspray,
   checkHeavyPlate,
   checkNothingToCut,
 ];

@@ -1,10 +1,11 @@
 import type { Finding } from '../findings.ts';
+import { isElementId } from '../layout/no-element.ts';
 import { said } from '../words/say.ts';
 import type { CheckInput } from './input.ts';
 
-/** A plate without a single opening is a round of metal. */
-export function checkNothingToCut({ openings }: CheckInput): Finding[] {
-  if (openings.length > 0) return [];
+/** A plate without a single opening, but those to lift it by, is a round of metal; what a ring lacks, its layout says. */
+export function checkNothingToCut({ plate, openings }: CheckInput): Finding[] {
+  if (openings.some((o) => o.elementIds.some(isElementId)) || plate.masks !== undefined) return [];
   return [
     {
       code: 'nothing-to-cut',

@@ -6,7 +6,7 @@ import type { CheckInput } from './input.ts';
 /** A plate that does not drop inside the chime, or only without the clearance that was asked for. */
 export function checkPlateWontDrop({ design, plate, diameterMm }: CheckInput): Finding[] {
   const { smallerMm } = headDiameter(design.head);
-  if (smallerMm <= 0) return [];
+  if (smallerMm <= 0 || design.surface !== 'head') return [];
   const fittingMm = smallerMm - 2 * design.head.clearanceMm;
   if (diameterMm <= fittingMm + DIAMETER_STEP_MM) return [];
   const stuck = diameterMm > smallerMm;

@@ -1,5 +1,6 @@
 import type { DesignElement } from '../design/schema.ts';
 import type { Finding, Mend } from '../findings.ts';
+import { MASK_ID } from '../layout/no-element.ts';
 import type { Extent } from '../layout/placed.ts';
 import { reachOf } from '../measure/facts.ts';
 import type { Point, Ring } from '../shapes.ts';
@@ -19,7 +20,8 @@ export function checkTooNearRim(input: CheckInput): Finding[] {
   const farthest = new Map<string, { at: Point; reach: number; rings: Ring[] }>();
   for (const opening of input.openings) {
     const elementId = outermost(opening.elementIds, input.layout.extents);
-    if (elementId !== undefined) {
+    // How broad a ring that masks is, its layout says.
+    if (elementId !== undefined && elementId !== MASK_ID) {
       const entry = farthest.get(elementId) ?? { at: { x: 0, y: 0 }, reach: 0, rings: [] };
       const reach = reachOf(opening.region.outer);
       if (reach.mm > entry.reach) [entry.at, entry.reach] = [reach.at, reach.mm];

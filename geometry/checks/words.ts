@@ -1,10 +1,13 @@
 import type { DesignElement } from '../design/schema.ts';
+import { FINGER_HOLES_ID, HAND_SLOTS_ID } from '../layout/no-element.ts';
 import { motifById } from '../motifs/catalogue.ts';
 import { motifWords, say } from '../words/say.ts';
 import type { Wording } from '../words/wording.ts';
 
 /** What a person would call an element: its text in quotation marks, or the kind of border. */
 export function callElement(elements: readonly DesignElement[], id: string): Wording {
+  if (id === FINGER_HOLES_ID) return say('names.fingerHoles');
+  if (id === HAND_SLOTS_ID) return say('names.handSlots');
   const element = elements.find((e) => e.id === id);
   if (!element) return say('names.something');
   if (element.kind === 'border') return say(`names.${element.style}Border`);

@@ -16,7 +16,8 @@ export const DESIGN_VERSION = 2;
 /** Longest text of one element: a ring of 500 letters is no longer a stencil. */
 export const LONGEST_TEXT = 200;
 
-const id = z.string().check(z.minLength(1), z.maxLength(60));
+/** None begins with a colon: such names stand for openings that no element draws (geometry/layout/no-element.ts). */
+const id = z.string().check(z.minLength(1), z.maxLength(60), z.regex(/^[^:]/));
 const share = z.number().check(z.gte(0), z.lte(1));
 const clockDeg = z.number().check(z.gte(-360), z.lte(360));
 const text = z.string().check(z.maxLength(LONGEST_TEXT));

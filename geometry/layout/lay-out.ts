@@ -1,13 +1,15 @@
 import type { Face, FaceSource } from '../adapters/face.ts';
-import type { Design, DesignElement } from '../design/schema.ts';
+import type { Design, DesignElement, Lifting } from '../design/schema.ts';
 import type { Kept } from '../kept.ts';
 import { layBorder } from './border.ts';
 import type { LayoutRules } from './layout-rules.ts';
 import { layArtwork } from './artwork.ts';
+import { layLifting } from './lifting.ts';
 import { layLineText } from './line-text.ts';
 import type { Layout } from './placed.ts';
 import { layMotif } from './motif.ts';
 import { layRingText } from './ring-text.ts';
+import { type Spread, spreadLayout } from './spread.ts';
 
 /** Elements already laid out, by the element, the radius and the rules, each with the face it was set in. */
 export type LayoutStore = Kept<LaidElement>;
@@ -16,10 +18,18 @@ export interface LaidElement extends Layout {
   readonly face: Face | undefined;
 }
 
+/** What the barrel asks of a layout. */
+export interface OnBarrel {
+  /** Openings to take this plate up by. */
+  readonly lifting?: Lifting;
+  /** Lettering is set wider towards the sides of a rolled plate. */
+  readonly spread?: Spread;
+}
+
 /**
  * Places all elements of a design on one plate.
  *
- * In: a design, the plate's diameter in mm (more than 0), the rules of its stock, the faces it uses.
+ * In: a design, the plate's diameter in mm (more than 0), the rules of its stock, the faces it uses, what the barrel asks.
  * Out: shapes in mm, outlines in their own frames with a placement each (frame and angles: shapes.ts), an extent for
  * every element even when it draws nothing, and findings. The same input always gives the same output.
  * Promised: letters of one text keep the least web between them, border pieces least web and least bridge.
@@ -31,11 +41,13 @@ export function layOut(
   rules: LayoutRules,
   faces: FaceSource,
   store?: LayoutStore,
+  { lifting, spread }: OnBarrel = {},
 ): Layout {
   const radiusMm = diameterMm / 2;
-  const ruled = `${radiusMm}|${rules.leastWebMm}|${rules.leastBridgeMm}|${rules.leastOpeningMm}|`;
-  const parts = design.elements.map((element) => {
-    const lay = () => layElement(element, radiusMm, rules, faces);
+  const rolled = spread ? `${spread.radiusMm}${spread.lines}` : 'flat';
+  const ruled = `${radiusMm}|${rules.leastWebMm}|${rules.leastBridgeMm}|${rules.leastOpeningMm}|${rolled}|`;
+  const parts: Layout[] = design.elements.map((element) => {
+    const lay = () => spreadElement(element, layElement(element, radiusMm, rules, faces), faces, spread);
     if (!store) return lay();
     const face = 'face' in element ? faces.get(element.face) : undefined;
     const key = ruled + JSON.stringify(element);
@@ -45,11 +57,21 @@ export function layOut(
       (laid) => laid.face === face,
     );
   });
+  if (lifting) {
+    const lay = () => ({ ...layLifting(lifting, radiusMm), face: undefined });
+    parts.push(store ? store.once(`lifting|${radiusMm}|${JSON.stringify(lifting)}`, lay) : lay());
+  }
   return {
     shapes: parts.flatMap((part) => part.shapes),
     extents: parts.flatMap((part) => part.extents),
     findings: parts.flatMap((part) => part.findings),
   };
+}
+
+/** What goes round the centre stays as it is: it would no longer be round. */
+function spreadElement(element: DesignElement, laid: Layout, faces: FaceSource, spread: Spread | undefined): Layout {
+  if (!spread || element.kind === 'ringText' || element.kind === 'border') return laid;
+  return spreadLayout(laid, spread, element.kind === 'lineText' && faces.get(element.face)?.joins === true);
 }
 
 function layElement(element: DesignElement, radiusMm: number, rules: LayoutRules, faces: FaceSource): Layout {

@@ -6,6 +6,11 @@ export const SAID_EN = {
   findings: {
     artworkUnreadable: 'The drawing “{{name}}” can’t be read: {{problem}} Remove it and import it again.',
     bandUpsideDown: 'The outer edge of this ring must lie farther out than its inner edge. Change one of the two.',
+    bendTight:
+      '{{material}} of {{thickness}} breaks when it is rolled to a radius of {{radius}}; it stands {{least}}. Choose thinner sheet or another material.',
+    bendUnknown: 'Nobody here has rolled {{material}} to fit a barrel. Ask its maker, or choose stainless steel.',
+    beyondHalfSphere:
+      'A head of {{head}} cannot bulge or sink by {{crown}}: from {{most}} on it would be more than half a ball. Lay a straight edge across the head and measure again.',
     borderCrowded:
       '{{count}} {{pieces}} would leave too little metal between them, so there are {{most}}. Ask for fewer or move the border outwards.',
     borderTight:
@@ -21,7 +26,7 @@ export const SAID_EN = {
       'A bridge is only {{width}} wide where two openings meet; this stock needs {{least}}. Make the lettering larger or choose another face.',
     bridgeWidthRaised:
       'You asked for bridges of {{wished}}; {{thickness}} sheet {{use}} needs at least {{least}}, so they were made that wide.',
-    crownGap: 'The head {{form}} by {{crown}}, so a flat plate stands off the wood by {{gap}} {{where}}. {{advice}}',
+    crownGap: 'The head {{form}} by {{crown}}, so a flat plate stands off the wood by {{gap}} at {{what}}. {{advice}}',
     emptyText: 'This text is empty and cuts nothing. Type something, or take it out.',
     headDiametersDiffer:
       'The two diameters differ by {{difference}}. Wood shrinks across its grain, but seldom so much: measure both again. The plate is made for the smaller one.',
@@ -33,12 +38,23 @@ export const SAID_EN = {
       'The blank weighs {{weight}} kg. Lift it with two people or choose thinner sheet; its edges are sharp until they are deburred.',
     heldOnce:
       'A piece of {{what}} hangs on one bridge alone: there is no room for a second. Larger lettering, or thinner sheet, gives it room.',
+    hoopsInWay:
+      'Hoops stand out from the staves, and a plate on them does not lie close. On a barrel this long about {{room}} at the belly is free of them; this plate measures {{size}}. Measure between the hoops first.',
     islandOnBridge:
       'The inner piece of {{what}} is narrower than a bridge ({{least}}), so the bridge covers most of it. Larger lettering keeps its form better.',
     letterSwallowed:
       'Bridges cover {{percent}} % of {{what}}. Make the lettering larger, or choose thinner sheet or a finer process.',
     lettersSpread:
       'Letters of “{{text}}” were moved apart by up to {{spread}}, so that {{least}} of metal stays between them.',
+    liftingMarks: 'Paint and flame go through {{what}} as well: cover them while you work.',
+    longerThanStaves:
+      'The plate of {{size}} is longer than the staves of the barrel ({{length}}). Make the plate smaller.',
+    maskMissing:
+      'The plate that the ring “{{plate}}” goes around is not in this order. Remove the ring, or add it anew at its plate.',
+    maskNone:
+      'The ring “{{plate}}” ({{size}}) is no larger than the plate it goes around ({{inner}}), so nothing is left of it. Make the ring larger.',
+    maskThin:
+      'The ring “{{plate}}” is only {{metal}} wide; {{least}} keeps it stiff. Make the ring larger, or the plate it goes around smaller.',
     materialPoor:
       '{{material}} cuts poorly this way ({{process}}): {{reason}}. Ask the shop first, or choose another process.',
     materialUnfit: '{{material}} must not go on this machine ({{process}}): {{reason}}.',
@@ -46,6 +62,9 @@ export const SAID_EN = {
       'A piece of {{what}} can’t be held: there is no room for two bridges of {{least}}. Make the lettering larger, or choose a bolder face.',
     missingGlyph: '{{face}} has no {{signs}}. Type other characters or choose another face.',
     missingGlyphMended: '{{face}} has no {{signs}}. Write it without, or choose another face.',
+    noBilge: 'Nobody here knows how big round this barrel is. Lay a string round its belly and type how long it is.',
+    noFingerRoom:
+      'The plate leaves {{left}} around it, too little for fingers to lift it out again: they need {{need}}. Give it finger holes, or a loop of cord through an opening.',
     notOnePiece:
       'The proof finds metal here that would fall out or hang by too little. Make the lettering larger, or move things apart.',
     nothingToCut: 'Nothing is cut out of this plate yet. Type a name, initials or a date.',
@@ -57,6 +76,8 @@ export const SAID_EN = {
     overlap: '{{one}} and {{other}} run into each other. Move them apart or make one smaller.',
     overlapNear:
       '{{one}} and {{other}} leave only {{gap}} of metal between them; it takes {{least}}. Move them apart or make one smaller.',
+    overspray:
+      'Around the plate a ring of {{ring}} stays open, {{percent}} % of the head, where stray paint can land. Cover it with paper, or cut a ring that keeps it clean.',
     partSwallowed:
       'A part of {{what}} would vanish under a bridge. Make the lettering larger, or choose thinner sheet or a finer process.',
     plateDiameterNonsense:
@@ -71,6 +92,10 @@ export const SAID_EN = {
       '“{{text}}” goes {{turn}}° of 360° round, so one cannot see where it begins. Make it smaller, or fill the whole ring.',
     ringTooLong:
       '“{{text}}” is too long for its ring: its end runs into its beginning. Make it smaller or shorter, or choose a narrower face.',
+    roundTheBarrel:
+      'The plate of {{size}} would reach more than half round the barrel, which is {{most}}, and could not be laid on. Make the plate smaller.',
+    sideNotMeasured:
+      'Some measures of the barrel’s side are guessed from a table. Measure round its belly, round its end and along its staves before anything is cut.',
     softSag:
       'An inner piece of {{what}} hangs down by {{sag}} of its own weight; more than {{limit}} lets paint creep under it. Choose thicker sheet or wider bridges, or make the letters smaller.',
     softStrain:
@@ -79,6 +104,12 @@ export const SAID_EN = {
       'An inner piece of {{what}} gives by {{touch}} under a touch of {{force}} N; more than {{limit}} lets paint creep under it. Choose thicker sheet or wider bridges, or make the letters smaller.',
     speckLost:
       'A speck of metal inside {{what}} is too small to hold and will be cut away with the rest. Larger lettering keeps it.',
+    standsProud:
+      'The plate comes out {{over}} above the staves’ ends (the head lies {{recess}} deep), so the chime does not keep it in place. Weigh it down, and mind its edge.',
+    staveGap:
+      'A rolled plate follows the barrel round, but not along: at {{what}} it stands off the staves by {{gap}}. {{advice}}',
+    tapersWrongly:
+      'By these measures the barrel is thicker at its ends ({{end}} across) than at its belly ({{bilge}}). Measure both again; were they swapped?',
     textSqueezed:
       '“{{text}}” does not go into {{room}} without its letters running together, so it takes {{takes}}. Make it smaller or give it more room.',
     textSqueezedRound:
@@ -87,6 +118,8 @@ export const SAID_EN = {
       'Sheet of {{thickness}} is too thick for this process ({{process}}), which takes {{least}} to {{most}} of it. Choose another thickness or process.',
     thicknessThin:
       'Sheet of {{thickness}} is too thin for this process ({{process}}), which takes {{least}} to {{most}} of it. Choose another thickness or process.',
+    tooDeep:
+      'The head lies {{recess}} deep; below {{reach}} fingers lift badly. Give the plate finger holes, or a loop of cord through an opening.',
     torchNever: '{{material}} must never meet a torch: {{reason}}. Use paint, or choose stainless steel.',
     torchPoor: '{{material}} stands a torch only briefly: {{reason}}. Use paint, or choose stainless steel.',
     unknownBarrel:
@@ -100,8 +133,11 @@ export const SAID_EN = {
   },
   mends: {
     cutBy: 'Cut it by {{process}}',
+    diameter: 'Make it {{size}} across',
+    fingerHoles: 'Add finger holes',
     fitHead: 'Make it fit the head',
     forget: 'Forget it',
+    maskRing: 'Add such a ring',
     moveIn: 'Move it inwards',
     moveInBy: 'Move it inwards by {{by}}',
     paint: 'Use it with paint',
@@ -115,7 +151,6 @@ export const SAID_EN = {
   names: {
     about: 'about {{length}}',
     andOthers: '{{names}} and others',
-    atEdge: 'at its edge',
     bead: 'bead',
     beads: 'beads',
     beadsBorder: 'the border (beads)',
@@ -126,11 +161,12 @@ export const SAID_EN = {
     dashesBorder: 'the border (dashes)',
     drawing: 'drawing',
     figure: 'figure {{sign}}',
+    fingerHoles: 'the finger holes',
     forPaint: 'for paint',
     fromTo: '{{from}} to {{to}}',
     gauge: '{{number}} ga',
+    handSlots: 'the hand slots',
     hollow: 'is hollow',
-    inMiddle: 'in the middle',
     letter: 'letter {{sign}}',
     letterGone: 'that letter is no longer there',
     manyChanges: 'What you changed by hand ({{count}} bridges)',
@@ -140,7 +176,7 @@ export const SAID_EN = {
     nowThere: '{{what}} stands there now',
     oneChange: 'A change of bridges by hand',
     paintCreeps:
-      'Paint creeps under there: hold the plate down with magnets or weights, and spray light coats straight on.',
+      'By rule of thumb paint creeps {{bleed}} under there: hold the plate down with magnets or weights, and spray light coats straight on.',
     removed: 'what it stood on was removed',
     ring: 'ring',
     ringBorder: 'the border (ring)',

@@ -56,8 +56,8 @@ export const PARTS: readonly Part[] = [
       'geometry/stock/',
       'geometry/barrel/',
       'geometry/motifs/',
+      'geometry/layout/',
       'geometry/design/ (types)',
-      'geometry/layout/ (types)',
       'geometry/bridges/ (types)',
     ],
   },
@@ -72,12 +72,13 @@ export const PARTS: readonly Part[] = [
     path: 'geometry/plate.ts',
     may: [...WORDS, 'geometry/layout/ (types)', 'geometry/bridges/ (types)', 'geometry/stock/ (types)'],
   },
-  // Files name materials and processes, and warn by them.
+  // Files name materials and processes, and warn by them; a sheet says how its plate is rolled.
   {
     path: 'geometry/files/',
     may: [
       ...BASE,
       'geometry/stock/',
+      'geometry/barrel/',
       'geometry/plate.ts (types)',
       'geometry/cutplan/ (types)',
       'geometry/sheet/ (types)',

@@ -1,10 +1,12 @@
 import type { Design } from '../../geometry/design/schema.ts';
 import type { Mend } from '../../geometry/findings.ts';
 import type { Change } from '../state/history.ts';
+import { addMaskRing } from './add-mask-ring.ts';
 import { forgetEdits } from './forget-edits.ts';
 import { scaleText } from './scale-text.ts';
 import { setBand } from './set-band.ts';
 import { setFace } from './set-face.ts';
+import { setLifting } from './set-lifting.ts';
 import { setPlate } from './set-plate.ts';
 import { setStock } from './set-stock.ts';
 import { setText } from './set-text.ts';
@@ -35,5 +37,9 @@ function changed(design: Design, mend: Mend): Change {
       return forgetEdits(design, mend.editIds);
     case 'set-plate-diameter':
       return setPlate(design, mend.plateId, { diameter: mend.diameter });
+    case 'set-lifting':
+      return setLifting(design, mend.lifting);
+    case 'add-mask-ring':
+      return addMaskRing(design, mend.plateId);
   }
 }

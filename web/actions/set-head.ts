@@ -1,8 +1,8 @@
 import type { Design, Head } from '../../geometry/design/schema.ts';
 import type { Change } from '../state/history.ts';
 
-/** Sets the clearance left on each side, or how far the head bulges; mm. */
-export function setHead(design: Design, part: Partial<Pick<Head, 'clearanceMm' | 'crownMm'>>): Change {
+/** Sets the clearance left on each side, how far the head bulges, or how deep it lies; mm. */
+export function setHead(design: Design, part: Partial<Pick<Head, 'clearanceMm' | 'crownMm' | 'recessMm'>>): Change {
   return {
     design: { ...design, head: { ...design.head, ...part } },
     undo: 'merge',

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
 import type { Finding } from '../../geometry/findings.ts';
+import { isElementId } from '../../geometry/layout/no-element.ts';
 import { applyMend } from '../actions/apply-mend.ts';
 import { Button } from '../ui/Button.tsx';
 import { findingWords, mendWords } from '../ui/finding-words.ts';
@@ -20,7 +21,7 @@ export function FindingsList({ findings }: { readonly findings: readonly Finding
   }, [lit]);
 
   function show(index: number): void {
-    const id = findings[index]?.elementIds[0];
+    const id = findings[index]?.elementIds.find(isElementId);
     ui.getState().set({
       litFinding: lit === index ? undefined : index,
       view: 'plate',

@@ -4,6 +4,7 @@ import { usePage, usePlates, useCurrentPlate, useDesign, useUi } from './page-co
 import { stageWords } from '../stage/words.ts';
 import { t } from '../words/t.ts';
 import { BridgeTools } from './BridgeTools.tsx';
+import { GapNote, hasGap, lyingOn } from './GapNote.tsx';
 import { PlacingTools } from './PlacingTools.tsx';
 import { PlateSummary } from './PlateSummary.tsx';
 import css from './StageArea.module.css';
@@ -20,7 +21,8 @@ const PAINT = '#1f2326';
 /** The plate, large and round, or the barrel end it lies on. */
 export function StageArea() {
   const { ui } = usePage();
-  const { head } = useDesign();
+  const design = useDesign();
+  const { head } = design;
   const { plate } = useCurrentPlate();
   const busy = usePlates((s) => s.busy);
   const view = useUi((s) => s.view);
@@ -32,6 +34,8 @@ export function StageArea() {
   const work = useBridgeWork();
   const placing = usePlacing();
   const byHand = useUi((s) => s.placing || s.several) && view === 'plate' && !bridging && plate !== undefined;
+  const gaps = useUi((s) => s.gaps) && hasGap(design);
+  const surface = lyingOn(design, plate);
   const closeUp = useUi((s) => s.closeUp);
   const findings = plate?.findings ?? NONE;
   return (
@@ -56,6 +60,7 @@ export function StageArea() {
               theme={theme}
               words={plate === undefined ? { ...stageWords(), empty: t('stage.loading') } : stageWords()}
               showBridges={bridging}
+              gapOn={gaps ? surface : undefined}
               work={
                 bridging
                   ? {
@@ -79,6 +84,23 @@ export function StageArea() {
               <BridgeSign />
               {t('bridges.toggle')}
             </button>
+            {hasGap(design) && plate !== undefined && (
+              <div className={css.gap}>
+                <button
+                  type="button"
+                  className={css.toggle}
+                  aria-pressed={gaps}
+                  onClick={() => ui.getState().set({ gaps: !gaps })}
+                >
+                  {t('barrel.gap.toggle')}
+                </button>
+                {gaps && (
+                  <p className={css.gapNote} role="status">
+                    <GapNote plate={plate} surface={surface} />
+                  </p>
+                )}
+              </div>
+            )}
           </div>
           {bridging && <BridgeTools work={work} />}
           {byHand && <PlacingTools placing={placing} />}

@@ -1,6 +1,7 @@
 import { Ruler } from 'lucide-react';
 import { useState } from 'react';
 import { BARRELS } from '../../geometry/barrel/barrels.ts';
+import { headRecess } from '../../geometry/barrel/recess.ts';
 import { measureHead } from '../actions/measure-head.ts';
 import { pickBarrel } from '../actions/pick-barrel.ts';
 import { setHead } from '../actions/set-head.ts';
@@ -10,6 +11,7 @@ import { Choice } from '../ui/Choice.tsx';
 import { Field } from '../ui/Field.tsx';
 import fieldCss from '../ui/Field.module.css';
 import { Fold } from '../ui/Fold.tsx';
+import { lengthWords } from '../ui/format-number.ts';
 import { LengthField } from '../ui/LengthField.tsx';
 import { t } from '../words/t.ts';
 import css from './fields.module.css';
@@ -146,6 +148,20 @@ export function HeadFields() {
             onChange={(crownMm) => act((d) => setHead(d, { crownMm }))}
           />
         </div>
+        <LengthField
+          label={t('barrel.recess')}
+          hint={
+            head.recessMm === undefined
+              ? t('barrel.recessHint', { depth: lengthWords(headRecess(head).mm, unit) })
+              : t('barrel.recessMeasured')
+          }
+          mm={head.recessMm}
+          unit={unit}
+          leastMm={0}
+          mostMm={200}
+          onDone={done}
+          onChange={(recessMm) => act((d) => setHead(d, { recessMm }))}
+        />
       </Fold>
     </div>
   );

@@ -1,6 +1,6 @@
 import { Minus, Plus, Trash2 } from 'lucide-react';
 import { plateDiameterMm } from '../../geometry/barrel/blank.ts';
-import type { PlateSpec } from '../../geometry/design/schema.ts';
+import type { Design, PlateSpec } from '../../geometry/design/schema.ts';
 import { addPlate, MOST_PLATES } from '../actions/add-plate.ts';
 import { removePlate } from '../actions/remove-plate.ts';
 import { setPlate } from '../actions/set-plate.ts';
@@ -11,6 +11,7 @@ import { formatNumber, lengthWords } from '../ui/format-number.ts';
 import { NumberField } from '../ui/NumberField.tsx';
 import { t } from '../words/t.ts';
 import css from './PlateList.module.css';
+import { PlateListRing } from './PlateListRing.tsx';
 import { PlateListSize } from './PlateListSize.tsx';
 
 const HALF = 0.5;
@@ -74,13 +75,15 @@ function PlateRow({ plate, only }: { readonly plate: PlateSpec; readonly only: b
         <div className={css.what}>
           <p className={css.name}>{name}</p>
           <p className={css.size}>
-            {diameter === 'fit'
-              ? t('advice.plates.fit', { size })
-              : 'mm' in diameter
-                ? t('advice.plates.own', { size })
-                : diameter.share === HALF
-                  ? t('advice.plates.half', { size })
-                  : t('advice.plates.share', { percent: formatNumber(diameter.share * 100, 1), size })}
+            {plate.masks !== undefined
+              ? ringWords(current, plate.masks, size)
+              : diameter === 'fit'
+                ? t('advice.plates.fit', { size })
+                : 'mm' in diameter
+                  ? t('advice.plates.own', { size })
+                  : diameter.share === HALF
+                    ? t('advice.plates.half', { size })
+                    : t('advice.plates.share', { percent: formatNumber(diameter.share * 100, 1), size })}
           </p>
         </div>
         <div className={css.pieces}>
@@ -113,6 +116,7 @@ function PlateRow({ plate, only }: { readonly plate: PlateSpec; readonly only: b
       </div>
       <Fold title={t('advice.plates.more', { name })}>
         <PlateListSize plate={plate} diameterMm={diameterMm} />
+        <PlateListRing plate={plate} diameterMm={diameterMm} />
         {!only && (
           <div>
             <Button kind="plain" onClick={() => act((d) => removePlate(d, plate.id))}>
@@ -123,4 +127,9 @@ function PlateRow({ plate, only }: { readonly plate: PlateSpec; readonly only: b
       </Fold>
     </li>
   );
+}
+
+function ringWords({ plates }: Design, masks: string, size: string): string {
+  const masked = plates.find((p) => p.id === masks);
+  return masked ? t('barrel.mask.size', { name: masked.name, size }) : t('barrel.mask.gone');
 }

@@ -1,19 +1,30 @@
+import { useDesign } from '../app/page-context.ts';
+import { Fold } from '../ui/Fold.tsx';
 import { t } from '../words/t.ts';
 import { HeadFields } from './HeadFields.tsx';
 import css from './fields.module.css';
 import { PlateList } from './PlateList.tsx';
+import { LiftingFields } from './LiftingFields.tsx';
+import { PlaceChoice, SideFields } from './SideFields.tsx';
 import { StockFields } from './StockFields.tsx';
 
 /** Third question: how big is your head, how many plates, and of what. */
 export function SizePanel() {
+  const { surface } = useDesign();
   return (
     <>
-      <HeadFields />
+      <div className={css.stack}>
+        <PlaceChoice />
+        {surface === 'head' ? <HeadFields /> : <SideFields />}
+      </div>
       <section className={css.section} aria-labelledby="plates-title">
         <h3 id="plates-title" className={css.title}>
           {t('size.plates')}
         </h3>
         <PlateList />
+        <Fold title={t('barrel.lifting.legend')}>
+          <LiftingFields />
+        </Fold>
       </section>
       <section className={css.section} aria-labelledby="stock-title">
         <h3 id="stock-title" className={css.title}>

@@ -1,5 +1,6 @@
 import { useCallback, useDeferredValue, useEffect, useId, useMemo, useRef, useState, type KeyboardEvent } from 'react';
 import { useStore } from 'zustand';
+import type { Surface } from '../../geometry/barrel/surface.ts';
 import { isText } from '../../geometry/design/kinds.ts';
 import type { Finding } from '../../geometry/findings.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
@@ -42,6 +43,8 @@ export interface PlateStageProps {
   /** Bridges are worked on by hand: pointing is about them and not about elements. */
   readonly work?: StageBridges | undefined;
   readonly words?: StageWords;
+  /** What the plate lies on, where the gap to it is to be shown. */
+  readonly gapOn?: Surface | undefined;
 }
 
 /** Below this the barrel needs the room that rulers would take. */
@@ -204,6 +207,7 @@ export function PlateStage(props: PlateStageProps) {
             units={props.units}
             unitWord={words[props.units]}
             palette={palette}
+            gapOn={props.gapOn}
           />
         </div>
       )}

@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { Layer, Stage } from 'react-konva';
+import type { Surface } from '../../geometry/barrel/surface.ts';
 import type { Finding } from '../../geometry/findings.ts';
 import type { Extent } from '../../geometry/layout/placed.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
@@ -8,6 +9,7 @@ import type { SizePx } from '../barrel-view/size.ts';
 import { DragLayer } from './DragLayer.tsx';
 import type { DragStore } from './drag-store.ts';
 import { ElementHandles } from './ElementHandles.tsx';
+import { GapTint } from './GapTint.tsx';
 import { BridgeTint, ElementOutline, LitPlace } from './Marks.tsx';
 import type { StagePalette } from './palette.ts';
 import { Picture } from './Picture.tsx';
@@ -46,6 +48,8 @@ export interface StageLayersProps {
   readonly units: Units;
   readonly unitWord: string;
   readonly palette: StagePalette;
+  /** What the plate lies on, where the gap to it is shown. */
+  readonly gapOn: Surface | undefined;
 }
 
 /** Little room: the barrel needs what rulers would take. */
@@ -98,6 +102,9 @@ export function StageLayers(props: StageLayersProps) {
       <Layer listening={false}>
         {plate && (
           <>
+            {props.gapOn && !dragging && (
+              <GapTint surface={props.gapOn} radiusMm={radiusMm} view={view} palette={palette} />
+            )}
             {shownBars && !dragging && (
               <BridgeTint
                 bars={shownBars.bars}

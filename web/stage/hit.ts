@@ -2,6 +2,7 @@ import { clockAngleDeg, turnPoint } from '../../geometry/measure/clock.ts';
 import { nearestOnSegment } from '../../geometry/measure/distance.ts';
 import { ringHolds, regionHolds } from '../../geometry/measure/ring.ts';
 import type { Opening } from '../../geometry/bridges/types.ts';
+import { isElementId } from '../../geometry/layout/no-element.ts';
 import type { Extent } from '../../geometry/layout/placed.ts';
 import type { Point, Ring } from '../../geometry/shapes.ts';
 
@@ -20,7 +21,7 @@ export function elementAt(
   const opening =
     openings.find((o) => regionHolds(o.region, p)) ?? openings.find((o) => touches(o.region.outer, p, slackMm));
   const owner = opening?.elementIds[0];
-  if (owner !== undefined) return owner;
+  if (owner !== undefined && isElementId(owner)) return owner;
   let best: Extent | undefined;
   for (const extent of extents) {
     if (!extentHolds(extent, p, slackMm)) continue;

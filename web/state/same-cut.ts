@@ -1,7 +1,7 @@
 import type { Design } from '../../geometry/design/schema.ts';
 
 /** What a plate is made of; title, order and approval are paper. */
-const CUT_PARTS = ['head', 'surface', 'plates', 'stock', 'elements', 'bridges', 'ownFaces'] as const;
+const CUT_PARTS = ['head', 'surface', 'lifting', 'plates', 'stock', 'elements', 'bridges', 'ownFaces'] as const;
 
 /** True when two designs share, as the very same data, all that plates are made of: nothing to work out anew. */
 export function sameCut(a: Design, b: Design): boolean {

@@ -40,6 +40,8 @@ export interface UiState {
   readonly designsOpen: boolean;
   /** Bridges are shown on the plate and can be worked on by hand. */
   readonly bridging: boolean;
+  /** The gap between plate and wood is shown. */
+  readonly gaps: boolean;
   /** Bridge chosen there: the id of its edit, or its own when it is the tool's. */
   readonly bridgeKey: string | undefined;
   /** The next place pointed at gets a bridge. */
@@ -74,6 +76,7 @@ export function createUiStore(): UiStore {
     findingsOpen: false,
     designsOpen: false,
     bridging: false,
+    gaps: false,
     bridgeKey: undefined,
     addingBridge: false,
     closeUp: undefined,

@@ -1,5 +1,6 @@
 import advice from './en/advice.json';
 import artwork from './en/artwork.json';
+import barrel from './en/barrel.json';
 import { SAID_EN } from '../../geometry/words/said-en.ts';
 import begin from './en/begin.json';
 import bridges from './en/bridges.json';
@@ -28,6 +29,7 @@ export const english = {
   ...SAID_EN,
   begin,
   artwork,
+  barrel,
   bridges,
   cautions,
   dates,

@@ -21,6 +21,7 @@ import take from './fr/take.json';
 import trouble from './fr/trouble.json';
 import verdict from './fr/verdict.json';
 import artwork from './fr/artwork.json';
+import barrel from './fr/barrel.json';
 
 /** Every word in French, part by part as in English; loaded only when it is spoken. */
 export const book = {
@@ -29,6 +30,7 @@ export const book = {
   advice,
   begin,
   artwork,
+  barrel,
   bridges,
   cautions,
   dates,

@@ -21,6 +21,7 @@ import take from './de/take.json';
 import trouble from './de/trouble.json';
 import verdict from './de/verdict.json';
 import artwork from './de/artwork.json';
+import barrel from './de/barrel.json';
 
 /** Every word in German, part by part as in English; loaded only when it is spoken. */
 export const book = {
@@ -29,6 +30,7 @@ export const book = {
   advice,
   begin,
   artwork,
+  barrel,
   bridges,
   cautions,
   dates,

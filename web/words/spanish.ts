@@ -21,6 +21,7 @@ import take from './es/take.json';
 import trouble from './es/trouble.json';
 import verdict from './es/verdict.json';
 import artwork from './es/artwork.json';
+import barrel from './es/barrel.json';
 
 /** Every word in Spanish, part by part as in English; loaded only when it is spoken. */
 export const book = {
@@ -29,6 +30,7 @@ export const book = {
   advice,
   begin,
   artwork,
+  barrel,
   bridges,
   cautions,
   dates,

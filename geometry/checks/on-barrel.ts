@@ -1,0 +1,95 @@
+import { headDiameter } from '../barrel/blank.ts';
+import { freeOfHoopsMm, sideMeasures } from '../barrel/side-measures.ts';
+import { surfaceOf, type SurfaceProblem } from '../barrel/surface-of.ts';
+import type { Finding } from '../findings.ts';
+import { inMm, labelled, said } from '../words/say.ts';
+import type { CheckInput } from './input.ts';
+
+/** A plate that cannot lie where it is to lie, and measures of the barrel's side that nobody took. */
+export function checkOnBarrel(input: CheckInput): Finding[] {
+  const { design, diameterMm } = input;
+  const lying = surfaceOf(design, diameterMm, design.stock.thicknessMm);
+  if ('problem' in lying) return problemFinding(lying.problem, input);
+  if (lying.surface.kind !== 'side' || design.surface === 'head') return [];
+  const findings: Finding[] = [];
+  if (sideMeasures(design.head, design.surface)?.guessed) {
+    findings.push({ ...look('side-not-measured'), ...said('findings.sideNotMeasured') });
+  }
+  const roomMm = freeOfHoopsMm(lying.surface.lengthMm);
+  if (diameterMm > roomMm) {
+    findings.push({
+      ...look('hoops-in-the-way'),
+      measuredMm: diameterMm,
+      limitMm: roomMm,
+      ...said('findings.hoopsInWay', { size: inMm(diameterMm), room: inMm(roomMm, 0) }),
+    });
+  }
+  return findings;
+}
+
+function problemFinding(problem: SurfaceProblem, { design, plate, diameterMm }: CheckInput): Finding[] {
+  switch (problem.kind) {
+    // Said by the head's own measures and by checkPlateWontDrop.
+    case 'no-head':
+    case 'larger-than-head':
+      return [];
+    case 'beyond-half-sphere': {
+      const values = {
+        head: inMm(headDiameter(design.head).smallerMm),
+        crown: inMm(problem.crownMm),
+        most: inMm(problem.mostMm),
+      };
+      return [
+        { ...stop('crown-nonsense', problem.crownMm, problem.mostMm), ...said('findings.beyondHalfSphere', values) },
+      ];
+    }
+    case 'no-bilge':
+      return [{ ...look('side-nonsense'), severity: 'stop', ...said('findings.noBilge') }];
+    case 'tapers-wrongly': {
+      const values = { end: inMm(problem.endMm), bilge: inMm(problem.bilgeMm) };
+      return [{ ...stop('side-nonsense', problem.endMm, problem.bilgeMm), ...said('findings.tapersWrongly', values) }];
+    }
+    case 'longer-than-staves': {
+      const values = { size: inMm(problem.plateMm), length: inMm(problem.lengthMm) };
+      return [
+        {
+          ...stop('plate-too-long', diameterMm, problem.lengthMm),
+          ...said('findings.longerThanStaves', values),
+          ...smaller(plate.id, problem.lengthMm),
+        },
+      ];
+    }
+    case 'round-the-barrel': {
+      const values = { size: inMm(problem.plateMm), most: inMm(problem.mostMm) };
+      return [
+        {
+          ...stop('plate-too-wide', diameterMm, problem.mostMm),
+          ...said('findings.roundTheBarrel', values),
+          ...smaller(plate.id, problem.mostMm),
+        },
+      ];
+    }
+  }
+}
+
+/** As much as goes on, and a little less: whole half centimetres. */
+function smaller(plateId: string, mostMm: number): Pick<Finding, 'mend'> {
+  const mm = Math.floor((0.9 * mostMm) / 5) * 5;
+  if (mm <= 0) return {};
+  return {
+    mend: {
+      ...labelled('mends.diameter', { size: inMm(mm) }),
+      change: { kind: 'set-plate-diameter', plateId, diameter: { mm } },
+    },
+  };
+}
+
+type Bare = Omit<Finding, 'sentence' | 'words'>;
+
+function stop(code: string, measuredMm: number, limitMm: number): Bare {
+  return { ...look(code), severity: 'stop', measuredMm, limitMm };
+}
+
+function look(code: string): Bare {
+  return { code, severity: 'look', place: { kind: 'plate' }, elementIds: [] };
+}

@@ -1,0 +1,37 @@
+import { leastBendRadiusMm } from '../barrel/bend.ts';
+import { surfaceOf } from '../barrel/surface-of.ts';
+import type { Finding } from '../findings.ts';
+import { materialById } from '../stock/materials.ts';
+import { inMm, named, said } from '../words/say.ts';
+import type { CheckInput } from './input.ts';
+
+/** A sheet that breaks or buckles when it is rolled to the barrel's radius, or that nobody here has rolled. */
+export function checkRolled({ design, diameterMm }: CheckInput): Finding[] {
+  const { stock } = design;
+  const lying = surfaceOf(design, diameterMm, stock.thicknessMm);
+  const material = materialById(stock.material);
+  if ('problem' in lying || lying.surface.kind !== 'side' || !material) return [];
+  const radiusMm = lying.surface.bilgeRadiusMm;
+  const leastMm = leastBendRadiusMm(stock.material, stock.thicknessMm);
+  const name = named(`materials.${material.id}.name`, material.name);
+  const about = { place: { kind: 'plate' }, elementIds: [] } as const;
+  if (leastMm === undefined)
+    return [{ code: 'bend-unknown', severity: 'look', ...about, ...said('findings.bendUnknown', { material: name }) }];
+  if (radiusMm >= leastMm) return [];
+  const values = {
+    material: name,
+    thickness: inMm(stock.thicknessMm, 2),
+    radius: inMm(radiusMm, 0),
+    least: inMm(leastMm, 0),
+  };
+  return [
+    {
+      code: 'bend-too-tight',
+      severity: 'stop',
+      ...about,
+      measuredMm: radiusMm,
+      limitMm: leastMm,
+      ...said('findings.bendTight', values),
+    },
+  ];
+}

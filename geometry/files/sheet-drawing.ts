@@ -1,6 +1,7 @@
 import type { CutPlan } from '../cutplan/cut-plan.ts';
 import type { PlateResult } from '../plate.ts';
 import { INK, type SheetPage } from './sheet-page.ts';
+import { drawRollAxis, type Rolled } from './sheet-rolled.ts';
 import { inchText, mmText } from './sheet-words.ts';
 import { contourPath } from './svg-path.ts';
 
@@ -30,11 +31,12 @@ export function drawingHeightMm(plates: readonly PlannedPlate[], width: number, 
   return arrange(plates, width, height).heightMm;
 }
 
-/** All plates to one scale, the largest that fits, in rows from the left; centred in the box. Returns n of the scale 1:n. */
+/** All plates to one scale, the largest that fits, in rows from the left; centred in the box; axisOf says how a plate is rolled. Returns n of the scale 1:n. */
 export function drawPlates(
   page: SheetPage,
   plates: readonly PlannedPlate[],
   box: { x: number; y: number; width: number; height: number },
+  axisOf: (plate: PlateResult) => Rolled['axis'] | undefined = () => undefined,
 ): number {
   const arranged = arrange(plates, box.width, box.height);
   let y = box.y + Math.max(0, box.height - arranged.heightMm) / 2;
@@ -48,6 +50,8 @@ export function drawPlates(
       // Plates of a row stand on one line, so that their dimension lines do too.
       const radius = drawnMm(planned.plate, arranged.scale) / 2;
       drawPlate(page, planned, x + cell / 2, y + ABOVE_MM + high - radius, arranged.scale);
+      const axis = axisOf(planned.plate);
+      if (axis && radius > 0) drawRollAxis(page, axis, x + cell / 2, y + ABOVE_MM + high - radius, radius);
       drawCaption(
         page,
         planned.plate,

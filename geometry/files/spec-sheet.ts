@@ -17,6 +17,7 @@ import { cautionsFor } from './cautions.ts';
 import { drawingHeightMm, drawPlates, type PlannedPlate } from './sheet-drawing.ts';
 import { gatherFindings, type SheetFinding, verdictSentence } from './sheet-findings.ts';
 import { createPage, INK, PAGE, pageBytes, type SheetFonts, type SheetPage, type TextStyle } from './sheet-page.ts';
+import { rolledFacts, rolledOf } from './sheet-rolled.ts';
 import { drawTable, TABLE_HEIGHT_MM } from './sheet-table.ts';
 import { inchText, mmText } from './sheet-words.ts';
 import { oneLine } from './plain-text.ts';
@@ -45,17 +46,18 @@ export async function writeSpecSheet(
   const top = drawHeading(page, design, title, fingerprint, findings);
   const cautionsTop = drawCautions(page, design, drawFooter(page, fingerprint));
   const wide = plates.length > NARROW_TABLE_PLATES;
-  const tableHigh = TABLE_HEIGHT_MM + (wide ? 22 : 0);
+  const facts = factsOf(design, plates);
+  const factsHigh = wide ? (facts.rolled.length > 0 ? 31 : 22) : 0;
+  const tableHigh = TABLE_HEIGHT_MM + factsHigh;
   // Findings may grow upwards until the drawing would have to shrink.
   const faults = findings.some((f) => f.severity !== 'note');
   const drawingHigh = drawingHeightMm(plates, WIDTH, faults ? LEAST_DRAWING_MM.faults : LEAST_DRAWING_MM.notes);
   const findingsTop = drawFindings(page, findings, cautionsTop - 4, top + CAPTION_MM + drawingHigh + tableHigh + 12);
   const tableTop = findingsTop - tableHigh - 5;
-  drawDrawing(page, plates, top, tableTop - 7);
-  const facts = factsOf(design);
+  drawDrawing(page, design, plates, top, tableTop - 7);
   if (wide) {
     drawFactsAcross(page, facts, tableTop);
-    drawTable(page, plates, LEFT, tableTop + 22, WIDTH);
+    drawTable(page, plates, LEFT, tableTop + factsHigh, WIDTH);
   } else {
     const tableWide = plates.length < 3 ? 110 : 120;
     drawTable(page, plates, LEFT, tableTop, tableWide);
@@ -178,9 +180,16 @@ function drawFindings(page: SheetPage, findings: readonly SheetFinding[], bottom
 
 const SAYS = { stop: 'Do not cut', look: 'Look at', note: 'To know' } as const;
 
-function drawDrawing(page: SheetPage, plates: readonly PlannedPlate[], top: number, bottom: number): void {
+function drawDrawing(
+  page: SheetPage,
+  design: Design,
+  plates: readonly PlannedPlate[],
+  top: number,
+  bottom: number,
+): void {
   const from = top + CAPTION_MM;
-  const scale = drawPlates(page, plates, { x: LEFT, y: from, width: WIDTH, height: bottom - from });
+  const box = { x: LEFT, y: from, width: WIDTH, height: bottom - from };
+  const scale = drawPlates(page, plates, box, ({ diameterMm }) => rolledOf(design, diameterMm)?.axis);
   const quiet = { size: 8, colour: INK.quiet } as const;
   const said = page.line(`Scale 1:${scale}`, LEFT, top + 3, 40, { size: 8.5, bold: true });
   page.line('seen from the painted side', LEFT + said + 3, top + 3, 60, quiet);
@@ -191,10 +200,14 @@ type Fact = readonly [label: string, value: string];
 interface Facts {
   readonly stock: readonly Fact[];
   readonly order: readonly Fact[];
+  /** Nothing for plates that stay flat. */
+  readonly rolled: readonly Fact[];
 }
 
-function factsOf(design: Design): Facts {
+/** All plates of a design are rolled to the one radius of its barrel. */
+function factsOf(design: Design, plates: readonly PlannedPlate[]): Facts {
   const { stock, order } = design;
+  const rolled = plates.map(({ plate }) => rolledOf(design, plate.diameterMm)).find((r) => r !== undefined);
   return {
     stock: [
       ['Material', materialById(stock.material)?.name ?? stock.material],
@@ -208,13 +221,14 @@ function factsOf(design: Design): Facts {
       ['Needed by', oneLine(order.neededBy, 4000) || '–'],
       ['Notes', oneLine(order.notes, 4000) || '–'],
     ],
+    rolled: rolled ? rolledFacts(rolled) : [],
   };
 }
 
 function drawFactsBeside(page: SheetPage, facts: Facts, x: number, top: number, width: number): void {
   let y = top;
   for (const [heading, rows] of [
-    ['STOCK', facts.stock],
+    ['STOCK', [...facts.stock, ...facts.rolled]],
     ['ORDER', facts.order],
   ] as const) {
     page.line(heading, x, y, width, HEAD);
@@ -228,13 +242,13 @@ function drawFactsBeside(page: SheetPage, facts: Facts, x: number, top: number, 
   }
 }
 
-/** With many plates the table takes the whole width: stock and order stand above it, four columns of two rows. */
+/** With many plates the table takes the whole width: stock and order stand above it, a row each. */
 function drawFactsAcross(page: SheetPage, facts: Facts, top: number): void {
-  const column = WIDTH / 4;
-  [facts.stock, facts.order].forEach((row, k) =>
+  [facts.stock, facts.order, facts.rolled].forEach((row, k) => {
+    const column = WIDTH / row.length;
     row.forEach(([label, value], i) => {
       page.line(label, LEFT + i * column, top + k * 9, column - 3, { size: 7, colour: INK.quiet });
       page.line(value, LEFT + i * column, top + k * 9 + 3.8, column - 3, { size: 8.5 });
-    }),
-  );
+    });
+  });
 }

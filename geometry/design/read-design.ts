@@ -1,6 +1,7 @@
 import { bringUpToDate } from './bring-up-to-date.ts';
 import { sentenceFor } from './say-where.ts';
 import { DESIGN_FORMAT, DESIGN_VERSION, designSchema, type Design } from './schema.ts';
+import { visible } from './visible.ts';
 import { VERSION_STEPS } from './versions/steps.ts';
 
 /** Longest text taken: room for two fonts of one's own; beyond it the browser would stand still on a phone. */
@@ -107,7 +108,7 @@ function firstTwice(ids: readonly string[], what: string): { problem: string } |
   const seen = new Set<string>();
   for (const id of ids) {
     if (seen.has(id))
-      return { problem: `Two ${what} of this design carry the same id, "${id}". Give one of them another.` };
+      return { problem: `Two ${what} of this design carry the same id, "${visible(id)}". Give one of them another.` };
     seen.add(id);
   }
   return undefined;

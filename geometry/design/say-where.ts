@@ -1,4 +1,5 @@
 import type { core } from 'zod/mini';
+import { visible } from './visible.ts';
 
 type Issue = core.$ZodIssue;
 type Path = readonly PropertyKey[];
@@ -81,7 +82,10 @@ function deepestIssue(issue: Issue, path: Path): [Issue, Path] {
 function complaint(issue: Issue, value: unknown): string {
   switch (issue.code) {
     case 'unrecognized_keys':
-      return `holds ${issue.keys.length > 1 ? 'parts' : 'a part'} that no design of this version has: ${issue.keys.map((k) => `"${k}"`).join(', ')}`;
+      return `holds ${issue.keys.length > 1 ? 'parts' : 'a part'} that no design of this version has: ${issue.keys
+        .slice(0, 3)
+        .map((k) => `"${visible(k)}"`)
+        .join(', ')}`;
     case 'invalid_type':
       return value === undefined ? 'is missing' : `should be ${typeWord(issue.expected)}`;
     case 'too_small':
@@ -115,7 +119,7 @@ function wordsForPath(path: Path, raw: unknown): string {
       words.push(`${member} ${next + 1}${nameOf(valueAt(raw, path.slice(0, i + 2)))}`);
       i++;
     } else if (typeof key === 'string' && key !== 'source') {
-      words.push((Object.hasOwn(NAMES, key) ? NAMES[key] : undefined) ?? `the part "${key}"`);
+      words.push((Object.hasOwn(NAMES, key) ? NAMES[key] : undefined) ?? `the part "${visible(key)}"`);
     } else if (typeof key === 'number') {
       words.push(`number ${key + 1}`);
     }
@@ -127,7 +131,7 @@ function wordsForPath(path: Path, raw: unknown): string {
 function nameOf(member: unknown): string {
   if (typeof member !== 'object' || member === null) return '';
   const id = (member as Record<string, unknown>)['id'];
-  return typeof id === 'string' && id !== '' && id.length <= 60 ? ` ("${id}")` : '';
+  return typeof id === 'string' && id !== '' && id.length <= 60 ? ` ("${visible(id)}")` : '';
 }
 
 function valueAt(raw: unknown, path: Path): unknown {
@@ -140,7 +144,7 @@ function valueAt(raw: unknown, path: Path): unknown {
 }
 
 function quote(value: unknown): string {
-  const text = JSON.stringify(value) ?? 'missing';
+  const text = visible(JSON.stringify(value)?.slice(0, 60) ?? 'missing');
   return text.length > 40 ? `${text.slice(0, 37)}...` : text;
 }
 

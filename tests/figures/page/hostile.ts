@@ -3,6 +3,7 @@ import { english } from '../../../web/words/english.ts';
 import { importFile } from '../../../web/artwork/import-file.ts';
 import { readText } from '../../artwork/node-window.ts';
 import { PICTURE_CASES } from '../../hostile/picture-cases.ts';
+import { FILE_CASES, FONT_CASES, LINK_CASES } from '../../hostile/document-cases.ts';
 import { SVG_CASES } from '../../hostile/svg-cases.ts';
 import type { Claim } from '../claim.ts';
 
@@ -36,6 +37,23 @@ export const HOSTILE_CLAIMS: readonly Claim[] = [
       return counted(well, PICTURE_CASES.length, 8);
     },
   },
+  ...(
+    [
+      ['design-file', FILE_CASES, 15],
+      ['link', LINK_CASES, 10],
+      ['font', FONT_CASES, 8],
+    ] as const
+  ).map(([kind, cases, least]) => ({
+    name: `hostile-${kind}-cases-that-end-well`,
+    wanted: `all, at least ${least}`,
+    measure() {
+      const well = cases.filter((c) => {
+        const sentence = c.read();
+        return c.says === undefined ? sentence === undefined : c.says.test(sentence ?? '');
+      }).length;
+      return Promise.resolve(counted(well, cases.length, least));
+    },
+  })),
 ];
 
 function counted(well: number, all: number, least: number) {

@@ -37,7 +37,7 @@ export function rolledFacts(rolled: Rolled): readonly (readonly [label: string, 
 
 /** The axis of the roll over a drawn plate: a long-dashed line, a little past the rim. */
 export function drawRollAxis(page: SheetPage, axis: Rolled['axis'], cx: number, cy: number, radius: number): void {
-  const reach = radius + 3.4;
+  const reach = radius + 2.4;
   const [dx, dy] = axis === 'upright' ? [0, reach] : [reach, 0];
   const { doc } = page;
   doc.save();

@@ -10,7 +10,7 @@ export default defineConfig({
     maxWorkers: 2,
     passWithNoTests: false,
     // Whole plates are worked out in some tests, on whatever machine this is.
-    testTimeout: 60_000,
+    testTimeout: 240_000,
     hookTimeout: 60_000,
   },
 });

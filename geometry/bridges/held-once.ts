@@ -4,6 +4,9 @@ import { regionAreaMm2, signedAreaMm2 } from '../measure/ring.ts';
 import type { Point, Region, Ring } from '../shapes.ts';
 import { PINCH_MM, SPECK_MM2 } from '../units.ts';
 
+/** Well above what the grid and long shared edges can be off by. */
+const HAIR_MM = 10 * PINCH_MM;
+
 /**
  * Metal of the letter that would fall out if one bar were lost: bars so broad for their letter that they swallow an
  * island can leave it hanging on one of them alone. In: the drawing, its openings with bridges, the bars' outlines.
@@ -12,9 +15,9 @@ import { PINCH_MM, SPECK_MM2 } from '../units.ts';
 export function heldOnce(drawn: readonly Region[], openings: readonly Region[], bars: readonly Ring[]): Point[] {
   const letter = ringsOf(drawn);
   return bars.flatMap((bar) => {
-    // Grown by a hair: metal that hangs on a crack's width hangs on nothing.
+    // Grown by a hair: metal that hangs on less than two of it hangs on nothing.
     const reopened = union([...ringsOf(openings), ...ringsOf(intersect(drawn, [bar]))]);
-    return offset(reopened, 2 * PINCH_MM)
+    return offset(reopened, HAIR_MM)
       .flatMap((r) => r.holes)
       .filter((hole) => Math.abs(signedAreaMm2(hole)) > SPECK_MM2 && isMetalOfLetter(hole, letter))
       .map((hole) => deepestPoint(hole).at);

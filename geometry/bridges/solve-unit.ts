@@ -10,7 +10,7 @@ import { canonicalUnit } from './canonical-unit.ts';
 import { closePinches } from './close-pinches.ts';
 import { chooseByHand } from './choose-by-hand.ts';
 import { chooseBars } from './choose.ts';
-import { findPieces, type Pieces } from './find-pieces.ts';
+import { findPieces } from './find-pieces.ts';
 import { heldOnce } from './held-once.ts';
 import { type HandEdits, NO_EDITS } from './hand-edits.ts';
 import { mirrorAxis } from './mirror.ts';
@@ -65,22 +65,25 @@ export interface SolvedUnit {
 }
 
 /**
- * How far the metal is shrunk at each look. The first finds the pieces that the letter is bridged by. Then come three
- * by turns: clearly less, which brings out pieces just wider than a bridge that hang by a neck just narrower; and as
- * much again, less and more what the round corners of an offset may lack, since rounding decides a close thing either
- * way. How many pieces there are can fall as well as rise with the shrinking: a bulge on a tail is a piece only within
- * some range. All are looked at again after bars were built, since a bar can close a mouth.
+ * How far the metal is shrunk at each look. The first finds the pieces that the letter is bridged by. Then come four
+ * by turns: clearly less, which brings out pieces just wider than a bridge that hang by a neck just narrower; the same
+ * again; and as much less and more as the round corners of an offset may lack, since rounding decides a close thing
+ * either way. How many pieces there are can fall as well as rise with the shrinking: a bulge on a tail is a piece only
+ * within some range. All are looked at again after bars were built, since a bar can close a mouth.
  */
 function shrinkOf(look: number, widthMm: number): number {
   const first = (SHRINK_SHARE * widthMm) / 2;
   if (look === 0) return first;
-  return [0.95 * first, first - CLOSE_MM, first + CLOSE_MM][(look - 1) % 3]!;
+  return [0.95 * first, first, first - CLOSE_MM, first + CLOSE_MM][(look - 1) % TURNS]!;
 }
+
+/** How many looks come by turns. */
+const TURNS = 4;
 
 const CLOSE_MM = 1.5 * ROUND_JOIN_ERROR_MM;
 
 /** After so many looks what still comes to light is told as loose. */
-const MOST_LOOKS = 10;
+const MOST_LOOKS = 13;
 
 /**
  * Bridges one unit.
@@ -129,7 +132,7 @@ function solveCanonical(regions: readonly Region[], rules: StockRules, manner: M
   const bodies: number[] = [];
   let axis: number | undefined;
   let [clean, same] = [0, 0];
-  for (let pass = 0; pass < MOST_LOOKS && same < 3; pass++) {
+  for (let pass = 0; pass < MOST_LOOKS && same < TURNS; pass++) {
     const found = findPieces(openings, shrinkOf(pass, widthMm));
     if (found.specks.length > 0) {
       openings = withoutHoles(openings, found.specks);
@@ -165,7 +168,9 @@ function solveCanonical(regions: readonly Region[], rules: StockRules, manner: M
     const outlines = fresh.map((b) => b.outline);
     openings = withoutCrumbs(trimSlivers(subtract(openings, outlines), outlines, rules.kerfMm), rules.kerfMm);
   }
-  const loose = clean >= 3 ? [] : looseIn(findPieces(openings, shrinkOf(3, widthMm)));
+  // A piece may show at one of the close looks only: whichever sees one tells.
+  const loose =
+    clean >= TURNS ? [] : ([2, 3, 4].map((look) => looseAt(openings, look, widthMm)).find((at) => at.length > 0) ?? []);
   const hangs = hangsOfBars(metal, bars, rules);
   const hung = islands.map((island, i): SolvedIsland => {
     const hang = hangs[bodies[i]!];
@@ -178,12 +183,13 @@ function solveCanonical(regions: readonly Region[], rules: StockRules, manner: M
   return { openings, bars, islands: hung, specks, loose, once, lost, refused, ...cover };
 }
 
-function looseIn({ pieces, specks }: Pieces): Point[] {
+function looseAt(openings: readonly Region[], look: number, widthMm: number): Point[] {
+  const { pieces, specks } = findPieces(openings, shrinkOf(look, widthMm));
   return [...pieces.slice(1).map((p) => p.at), ...specks.map((s) => s[0]!)];
 }
 
 /** Above this share covered, bars run into each other and into islands: what each holds alone is looked at. */
-const CROWDED = 0.12;
+const CROWDED = 0.05;
 
 function coverOf(drawn: readonly Region[], openings: readonly Region[], bars: number) {
   if (bars === 0) return { covered: 0, lostParts: [] };

@@ -25,10 +25,10 @@ const ROUNDING_MM = 0.001;
 const CONTACT_MM = 3 * ROUNDING_MM;
 const CONTACT_MM2 = CONTACT_MM * ROUNDING_MM;
 
-/** A square of metal with so much room around the openings, less the openings. */
-export function metalAround(openings: readonly Region[], roomMm: number): Metal {
+/** A square of metal with so much room around the drawing, of which some may have stayed metal, less the openings. */
+export function metalAround(openings: readonly Region[], roomMm: number, drawn = openings): Metal {
   const cut = areaOf(openings);
-  const box = cut.getEnvelopeInternal();
+  const box = areaOf(drawn).getEnvelopeInternal();
   const [x0, x1] = [box.getMinX() - roomMm, box.getMaxX() + roomMm];
   const [y0, y1] = [box.getMinY() - roomMm, box.getMaxY() + roomMm];
   const sheet = polygon([

@@ -119,7 +119,7 @@ function turned(drawn: readonly Region[], solved: SolvedUnit, turnDeg: number): 
 /** What JTS finds wrong with the metal, or nothing. */
 function faultOf(drawn: readonly Region[], solved: SolvedUnit, rules: StockRules): Fault | undefined {
   if (solved.openings.length === 0) return { kind: 'swallowed', why: 'nothing is left to cut' };
-  const metal = metalAround(solved.openings, 2 * rules.leastBridgeMm);
+  const metal = metalAround(solved.openings, 2 * rules.leastBridgeMm, drawn);
   if (metal.pieces !== 1) return { kind: 'pieces', why: `${metal.pieces} pieces` };
   const shrunk = metal.shrunk((SHRINK_SHARE * rules.leastBridgeMm) / 2);
   if (shrunk.pieces !== 1) return { kind: 'shrunk', why: `${shrunk.pieces} pieces when shrunk` };

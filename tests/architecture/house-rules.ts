@@ -161,6 +161,11 @@ export const PACKAGES: readonly PackageRule[] = [
     only: ['web/stage/'],
     instead: 'draw the plate in web/stage/; hand it plain data',
   },
+  {
+    name: /^(three|@react-three\/fiber)$/,
+    only: ['web/cask/'],
+    instead: 'the barrel in three dimensions is drawn in web/cask/, which loads only when it is looked at',
+  },
   { name: /^(react|react-dom|lucide-react)$/, only: ['web/'], instead: 'geometry/ and fonts/ know no screen' },
   { name: /^i18next$/, only: ['web/words/'], instead: 'say it with t() of web/words/t.ts' },
   {

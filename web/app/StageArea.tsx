@@ -2,28 +2,28 @@ import { lazy, Suspense } from 'react';
 import { headDiameter } from '../../geometry/barrel/blank.ts';
 import { usePage, usePlates, useCurrentPlate, useDesign, useUi } from './page-context.ts';
 import { stageWords } from '../stage/words.ts';
+import { fileStem } from '../worker/file-stem.ts';
 import { t } from '../words/t.ts';
 import { BridgeTools } from './BridgeTools.tsx';
 import { GapNote, hasGap, lyingOn } from './GapNote.tsx';
 import { PlacingTools } from './PlacingTools.tsx';
 import { PlateSummary } from './PlateSummary.tsx';
+import { saveFile } from './save-file.ts';
 import css from './StageArea.module.css';
 import { StageLater } from './StageLater.tsx';
 import { useBridgeWork } from './use-bridge-work.ts';
 import { usePlacing } from './use-placing.ts';
 import { useTheme } from './use-theme.ts';
 
-const BarrelEnd = lazy(async () => ({ default: (await import('../barrel-view/BarrelEnd.tsx')).BarrelEnd }));
-
-/** Mark paint of a cooperage: near black with a breath of blue. */
-const PAINT = '#1f2326';
+const BarrelPlace = lazy(async () => ({ default: (await import('../barrel-view/BarrelPlace.tsx')).BarrelPlace }));
 
 /** The plate, large and round, or the barrel end it lies on. */
 export function StageArea() {
   const { ui } = usePage();
   const design = useDesign();
   const { head } = design;
-  const { plate } = useCurrentPlate();
+  const { spec, plate } = useCurrentPlate();
+  const plates = usePlates((s) => s.plates);
   const busy = usePlates((s) => s.busy);
   const view = useUi((s) => s.view);
   const state = useUi((s) => s.barrelState);
@@ -38,6 +38,11 @@ export function StageArea() {
   const surface = lyingOn(design, plate);
   const closeUp = useUi((s) => s.closeUp);
   const findings = plate?.findings ?? NONE;
+  const savePicture = (png: Uint8Array<ArrayBuffer>) => {
+    const name = `${fileStem(design.title)}-${plate?.fingerprint ?? 'plain'}-barrel.png`;
+    saveFile({ name, type: 'image/png', bytes: png });
+    ui.getState().set({ notice: t('cask.saved', { name }) });
+  };
   return (
     <div
       id="stage"
@@ -110,13 +115,15 @@ export function StageArea() {
         </>
       ) : (
         <Suspense fallback={<p className={css.wait}>{t('stage.loading')}</p>}>
-          <BarrelEnd
+          <BarrelPlace
+            design={design}
             plate={plate}
+            plates={design.plates.flatMap((p) => plates[p.id] ?? [])}
             head={headSize(head)}
             state={state}
-            paint={PAINT}
             theme={theme}
-            aria-label={t('stage.barrelLabel')}
+            label={t('cask.label', { name: spec.name, state: t(`page.barrelStates.${state}`) })}
+            onPicture={savePicture}
           />
         </Suspense>
       )}

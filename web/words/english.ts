@@ -4,6 +4,7 @@ import barrel from './en/barrel.json';
 import { SAID_EN } from '../../geometry/words/said-en.ts';
 import begin from './en/begin.json';
 import bridges from './en/bridges.json';
+import cask from './en/cask.json';
 import cautions from './en/cautions.json';
 import dates from './en/dates.json';
 import details from './en/details.json';
@@ -31,6 +32,7 @@ export const english = {
   artwork,
   barrel,
   bridges,
+  cask,
   cautions,
   dates,
   details,

@@ -1,6 +1,7 @@
 import advice from './fr/advice.json';
 import begin from './fr/begin.json';
 import bridges from './fr/bridges.json';
+import cask from './fr/cask.json';
 import cautions from './fr/cautions.json';
 import dates from './fr/dates.json';
 import details from './fr/details.json';
@@ -32,6 +33,7 @@ export const book = {
   artwork,
   barrel,
   bridges,
+  cask,
   cautions,
   dates,
   details,

@@ -1,6 +1,7 @@
 import advice from './de/advice.json';
 import begin from './de/begin.json';
 import bridges from './de/bridges.json';
+import cask from './de/cask.json';
 import cautions from './de/cautions.json';
 import dates from './de/dates.json';
 import details from './de/details.json';
@@ -32,6 +33,7 @@ export const book = {
   artwork,
   barrel,
   bridges,
+  cask,
   cautions,
   dates,
   details,

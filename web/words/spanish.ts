@@ -1,6 +1,7 @@
 import advice from './es/advice.json';
 import begin from './es/begin.json';
 import bridges from './es/bridges.json';
+import cask from './es/cask.json';
 import cautions from './es/cautions.json';
 import dates from './es/dates.json';
 import details from './es/details.json';
@@ -32,6 +33,7 @@ export const book = {
   artwork,
   barrel,
   bridges,
+  cask,
   cautions,
   dates,
   details,

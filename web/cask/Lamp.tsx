@@ -1,0 +1,48 @@
+import { useThree } from '@react-three/fiber';
+import { useLayoutEffect, useMemo } from 'react';
+import { DirectionalLight } from 'three';
+import type { Theme } from '../barrel-view/oak.ts';
+
+interface LampProps {
+  /** Half of what gets sharp shadows, mm: the heads or plates, not the whole barrels. */
+  readonly reachMm: number;
+  readonly theme: Theme;
+  /** Changes whenever something that casts or takes a shadow does. */
+  readonly shadowKey: string;
+}
+
+const SHADOW_PX = 2048;
+
+/** One lamp at the upper left, a little light from all round. Its shadows are drawn only when something has changed. */
+export function Lamp({ reachMm, theme, shadowKey }: LampProps) {
+  const { gl, invalidate } = useThree();
+  const lamp = useMemo(() => {
+    const light = new DirectionalLight();
+    light.castShadow = true;
+    light.shadow.mapSize.set(SHADOW_PX, SHADOW_PX);
+    light.shadow.bias = -0.0004;
+    light.shadow.radius = 3;
+    return light;
+  }, []);
+  useLayoutEffect(() => () => lamp.dispose(), [lamp]);
+  useLayoutEffect(() => {
+    const far = reachMm * 4;
+    lamp.position.set(-far * 0.5, far * 0.58, far * 0.64);
+    const camera = lamp.shadow.camera;
+    [camera.left, camera.right, camera.bottom, camera.top] = [-reachMm, reachMm, -reachMm, reachMm];
+    [camera.near, camera.far] = [reachMm, reachMm * 7];
+    camera.updateProjectionMatrix();
+  }, [lamp, reachMm]);
+  useLayoutEffect(() => {
+    gl.shadowMap.autoUpdate = false;
+    gl.shadowMap.needsUpdate = true;
+    invalidate();
+  }, [gl, invalidate, reachMm, shadowKey]);
+  const day = theme === 'light';
+  return (
+    <>
+      <primitive object={lamp} intensity={day ? 2.5 : 2.7} color={day ? '#fff3de' : '#ffd9a6'} />
+      <hemisphereLight args={[day ? '#fff6e8' : '#a08a78', day ? '#a58a6c' : '#3a2c20', day ? 1.25 : 0.75]} />
+    </>
+  );
+}

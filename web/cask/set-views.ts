@@ -1,0 +1,40 @@
+import type { Eye } from './eye.ts';
+import type { CaskMeasures } from './measures.ts';
+import type { Pose } from './pose.ts';
+
+export type ViewName = 'straight' | 'quarter' | 'above' | 'close';
+export const VIEW_NAMES: readonly ViewName[] = ['straight', 'quarter', 'above', 'close'];
+
+/** One barrel as it is placed in the picture: `x` mm to the right of the middle. */
+export interface Placed {
+  readonly cask: CaskMeasures;
+  readonly pose: Pose;
+  readonly x: number;
+  readonly y: number;
+  readonly plateRadiusMm: number;
+}
+
+/** The four views one can go back to, for one barrel or two side by side. */
+export function setView(name: ViewName, placed: readonly Placed[]): Eye {
+  const wide = Math.max(...placed.map((p) => Math.abs(p.x) + p.pose.halfWidthMm));
+  const high = Math.max(...placed.map((p) => p.pose.halfHeightMm));
+  const front = Math.max(wide, high);
+  const deep = Math.max(...placed.map((p) => p.pose.depthMm));
+  switch (name) {
+    case 'straight':
+      return { turn: 0, rise: 0, at: [0, 0, 0], reachMm: front * 1.08 };
+    case 'quarter':
+      return { turn: 33, rise: 15, at: [-deep * 0.06, -front * 0.04, -deep * 0.24], reachMm: front * 1.16 };
+    case 'above':
+      return { turn: 10, rise: 48, at: [0, 0, -deep * 0.24], reachMm: front * 1.22 };
+    case 'close': {
+      const [first] = placed;
+      return {
+        turn: -20,
+        rise: 12,
+        at: [first?.x ?? 0, first?.y ?? 0, 0],
+        reachMm: Math.max(40, (first?.plateRadiusMm ?? front / 2) * 0.62),
+      };
+    }
+  }
+}

@@ -1,0 +1,56 @@
+import type { Theme } from '../barrel-view/oak.ts';
+import { paintMetal } from '../barrel-view/paint-plate.ts';
+import { blankCanvas, context, steelTexture } from '../barrel-view/textures.ts';
+
+const SIZE = 512;
+
+/** How a sheet looks. */
+export interface SheetLook {
+  readonly canvas: HTMLCanvasElement;
+  readonly metalness: number;
+  readonly roughness: number;
+  readonly opacity: number;
+}
+
+const kept = new Map<string, SheetLook>();
+
+/** Metal is brushed, plywood shows its grain, plastics are plain or clear. In: id of a material (geometry/stock/). */
+export function sheetLook(material: string, theme: Theme): SheetLook {
+  const key = `${material}/${theme}`;
+  const look = kept.get(key) ?? make(material, theme);
+  kept.set(key, look);
+  return look;
+}
+
+function make(material: string, theme: Theme): SheetLook {
+  const canvas = blankCanvas(SIZE, SIZE);
+  const ctx = context(canvas);
+  const plain = (colour: string) => {
+    ctx.fillStyle = colour;
+    ctx.fillRect(0, 0, SIZE, SIZE);
+  };
+  if (material === 'birch-plywood') {
+    plain('#d9bd8c');
+    ctx.globalAlpha = 0.5;
+    ctx.globalCompositeOperation = 'multiply';
+    ctx.drawImage(steelTexture(), 0, 0, SIZE, SIZE);
+    return { canvas, metalness: 0, roughness: 0.9, opacity: 1 };
+  }
+  if (material === 'hdpe' || material === 'pvc') {
+    plain('#f1efe8');
+    return { canvas, metalness: 0, roughness: 0.55, opacity: 1 };
+  }
+  if (material === 'pet-film' || material === 'polycarbonate') {
+    plain('#dfe8ea');
+    return { canvas, metalness: 0, roughness: 0.2, opacity: 0.5 };
+  }
+  ctx.translate(SIZE / 2, SIZE / 2);
+  ctx.scale(SIZE / 2, -SIZE / 2);
+  paintMetal(ctx, { radiusMm: 1, theme });
+  if (material === 'mild-steel') {
+    ctx.globalCompositeOperation = 'multiply';
+    ctx.fillStyle = '#b4b3b4';
+    ctx.fillRect(-1, -1, 2, 2);
+  }
+  return { canvas, metalness: 0.42, roughness: 0.42, opacity: 1 };
+}

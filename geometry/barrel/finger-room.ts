@@ -27,8 +27,11 @@ export function fingerRoom(
   return { roomMm, recessMm, tight: roomMm < FINGER_ROOM_MM, deep: recessMm > FINGER_REACH_MM };
 }
 
-/** A plate that has room for fingers around it is cut without openings to lift it by, though the design has them. */
+/**
+ * A plate that has room for fingers around it is cut without openings to lift it by, though the design has them; so is
+ * one for the side of a barrel, which lies open.
+ */
 export function isLifted(design: Pick<Design, 'head' | 'surface'>, plateDiameterMm: number): boolean {
   const room = fingerRoom(design, plateDiameterMm);
-  return room === undefined || room.tight || room.deep;
+  return room !== undefined && (room.tight || room.deep);
 }

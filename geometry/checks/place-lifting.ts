@@ -1,5 +1,6 @@
 import type { Mend } from '../findings.ts';
 import { FINGER_HOLE_MM } from '../layout/lifting.ts';
+import { isElementId } from '../layout/no-element.ts';
 import { clockPoint } from '../measure/clock.ts';
 import { nearestOnSegment } from '../measure/distance.ts';
 import { boxOf } from '../measure/facts.ts';
@@ -16,7 +17,9 @@ const STEP_MM = 6;
 const LEAST_AT = 0.5;
 
 /** Two finger holes opposite each other, clear of all openings and of the rim by the stock's rules; undefined where there is no room. */
-export function placeLifting({ openings, rules, diameterMm }: CheckInput): Lifting | undefined {
+export function placeLifting(plate: Pick<CheckInput, 'openings' | 'rules' | 'diameterMm'>): Lifting | undefined {
+  const { rules, diameterMm } = plate;
+  const openings = plate.openings.filter((o) => o.elementIds.some(isElementId));
   const radiusMm = diameterMm / 2;
   const webMm = Math.max(rules.leastWebMm, rules.leastBridgeMm);
   const needMm = FINGER_HOLE_MM / 2 + 1.05 * webMm;

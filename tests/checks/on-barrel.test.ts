@@ -30,8 +30,7 @@ const faces = (await loadFaces(base)).faces;
 const store = createStore();
 const made = (part: Partial<Design>, id = 'large'): PlateResult => makePlate({ ...base, ...part }, id, faces, store);
 /** What the lettering itself has to say is not this file's business. */
-const said = (part: Partial<Design>, id?: string) =>
-  made(part, id).findings.filter((f) => f.code !== 'letters-spread');
+const said = (part: Partial<Design>, id?: string) => made(part, id).findings.filter((f) => f.code !== 'letters-spread');
 const codes = (findings: readonly Finding[]) => findings.map((f) => `${f.severity} ${f.code}`);
 const head = (part: Partial<Design['head']>) => ({ head: { ...base.head, ...part } });
 const side = (part: object = {}): Design['surface'] => ({
@@ -90,6 +89,8 @@ describe('openings to lift a plate by', () => {
   it('are left out of a plate that has room around it, but not where the head lies deeper than fingers reach', () => {
     const lifting = { shape: 'holes', count: 2, firstDeg: 90, at: 0.9 } as const;
     expect(made({ lifting }).openings).toHaveLength(made({}).openings.length);
+    const onSide = { surface: side(), ...mm(300) };
+    expect(made({ ...onSide, lifting }).openings).toHaveLength(made(onSide).openings.length);
     expect(codes(said(head({ recessMm: 80 })))).toEqual(['note no-finger-room']);
     expect(codes(said({ ...head({ recessMm: 80 }), lifting }))).toEqual(['note lifting-marks']);
   });

@@ -1,6 +1,7 @@
+import { placeLifting } from '../../geometry/checks/place-lifting.ts';
 import type { Lifting } from '../../geometry/design/schema.ts';
 import { setLifting, USUAL_LIFTING } from '../actions/set-lifting.ts';
-import { useAct, useDesign, usePage } from '../app/page-context.ts';
+import { useAct, useCurrentPlate, useDesign, usePage } from '../app/page-context.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { formatNumber } from '../ui/format-number.ts';
 import { NumberField } from '../ui/NumberField.tsx';
@@ -13,11 +14,14 @@ export function LiftingFields() {
   const { design } = usePage();
   const act = useAct();
   const done = (): void => design.getState().closeMerge();
+  const { plate } = useCurrentPlate();
+  // Where the lettering leaves room for them.
+  const free = !lifting && plate ? placeLifting(plate) : undefined;
   const set = (part: Partial<Lifting>): void => act((d) => setLifting(d, { ...(d.lifting ?? USUAL_LIFTING), ...part }));
 
   function choose(shape: 'none' | Lifting['shape']): void {
     if (shape === 'none') act((d) => setLifting(d, undefined));
-    else set({ shape });
+    else set(shape === 'holes' && !lifting ? { ...free, shape } : { shape });
     done();
   }
 
@@ -25,7 +29,6 @@ export function LiftingFields() {
     <div className={css.stack}>
       <Choice
         legend={t('barrel.lifting.legend')}
-        showLegend
         value={lifting?.shape ?? 'none'}
         options={[
           { value: 'none', label: t('barrel.lifting.none') },

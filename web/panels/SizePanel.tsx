@@ -22,9 +22,11 @@ export function SizePanel() {
           {t('size.plates')}
         </h3>
         <PlateList />
-        <Fold title={t('barrel.lifting.legend')}>
-          <LiftingFields />
-        </Fold>
+        {surface === 'head' && (
+          <Fold title={t('barrel.lifting.legend')}>
+            <LiftingFields />
+          </Fold>
+        )}
       </section>
       <section className={css.section} aria-labelledby="stock-title">
         <h3 id="stock-title" className={css.title}>

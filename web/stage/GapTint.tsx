@@ -4,9 +4,9 @@ import type { StagePalette } from './palette.ts';
 import { PlateShape } from './PlateShape.tsx';
 import type { View } from './view.ts';
 
-/** From this gap on the tint is as strong as it gets: paint surely creeps under. */
+/** The tint is strongest at the greatest gap of the plate, or at this one where that is less: paint surely creeps under. */
 const FULL_MM = 3;
-const FULL_ALPHA = 0.72;
+const FULL_ALPHA = 0.5;
 const STOPS = 24;
 
 /** How far the plate stands off the wood, as a tint that grows with the gap; it hides nothing of what is cut. */
@@ -39,10 +39,13 @@ function tintOf(ctx: CanvasRenderingContext2D, surface: Surface, radiusMm: numbe
   const gradient = head
     ? ctx.createRadialGradient(0, 0, 0, 0, 0, radiusMm)
     : ctx.createLinearGradient(-end.x, -end.y, end.x, end.y);
-  for (let i = 0; i <= STOPS; i++) {
+  const gaps = Array.from({ length: STOPS + 1 }, (_, i) => {
     const share = from + ((1 - from) * i) / STOPS;
-    const gap = gapMm(surface, { x: share * end.x, y: share * end.y });
-    const alpha = Math.round(255 * FULL_ALPHA * Math.min(1, gap / FULL_MM));
+    return gapMm(surface, { x: share * end.x, y: share * end.y });
+  });
+  const fullMm = Math.max(FULL_MM, ...gaps);
+  for (const [i, gap] of gaps.entries()) {
+    const alpha = Math.round((255 * FULL_ALPHA * gap) / fullMm);
     gradient.addColorStop(i / STOPS, `${hex}${alpha.toString(16).padStart(2, '0')}`);
   }
   return gradient;

@@ -93,7 +93,8 @@ describe('bridges by hand', () => {
   });
 
   it('add where something is cut away, and nowhere else', () => {
-    const opening = plate.openings[0]!.region.outer;
+    const left = (ring: readonly { readonly x: number }[]) => Math.min(...ring.map((p) => p.x));
+    const opening = plate.openings.map((o) => o.region.outer).sort((a, b) => left(a) - left(b))[0]!;
     const box = [Math.min(...opening.map((p) => p.x)), Math.max(...opening.map((p) => p.x))] as const;
     // A little inside the letter's left edge, at the height of its middle.
     const middle = (Math.min(...opening.map((p) => p.y)) + Math.max(...opening.map((p) => p.y))) / 2;

@@ -33,10 +33,10 @@ export function Cask({ cask, pose, head, wood, shine, night }: CaskProps) {
   return (
     <group rotation={[...pose.rotation]} position={[...pose.position]}>
       <mesh geometry={staves} castShadow receiveShadow>
-        <meshLambertMaterial map={wood} vertexColors color="#e9dccb" />
+        <meshLambertMaterial map={wood} vertexColors color={night ? '#e2d8ca' : '#e3ded6'} />
       </mesh>
       <mesh geometry={boards} position-z={headZ} receiveShadow>
-        <meshLambertMaterial map={wood} vertexColors color="#fffaf2" />
+        <meshLambertMaterial map={wood} vertexColors color={night ? '#fff4e4' : '#fdfcfa'} />
       </mesh>
       <mesh geometry={hoops} receiveShadow>
         <meshStandardMaterial
@@ -45,12 +45,13 @@ export function Cask({ cask, pose, head, wood, shine, night }: CaskProps) {
           metalness={0.8}
           roughness={0.5}
           envMap={shine}
+          envMapIntensity={1.25}
           side={DoubleSide}
         />
       </mesh>
       {pose.lies !== 'stands' && (
         <mesh geometry={beams}>
-          <meshLambertMaterial map={wood} vertexColors color={night ? '#8d7a66' : '#a08a72'} />
+          <meshLambertMaterial map={wood} vertexColors color={night ? '#a89c90' : '#b9ada0'} />
         </mesh>
       )}
     </group>

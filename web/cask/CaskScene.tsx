@@ -31,7 +31,7 @@ export function CaskScene(props: SceneProps) {
   const wood = useOwn(() => paintedTexture(oak.wood), [oak]);
   const shine = useOwn(() => shineOf(gl, theme), [gl, theme]);
   const reach = Math.max(
-    ...arranged.map((a) => Math.abs(a.x) + (a.surface?.kind === 'side' ? a.plateRadiusMm * 1.1 : a.cask.endMm * 0.53)),
+    ...arranged.map((a) => Math.abs(a.x) + (a.surface?.kind === 'side' ? a.plateRadiusMm * 1.1 : a.cask.endMm * 0.58)),
   );
   return (
     <>

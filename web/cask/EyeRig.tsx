@@ -17,7 +17,7 @@ export function EyeRig({ eye }: { readonly eye: EyeHolder }) {
 export function look(camera: PerspectiveCamera, eye: Eye, aspect: number): void {
   camera.fov = LENS_DEG;
   camera.aspect = aspect;
-  camera.near = eye.reachMm * 0.5;
+  camera.near = eye.reachMm * 0.4;
   camera.far = eye.reachMm * 60;
   camera.position.set(...standsAt(eye, aspect));
   camera.up.set(0, 1, 0);

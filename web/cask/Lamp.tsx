@@ -41,8 +41,8 @@ export function Lamp({ reachMm, theme, shadowKey }: LampProps) {
   const day = theme === 'light';
   return (
     <>
-      <primitive object={lamp} intensity={day ? 2.5 : 2.7} color={day ? '#fff3de' : '#ffd9a6'} />
-      <hemisphereLight args={[day ? '#fff6e8' : '#a08a78', day ? '#a58a6c' : '#3a2c20', day ? 1.25 : 0.75]} />
+      <primitive object={lamp} intensity={day ? 3 : 4.4} color={day ? '#fff6e8' : '#ffe4c2'} />
+      <hemisphereLight args={[day ? '#fff6e8' : '#b8a896', day ? '#b09a80' : '#54443a', 1.5]} />
     </>
   );
 }

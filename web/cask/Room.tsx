@@ -21,10 +21,10 @@ export function Room({ placed, theme }: { readonly placed: readonly Placed[]; re
   return (
     <>
       <mesh geometry={wall}>
-        <meshBasicMaterial map={stones} vertexColors color={theme === 'light' ? '#f3ece0' : '#9a8672'} />
+        <meshBasicMaterial map={stones} vertexColors color={theme === 'light' ? '#f3ece0' : '#ffffff'} />
       </mesh>
       <mesh geometry={floor}>
-        <meshBasicMaterial map={stones} vertexColors color={theme === 'light' ? '#b9aa94' : '#6d5c4c'} />
+        <meshBasicMaterial vertexColors color={theme === 'light' ? '#b3a690' : '#43372c'} />
       </mesh>
     </>
   );

@@ -8,13 +8,13 @@ export function beamsMesh(cask: CaskMeasures, endZ: number, woodSideMm: number):
   const mesh = emptyMesh();
   const radius = cask.bilgeMm / 2;
   const floor = -radius - beamMm(cask);
-  const wide = radius * 0.13;
+  const wide = radius * 0.12;
   for (const side of [1, -1]) {
     const along = side * cask.lengthMm * 0.27;
     const z = middleZ(cask, endZ) + along;
     const round = outsideMm(cask, along) + 2;
     const top = -round;
-    block(mesh, [-radius * 1.05, radius * 1.05], [floor, top], [z - wide, z + wide], woodSideMm);
+    block(mesh, [-radius * 0.86, radius * 0.86], [floor, top], [z - wide, z + wide], woodSideMm);
     for (const hand of [1, -1]) wedge(mesh, hand, round, top, [z - wide * 0.8, z + wide * 0.8], woodSideMm);
   }
   return mesh;
@@ -35,8 +35,8 @@ function block(mesh: Mesh, x: Span, y: Span, z: Span, side: number): void {
 
 /** Its slope touches the barrel. */
 function wedge(mesh: Mesh, hand: number, round: number, top: number, z: Span, side: number): void {
-  const angle = 0.5;
-  const [x0, x1] = [round * Math.sin(0.2), round * Math.sin(angle) * 1.25];
+  const angle = 0.36;
+  const [x0, x1] = [round * Math.sin(0.16), round * Math.sin(angle) * 1.1];
   const high = -round * Math.cos(angle) - 1;
   const [low, tall, foot]: Triple[] = [
     [hand * x0, top, 0],

@@ -7,8 +7,9 @@ export interface Eye {
   readonly rise: number;
   /** What is in the middle of the picture. */
   readonly at: Triple;
-  /** Half of what is seen there, up and down or sideways, whichever is less; mm. */
+  /** Half of what must be seen there up and down, mm; sideways so many times as much. */
   readonly reachMm: number;
+  readonly wide: number;
 }
 
 /** Angle of view of the lens: long, as one photographs things that should look as they are. */
@@ -39,19 +40,24 @@ export function between(a: Eye, b: Eye, share: number): Eye {
     rise: mix(a.rise, b.rise),
     at: [mix(a.at[0], b.at[0]), mix(a.at[1], b.at[1]), mix(a.at[2], b.at[2])],
     reachMm: mix(a.reachMm, b.reachMm),
+    wide: mix(a.wide, b.wide),
   };
 }
 
 /** Where the eye stands, mm, for a picture so many times as wide as it is high. */
 export function standsAt(eye: Eye, aspect: number): Triple {
-  const half = Math.tan(rad(LENS_DEG / 2)) * Math.min(1, aspect);
-  const away = eye.reachMm / half;
+  const away = (eye.reachMm / Math.tan(rad(LENS_DEG / 2))) * Math.max(1, eye.wide / aspect);
   const [turn, rise] = [rad(eye.turn), rad(eye.rise)];
   return [
     eye.at[0] + away * Math.sin(turn) * Math.cos(rise),
     eye.at[1] + away * Math.sin(rise),
     eye.at[2] + away * Math.cos(turn) * Math.cos(rise),
   ];
+}
+
+/** Half the side of a square picture of all that must be seen, where it is drawn to scale; mm. */
+export function pictureHalfMm(eye: Eye): number {
+  return eye.reachMm * Math.max(1, eye.wide);
 }
 
 /** Nothing is foreshortened: a picture from here is drawn to scale. */

@@ -1,4 +1,4 @@
-import { seededRandom } from '../barrel-view/seeded.ts';
+import { noise2, seededRandom } from '../barrel-view/seeded.ts';
 import type { CaskMeasures } from './measures.ts';
 import { corner, emptyMesh, type Mesh, type Triple } from './mesh.ts';
 import { middleZ, outsideMm } from './shell.ts';
@@ -43,7 +43,11 @@ interface Band {
 }
 
 function hoop(mesh: Mesh, cask: CaskMeasures, band: Band, tone: Triple, lapAt: number): void {
-  const around = spokesBetween(0, 2 * Math.PI, AROUND, 3);
+  // Worn unevenly all round.
+  const around = spokesBetween(0, 2 * Math.PI, AROUND, 3).map((spoke, i) => ({
+    ...spoke,
+    shade: 0.9 + 0.2 * noise2((i % AROUND) * 0.35, band.top, 19),
+  }));
   const thick = THICK_MM * Math.min(1, cask.bilgeMm / 500 + 0.25);
   sweep(mesh, bandOutline(cask, band, 0, thick), around, tone);
   const radius = outsideMm(cask, (band.top + band.foot) / 2);

@@ -48,7 +48,7 @@ export function caskOf(design: Pick<Design, 'head' | 'surface'>): CaskMeasures {
 
 /**
  * The barrel that one plate of a design is best shown on: the design's own, or for a plate much smaller than its head
- * the smallest barrel of the table that takes it.
+ * the smallest barrel of the table that takes it; where none is near, one in usual proportions.
  */
 export function fittingCask(design: Pick<Design, 'head' | 'surface'>, plateDiameterMm: number): CaskMeasures {
   const own = caskOf(design);
@@ -56,19 +56,15 @@ export function fittingCask(design: Pick<Design, 'head' | 'surface'>, plateDiame
   const needMm = plateDiameterMm + 2 * design.head.clearanceMm;
   const ownMm = Math.min(own.headAcrossMm, own.headAlongMm);
   if (needMm >= OWN_HEAD_SHARE * ownMm) return own;
-  const fits = BARRELS.filter((b) => middle(b.headMm) >= needMm && middle(b.headMm) < ownMm);
+  const fits = BARRELS.filter((b) => middle(b.headMm) >= needMm && middle(b.headMm) * OWN_HEAD_SHARE <= needMm);
   const [smallest] = fits.sort((a, b) => middle(a.headMm) - middle(b.headMm));
-  return smallest ? tableCask(smallest) : own;
-}
-
-function tableCask(barrel: Barrel): CaskMeasures {
-  const headMm = middle(barrel.headMm);
+  const headMm = smallest ? middle(smallest.headMm) : sane(needMm);
   return proportioned({
     headAcrossMm: headMm,
     headAlongMm: headMm,
-    recessMm: middle(barrel.recessMm),
-    staveMm: barrel.staveMm ? middle(barrel.staveMm) : STAVE_SHARE * headMm,
-    ...outsideOf(barrel),
+    recessMm: smallest ? middle(smallest.recessMm) : (own.recessMm * headMm) / ownMm,
+    staveMm: smallest?.staveMm ? middle(smallest.staveMm) : STAVE_SHARE * headMm,
+    ...(smallest && outsideOf(smallest)),
   });
 }
 
@@ -83,7 +79,7 @@ type Known = Omit<CaskMeasures, 'bilgeMm' | 'endMm' | 'lengthMm'> & Partial<Cask
 
 /** Fills in what is not known, and keeps a barrel a barrel where sources contradict each other. */
 function proportioned(known: Known): CaskMeasures {
-  const recessMm = Math.min(known.recessMm, known.headAcrossMm / 3);
+  const recessMm = Math.min(Math.max(1, known.recessMm), known.headAcrossMm / 3);
   const endMm = known.endMm ?? (known.headAcrossMm + known.headAlongMm) / 2 + 2 * known.staveMm;
   const bilgeMm = Math.max(known.bilgeMm ?? endMm / END_SHARE, endMm * 1.02);
   return { ...known, recessMm, endMm, bilgeMm, lengthMm: known.lengthMm ?? LENGTH_SHARE * bilgeMm };

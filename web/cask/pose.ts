@@ -5,7 +5,7 @@ import type { Triple } from './mesh.ts';
 import { middleZ } from './shell.ts';
 
 /** Height of the beams that a barrel lies on, as a share of its bilge: common practice, no source. */
-const BEAM_SHARE = 0.12;
+const BEAM_SHARE = 0.07;
 
 /** How a barrel stands or lies, so that what is marked faces the one who looks: the plate's frame is the room's. */
 export interface Pose {

@@ -16,7 +16,7 @@ export function floorMesh(radiusMm: number, y: number, middleZ: number, feet: re
   return polar(mesh, (share, angle) => {
     const far = share * radiusMm;
     const [x, z] = [far * Math.cos(angle), middleZ - far * Math.sin(angle)];
-    const lamp = 0.4 + 0.6 * Math.exp(-((far / (radiusMm * 0.55)) ** 2));
+    const lamp = 0.34 + 0.66 * Math.exp(-((far / (radiusMm * 0.6)) ** 2));
     const level = lamp * feet.reduce((light, foot) => light * (1 - 0.8 * shadow(foot, x, z)), 1);
     return corner(mesh, [x, y, z], [0, 1, 0], [x, z], [level, level * 0.985, level * 0.96]);
   });

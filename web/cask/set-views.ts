@@ -18,21 +18,23 @@ export interface Placed {
 export function setView(name: ViewName, placed: readonly Placed[]): Eye {
   const wide = Math.max(...placed.map((p) => Math.abs(p.x) + p.pose.halfWidthMm));
   const high = Math.max(...placed.map((p) => p.pose.halfHeightMm));
-  const front = Math.max(wide, high);
+  const front = high;
+  const ratio = wide / front;
   const deep = Math.max(...placed.map((p) => p.pose.depthMm));
   switch (name) {
     case 'straight':
-      return { turn: 0, rise: 0, at: [0, 0, 0], reachMm: front * 1.08 };
+      return { turn: 0, rise: 0, at: [0, 0, 0], reachMm: front * 1.08, wide: ratio };
     case 'quarter':
-      return { turn: 33, rise: 15, at: [-deep * 0.06, -front * 0.04, -deep * 0.24], reachMm: front * 1.16 };
+      return { turn: 31, rise: 14, at: [0, -front * 0.06, -deep * 0.3], reachMm: front * 1.3, wide: ratio * 1.1 };
     case 'above':
-      return { turn: 10, rise: 48, at: [0, 0, -deep * 0.24], reachMm: front * 1.22 };
+      return { turn: 10, rise: 48, at: [0, 0, -deep * 0.36], reachMm: front * 1.55, wide: ratio };
     case 'close': {
       const [first] = placed;
       return {
         turn: -20,
         rise: 12,
         at: [first?.x ?? 0, first?.y ?? 0, 0],
+        wide: 1,
         reachMm: Math.max(40, (first?.plateRadiusMm ?? front / 2) * 0.62),
       };
     }

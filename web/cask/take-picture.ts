@@ -1,13 +1,13 @@
 import { OrthographicCamera, PerspectiveCamera, type Scene, type WebGLRenderer } from 'three';
 import { blankCanvas, context } from '../barrel-view/textures.ts';
-import { isStraight, type Eye } from './eye.ts';
+import { isStraight, pictureHalfMm, type Eye } from './eye.ts';
 import { look } from './EyeRig.tsx';
 
 export const PICTURE_PX = 2000;
 
 /**
  * The scene as the eye sees it, square, as a PNG of 2000 by 2000 pixels. Straight on it is drawn to scale, without
- * foreshortening: its middle is the plate's, and its side twice the eye's reach.
+ * foreshortening: see pictureHalfMm.
  */
 export async function takePicture(gl: WebGLRenderer, scene: Scene, eye: Eye): Promise<Uint8Array<ArrayBuffer>> {
   const picture = blankCanvas(PICTURE_PX, PICTURE_PX);
@@ -32,7 +32,7 @@ function cameraFor(eye: Eye): PerspectiveCamera | OrthographicCamera {
     look(camera, eye, 1);
     return camera;
   }
-  const half = eye.reachMm;
+  const half = pictureHalfMm(eye);
   const camera = new OrthographicCamera(-half, half, half, -half, 1, half * 20);
   camera.position.set(eye.at[0], eye.at[1], eye.at[2] + half * 6);
   camera.updateMatrixWorld();

@@ -14,7 +14,7 @@ export interface ServedPage {
 }
 
 /** The page as `npm start` serves it, freshly built when stale, with a browser before it; undefined without one. */
-export async function servePage(port: number): Promise<ServedPage | undefined> {
+export async function servePage(port: number, flags: readonly string[] = []): Promise<ServedPage | undefined> {
   const executablePath = process.env['CHROMIUM'] ?? '/usr/bin/chromium';
   if (!existsSync(executablePath)) return undefined;
   buildWhenStale();
@@ -22,7 +22,7 @@ export async function servePage(port: number): Promise<ServedPage | undefined> {
   const server: Server = createStaticServer(DIST);
   server.prependListener('request', ({ url = '/' }: { url?: string }) => asked.push(url));
   const at = await listenOnFreePort(server, port, false);
-  const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
+  const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu', ...flags] });
   return {
     address: `http://127.0.0.1:${at}/`,
     folder: DIST,

@@ -1,0 +1,69 @@
+import { once, rounded, type Claim } from '../claim.ts';
+import { held, openBarrel, pickState, shown, showsOther, visit, withPage } from './open-barrel.ts';
+
+const MOST_MS = 2000;
+const VISITS = 3;
+const EDITS = 50;
+
+const opened = once(() =>
+  withPage(4791, async (served) => {
+    const times: number[] = [];
+    for (let i = 0; i < VISITS; i++) {
+      const page = await visit(served);
+      times.push(await openBarrel(page));
+      await page.context().close();
+    }
+    return times;
+  }),
+);
+
+/** Texts typed one after the other, half of them while the plate is shown and half while its mark is. */
+const edited = once(() =>
+  withPage(4792, async (served) => {
+    const page = await visit(served);
+    await openBarrel(page);
+    const field = page.getByRole('textbox', { name: 'Ring text, top' });
+    const text = await field.inputValue();
+    let shows = await shown(page);
+    const now = async (work: () => Promise<void>) => {
+      await work();
+      shows = await showsOther(page, shows);
+    };
+    await now(() => pickState(page, 'Painted'));
+    await now(() => pickState(page, 'Plate in place'));
+    const before = await held(page);
+    for (let i = 1; i <= EDITS; i++) {
+      if (i === EDITS / 2) await now(() => pickState(page, 'Painted'));
+      await now(() => field.fill(`NUMBER ${i}`));
+    }
+    await now(() => field.fill(text));
+    await now(() => pickState(page, 'Plate in place'));
+    return { before, after: await held(page) };
+  }),
+);
+
+const NO_BROWSER = { value: 'not measured: there is no browser here', unit: '', ok: true };
+
+/** The barrel in three dimensions: how soon it is there, and what it keeps. */
+export const VIEW_CLAIMS: readonly Claim[] = [
+  {
+    name: 'view-opens',
+    wanted: `within ${MOST_MS} ms of the press in software WebGL, nothing of it loaded before; the best of ${VISITS} visits`,
+    timed: true,
+    async measure() {
+      const times = await opened();
+      if (!times) return NO_BROWSER;
+      const best = Math.min(...times);
+      return { value: rounded(best), unit: `ms of ${times.map((ms) => rounded(ms)).join(', ')}`, ok: best <= MOST_MS };
+    },
+  },
+  {
+    name: 'view-memory',
+    wanted: `geometries/textures after ${EDITS} edits as many as before`,
+    async measure() {
+      const counts = await edited();
+      if (!counts) return NO_BROWSER;
+      return { value: counts.after, unit: `after, ${counts.before} before`, ok: counts.after === counts.before };
+    },
+  },
+];

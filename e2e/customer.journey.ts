@@ -41,7 +41,7 @@ test('a customer on a desk: from the tape measure to the cut files', async ({ pa
 
   await test.step('sees it on the barrel, as plate, paint and char', async () => {
     await pick(page, 'On the barrel');
-    const barrel = page.getByRole('img', { name: 'The barrel end' });
+    const barrel = page.getByRole('img', { name: /^Barrel with the plate/ });
     await expect(barrel).toBeVisible();
     const shown = [await barrel.screenshot()];
     for (const state of ['Painted', 'Charred']) {

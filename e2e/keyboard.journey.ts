@@ -12,7 +12,7 @@ test('first visit to downloaded cut file, by keyboard alone', async ({ page }) =
   await expect(page.getByTestId('plate-summary')).toHaveText(/“FIFTY YEARS”/);
 
   await press(page, page.getByRole('button', { name: 'Show me the barrel' }), 'Enter');
-  await expect(page.getByRole('img', { name: 'The barrel end' })).toBeVisible();
+  await expect(page.getByRole('img', { name: /^Barrel with the plate/ })).toBeVisible();
   await press(page, page.getByRole('button', { name: 'Fine, next: size' }), 'Enter');
 
   await choose(page, page.getByRole('radio', { name: 'I measured it' }));

@@ -29,7 +29,7 @@ test('first visit to downloaded cut file on a phone, by touch', async ({ page })
     .tap();
   await worked(page);
   await page.getByRole('button', { name: 'Show me the barrel' }).tap();
-  await expect(page.getByRole('img', { name: 'The barrel end' })).toBeVisible();
+  await expect(page.getByRole('img', { name: /^Barrel with the plate/ })).toBeVisible();
   await page.getByRole('button', { name: 'Fine, next: size' }).tap();
 
   await page.getByRole('button', { name: 'Now I have measured it' }).tap();

@@ -23,6 +23,7 @@ test('a killed tab loses nothing that is older than 300 ms', async ({ context })
 });
 
 test('two tabs on one design: told, taken over, copied, looked at', async ({ context }) => {
+  test.setTimeout(300_000);
   const one = await context.newPage();
   await beginMine(one);
   await fillIn(one, TOP, 'FROM THE FIRST');
@@ -94,9 +95,8 @@ test('a damaged entry leaves the others as they are, and can be saved and delete
     sessionStorage.clear();
   });
   await page.reload();
-  await worked(page);
-  await expect(page.getByRole('textbox', { name: 'Name of this design' })).toHaveValue('Whole');
   await expect(page.getByText(/could not be opened; it stays in the list/)).toBeVisible();
+  await expect(page.getByRole('textbox', { name: 'Name of this design' })).toHaveValue('Whole');
   await page.getByRole('button', { name: 'My designs' }).click();
   await expect(page.getByText(/^Damaged: it cannot be opened/)).toBeVisible();
   const saved = await downloadBy(page, () => page.getByRole('button', { name: 'Save as a file: Broken' }).click());

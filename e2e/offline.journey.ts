@@ -1,5 +1,10 @@
 import { expect } from '@playwright/test';
-import { downloadNamed, fillIn, goTo, openPage, test, worked } from './walk.ts';
+import { readFileSync } from 'node:fs';
+import { createServer } from 'node:http';
+import { join } from 'node:path';
+import { DIST } from '../web/serve/build.mjs';
+import { createStaticServer, listenOnFreePort } from '../web/serve/static-server.mjs';
+import { downloadNamed, fillIn, goTo, openPage, pick, test, worked } from './walk.ts';
 
 test('after the first visit everything works without a network, files too', async ({ page, context }) => {
   test.setTimeout(240_000);
@@ -10,15 +15,13 @@ test('after the first visit everything works without a network, files too', asyn
   await context.setOffline(true);
 
   await page.reload();
+  await goTo(page, 'say');
   await worked(page);
   await fillIn(page, 'Ring text, top', 'NO NETWORK HERE');
   await worked(page);
   // a face that was not looked at before, the barrel, the list: all parts that are loaded late
   await goTo(page, 'look');
-  await page
-    .getByRole('radio', { name: /Great Vibes/ })
-    .first()
-    .check({ force: true });
+  await pick(page, /Great Vibes/);
   await worked(page);
   await goTo(page, 'take');
   const all = await downloadNamed(page, 'Download everything');
@@ -30,20 +33,16 @@ test('after the first visit everything works without a network, files too', asyn
   await context.setOffline(false);
 });
 
-test('a newer version says so, waits to be asked, and keeps the open design', async ({ page, context }) => {
+test('a newer version says so, waits to be asked, and keeps the open design', async ({ page }) => {
   test.setTimeout(240_000);
-  let newer = false;
-  await context.route('**/offline-worker.js', async (route) => {
-    const answer = await route.fetch();
-    const text = await answer.text();
-    await route.fulfill({ response: answer, body: newer ? text.replace(/version:`\w+`/, 'version:`newer`') : text });
-  });
-  await openPage(page);
+  const served = await servingNewer();
+  await page.goto(served.address);
+  await goTo(page, 'say');
+  await worked(page);
   await page.evaluate(() => navigator.serviceWorker.ready);
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
   await fillIn(page, 'Ring text, top', 'STAYS OPEN');
-  await page.waitForTimeout(600);
-  newer = true;
+  served.publish();
   await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
   await expect(page.getByText('A newer version of Bridgehead is ready.')).toBeVisible({ timeout: 60_000 });
   await fillIn(page, 'Ring text, top', 'STAYS OPEN TOO');
@@ -54,7 +53,29 @@ test('a newer version says so, waits to be asked, and keeps the open design', as
   await worked(page);
   await expect(page.getByRole('textbox', { name: 'Ring text, top' })).toHaveValue('STAYS OPEN TOO');
   expect(await page.evaluate(() => caches.keys())).toContain('bridgehead newer');
+  served.end();
 });
+
+/** The built page, of which another version can be published: the mark of its content is then another one. */
+async function servingNewer() {
+  const inner = createStaticServer(DIST);
+  let newer = false;
+  const outer = createServer((request, response) => {
+    if (request.url !== '/offline-worker.js' || !newer) return void inner.emit('request', request, response);
+    const worker = readFileSync(join(DIST, 'offline-worker.js'), 'utf8');
+    response.writeHead(200, { 'Content-Type': 'text/javascript; charset=utf-8', 'Cache-Control': 'no-cache' });
+    response.end(worker.replace(/version:(["'`])\w+\1/, 'version:"newer"'));
+  });
+  const port = await listenOnFreePort(outer, 4498, false);
+  return {
+    address: `http://127.0.0.1:${port}/`,
+    publish: () => void (newer = true),
+    end() {
+      outer.closeAllConnections();
+      outer.close();
+    },
+  };
+}
 
 test('the page can be installed', async ({ page }) => {
   await openPage(page);

@@ -19,7 +19,6 @@ describe.each([
       expect(sentence).toMatch(/^[A-Z“"].*\.$/s);
       expect(sentence?.length).toBeLessThan(400);
       // signs that turn the reading direction or do nothing visible have no place in our own sentences
-      // eslint-disable-next-line no-control-regex
       expect(sentence).not.toMatch(/[\u0000-\u001f\u202a-\u202e\u2066-\u2069]/);
     }
     expect(({} as { polluted?: unknown }).polluted).toBeUndefined();

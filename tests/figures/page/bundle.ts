@@ -26,7 +26,11 @@ const firstLoad = once(async (): Promise<readonly Loaded[]> => {
       timeout: 120_000,
       polling: 20,
     });
-    const paths = [...new Set(served.asked.map((path) => (path === '/' ? '/index.html' : path)))];
+    const drawnMs = await page.evaluate(
+      () => performance.timeOrigin + (performance.getEntriesByName('first-plate')[0]?.startTime ?? NaN),
+    );
+    const early = served.asked.filter(({ atMs }) => atMs <= drawnMs);
+    const paths = [...new Set(early.map(({ path }) => (path === '/' ? '/index.html' : path)))];
     return paths
       .map((path) => ({ path, kB: gzipSync(readFileSync(join(served.folder, path)), { level: 9 }).length / 1000 }))
       .sort((a, b) => b.kB - a.kB);

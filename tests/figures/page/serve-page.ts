@@ -8,8 +8,8 @@ export interface ServedPage {
   readonly address: string;
   readonly folder: string;
   readonly browser: Browser;
-  /** Paths asked for so far, in order; page, worker and style sheets alike. */
-  readonly asked: readonly string[];
+  /** What was asked for so far, page, worker and style sheets alike; when, in ms since 1970. */
+  readonly asked: readonly { readonly path: string; readonly atMs: number }[];
   end(): Promise<void>;
 }
 
@@ -18,9 +18,9 @@ export async function servePage(port: number, flags: readonly string[] = []): Pr
   const executablePath = process.env['CHROMIUM'] ?? '/usr/bin/chromium';
   if (!existsSync(executablePath)) return undefined;
   buildWhenStale();
-  const asked: string[] = [];
+  const asked: { path: string; atMs: number }[] = [];
   const server: Server = createStaticServer(DIST);
-  server.prependListener('request', ({ url = '/' }: { url?: string }) => asked.push(url));
+  server.prependListener('request', ({ url = '/' }: { url?: string }) => asked.push({ path: url, atMs: Date.now() }));
   const at = await listenOnFreePort(server, port, false);
   const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu', ...flags] });
   return {

@@ -64,6 +64,7 @@ export function CaskScene(props: SceneProps) {
 function Told({ shows, onDrawn }: SceneProps) {
   const { scene, invalidate } = useThree();
   useLayoutEffect(() => {
+    // eslint-disable-next-line react-hooks/immutability -- a handle on what the card draws, no state of React
     scene.onAfterRender = (gl) => onDrawn(shows, `${gl.info.memory.geometries}/${gl.info.memory.textures}`);
     invalidate();
   }, [scene, invalidate, shows, onDrawn]);

@@ -4,12 +4,18 @@ import { PerspectiveCamera } from 'three';
 import { LENS_DEG, standsAt, type Eye } from './eye.ts';
 import type { EyeHolder } from './eye-holder.ts';
 
+/** In so low a place the choice of states lies over the bottom of the picture: what is seen moves up. */
+const [LOW_PX, UP_PX] = [420, 24];
+
 /** Moves the camera to where the eye is, and asks for a picture only when it has moved. */
 export function EyeRig({ eye }: { readonly eye: EyeHolder }) {
   const invalidate = useThree((s) => s.invalidate);
   useEffect(() => eye.subscribe(() => invalidate()), [eye, invalidate]);
   useFrame(({ camera, size }) => {
-    if (camera instanceof PerspectiveCamera) look(camera, eye.get(), size.width / size.height);
+    if (!(camera instanceof PerspectiveCamera)) return;
+    look(camera, eye.get(), size.width / size.height);
+    if (size.height < LOW_PX) camera.setViewOffset(size.width, size.height, 0, UP_PX, size.width, size.height);
+    else camera.clearViewOffset();
   });
   return null;
 }

@@ -1,6 +1,6 @@
 import { useThree } from '@react-three/fiber';
 import { useLayoutEffect, useMemo } from 'react';
-import { DirectionalLight } from 'three';
+import { DirectionalLight, type WebGLRenderer } from 'three';
 import type { Theme } from '../barrel-view/oak.ts';
 
 interface LampProps {
@@ -25,17 +25,9 @@ export function Lamp({ reachMm, theme, shadowKey }: LampProps) {
     return light;
   }, []);
   useLayoutEffect(() => () => lamp.dispose(), [lamp]);
+  useLayoutEffect(() => aim(lamp, reachMm), [lamp, reachMm]);
   useLayoutEffect(() => {
-    const far = reachMm * 4;
-    lamp.position.set(-far * 0.5, far * 0.58, far * 0.64);
-    const camera = lamp.shadow.camera;
-    [camera.left, camera.right, camera.bottom, camera.top] = [-reachMm, reachMm, -reachMm, reachMm];
-    [camera.near, camera.far] = [reachMm, reachMm * 7];
-    camera.updateProjectionMatrix();
-  }, [lamp, reachMm]);
-  useLayoutEffect(() => {
-    gl.shadowMap.autoUpdate = false;
-    gl.shadowMap.needsUpdate = true;
+    drawShadowsOnce(gl);
     invalidate();
   }, [gl, invalidate, reachMm, shadowKey]);
   const day = theme === 'light';
@@ -45,4 +37,18 @@ export function Lamp({ reachMm, theme, shadowKey }: LampProps) {
       <hemisphereLight args={[day ? '#fff6e8' : '#b8a896', day ? '#b09a80' : '#54443a', 1.5]} />
     </>
   );
+}
+
+function aim(lamp: DirectionalLight, reachMm: number): void {
+  const far = reachMm * 4;
+  lamp.position.set(-far * 0.5, far * 0.58, far * 0.64);
+  const { camera } = lamp.shadow;
+  [camera.left, camera.right, camera.bottom, camera.top] = [-reachMm, reachMm, -reachMm, reachMm];
+  [camera.near, camera.far] = [reachMm, reachMm * 7];
+  camera.updateProjectionMatrix();
+}
+
+function drawShadowsOnce(gl: WebGLRenderer): void {
+  gl.shadowMap.autoUpdate = false;
+  gl.shadowMap.needsUpdate = true;
 }

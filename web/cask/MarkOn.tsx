@@ -37,6 +37,7 @@ export function MarkOn({ plate, surface, kind, paint, oak, woodHalfMm }: MarkOnP
   const { openings } = plate;
   useLayoutEffect(() => {
     drawMark(canvas, { kind, paint, openings: openings.map((o) => o.region), radiusMm, surface, oak, woodHalfMm });
+    // eslint-disable-next-line react-hooks/immutability -- a handle on what the card holds, no state of React
     texture.needsUpdate = true;
     invalidate();
   }, [canvas, texture, invalidate, kind, paint, openings, radiusMm, surface, oak, woodHalfMm]);

@@ -32,7 +32,7 @@ export function Room({ placed, theme }: { readonly placed: readonly Placed[]; re
 
 function footOf({ cask, pose, x }: Placed): Foot {
   const [half, round] = [cask.lengthMm / 2, cask.bilgeMm / 2];
-  if (pose.lies === 'towards') return { x, z: pose.endZ - half, halfX: round * 0.62, halfZ: half * 0.94 };
+  if (pose.lies === 'towards') return { x, z: pose.endZ - half, halfX: round * 0.74, halfZ: half * 0.94 };
   if (pose.lies === 'across') return { x, z: -round, halfX: half * 0.94, halfZ: round * 0.62 };
   return { x, z: -round, halfX: round * 0.72, halfZ: round * 0.72 };
 }

@@ -67,7 +67,7 @@ function polar(mesh: Mesh, at: (share: number, angle: number) => number): Mesh {
 /** 0 to 1: deep where it stands, soft around it, drawn out to the right and back, away from the lamp. */
 function shadow(foot: Foot, x: number, z: number): number {
   const size = Math.min(foot.halfX, foot.halfZ);
-  const near = Math.exp(-((outside(foot, x, z) / (size * 0.35)) ** 2));
+  const near = Math.exp(-((outside(foot, x, z) / (size * 0.42)) ** 2));
   const drawnOut = Math.exp(-((outside(foot, x - size * 0.55, z + size * 0.25) / (size * 0.8)) ** 2));
   return Math.min(1, 0.72 * near + 0.45 * drawnOut);
 }

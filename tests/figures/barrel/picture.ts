@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { Resvg } from '@resvg/resvg-js';
@@ -14,8 +13,6 @@ const LEAST_SHARE = 0.98;
 const PAINT = '#ff00ff';
 /** Halfway between bare oak, which has less blue than green, and that paint. */
 const PAINTED = 0.3;
-/** What the page begins with. */
-const DEMO = new URL('../../../web/demo/makers-head.json', import.meta.url);
 
 /**
  * The page's own picture of the painted head straight on, against the page's own cut file: both as pixels, the cut
@@ -37,7 +34,8 @@ const compared = once(() =>
     const seen = pixels(
       `<image width="2000" height="2000" href="data:image/png;base64,${picture.toString('base64')}"/>`,
     );
-    const half = sideHalfMm();
+    const own = await download(page, () => page.getByRole('button', { name: 'Save the design file' }).click());
+    const half = sideHalfMm(own.toString());
     const contours = [...svg.matchAll(/<path [^>]*d="([^"]+)"/g)].map((match) => match[1]).join(' ');
     const scale = `translate(1000 1000) scale(${1000 / half})`;
     const cut = pixels(`<path transform="${scale}" fill="#fff" fill-rule="evenodd" d="${contours}"/>`);
@@ -45,9 +43,9 @@ const compared = once(() =>
   }),
 );
 
-/** Half the side of the picture, as web/cask/ says it draws it. */
-function sideHalfMm(): number {
-  const read = readDesign(readFileSync(DEMO, 'utf8'));
+/** Half the side of the picture of a design, as web/cask/ says it draws it. */
+function sideHalfMm(design: string): number {
+  const read = readDesign(design);
   if ('problem' in read) throw new Error(read.problem);
   return pictureHalfMm(setView('straight', arrangeOne(read.design, undefined)));
 }

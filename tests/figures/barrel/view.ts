@@ -8,12 +8,20 @@ const EDITS = 50;
 const opened = once(() =>
   withPage(4791, async (served) => {
     const times: number[] = [];
+    let busyMs = Infinity;
+    const system = await served.browser.newBrowserCDPSession();
+    const busy = async () => {
+      const { processInfo } = await system.send('SystemInfo.getProcessInfo');
+      return processInfo.reduce((sum, { cpuTime }) => sum + cpuTime * 1000, 0);
+    };
     for (let i = 0; i < VISITS; i++) {
       const page = await visit(served);
+      const before = await busy();
       times.push(await openBarrel(page));
+      busyMs = Math.min(busyMs, (await busy()) - before);
       await page.context().close();
     }
-    return times;
+    return { times, busyMs };
   }),
 );
 
@@ -51,10 +59,15 @@ export const VIEW_CLAIMS: readonly Claim[] = [
     wanted: `within ${MOST_MS} ms of the press in software WebGL, nothing of it loaded before; the best of ${VISITS} visits`,
     timed: true,
     async measure() {
-      const times = await opened();
-      if (!times) return NO_BROWSER;
+      const found = await opened();
+      if (!found) return NO_BROWSER;
+      const { times, busyMs } = found;
       const best = Math.min(...times);
-      return { value: rounded(best), unit: `ms of ${times.map((ms) => rounded(ms)).join(', ')}`, ok: best <= MOST_MS };
+      return {
+        value: rounded(best),
+        unit: `ms of ${times.map((ms) => rounded(ms)).join(', ')}; all of the browser's processes worked ${rounded(busyMs)} ms for it`,
+        ok: best <= MOST_MS,
+      };
     },
   },
   {

@@ -1,5 +1,5 @@
 import type { Face, FaceSource, KerningTable } from '../geometry/adapters/face.ts';
-import { readFace } from '../geometry/adapters/opentype.ts';
+import { readTrueType } from '../geometry/adapters/truetype.ts';
 import { faceEntry } from './catalogue.ts';
 import type { FaceEntry } from './catalogue.ts';
 
@@ -81,7 +81,7 @@ async function outcomeOf(
   if (own) {
     // The id is made from the bytes, but a hand-edited design may lie: the length tells most such cases apart.
     const key = `${own.id}/${own.data.length}`;
-    const known = store.get(key) ?? Promise.resolve(ownFaceOf(own));
+    const known = store.get(key) ?? ownFaceOf(own);
     store.set(key, known);
     return known;
   }
@@ -94,7 +94,13 @@ async function outcomeOf(
   };
 }
 
-function ownFaceOf(own: { readonly id: string; readonly name: string; readonly data: string }): FaceOutcome {
+/** The large reader, which knows every kind of font file, comes only when one of a person's own is to be read. */
+async function ownFaceOf(own: {
+  readonly id: string;
+  readonly name: string;
+  readonly data: string;
+}): Promise<FaceOutcome> {
+  const { readFace } = await import('../geometry/adapters/opentype.ts');
   const bytes = bytesOfBase64(own.data);
   const outcome = bytes
     ? readFace(own.id, bytes)
@@ -105,7 +111,9 @@ function ownFaceOf(own: { readonly id: string; readonly name: string; readonly d
 async function fetchFace(fetcher: FaceFetcher, entry: FaceEntry): Promise<FaceOutcome> {
   try {
     const [bytes, kerning] = await Promise.all([fetcher.font(entry), fetcher.kerning(entry)]);
-    const outcome = readFace(entry.id, bytes, kerning, entry.joins);
+    const outcome =
+      readTrueType(entry.id, entry.name, bytes, kerning, entry.joins) ??
+      (await import('../geometry/adapters/opentype.ts')).readFace(entry.id, bytes, kerning, entry.joins);
     return 'face' in outcome ? outcome : { problem: `${entry.name}: ${outcome.problem}` };
   } catch {
     return { problem: `The face ${entry.name} could not be fetched. Check the connection and try again.` };

@@ -1,5 +1,10 @@
 import { unzlibSync } from 'fflate';
 
+/** True for files that begin as WOFF 1.0 does. */
+export function isWoff(bytes: Uint8Array): boolean {
+  return bytes[0] === 0x77 && bytes[1] === 0x4f && bytes[2] === 0x46 && bytes[3] === 0x46;
+}
+
 /**
  * A WOFF 1.0 file (W3C recommendation, 2012) as the plain font file inside it; undefined when it cannot be unpacked.
  * Done here and not by the font reader, whose own unpacking never ends on some damaged files.

@@ -11,6 +11,8 @@ import { blankCanvas, context } from '../barrel-view/textures.ts';
 
 /** What steel reflects: a dim cellar, a lamp high on the left, the pale wall, the floor. Small: steel here is brushed. */
 export function shineOf(gl: WebGLRenderer, theme: Theme): WebGLRenderTarget {
+  // Asking each program for its log makes the page wait until it is compiled; these are three's own and known good.
+  gl.debug.checkShaderErrors = false;
   const canvas = blankCanvas(64, 32);
   const ctx = context(canvas);
   const day = theme === 'light';

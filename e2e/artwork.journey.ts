@@ -50,26 +50,30 @@ test('a drawing with islands in islands is held together in the cut file', async
   expect(cut).toMatchObject({ units: 4, strays: 0, looseParts: 0 });
 });
 
-test('a motif is picked by its picture, set and repeated round the plate, by keyboard', async ({ page }) => {
-  await openPage(page);
-  await emptyPlate(page);
-  await page.getByRole('button', { name: 'Motif', exact: true }).press('Enter');
-  const star = page.getByRole('dialog').getByRole('button', { name: 'Star', exact: true });
-  await expect(star.locator('svg path')).toBeVisible({ timeout: 60_000 });
-  await star.press('Enter');
-  await expect(page.getByRole('dialog')).toHaveCount(0);
-  await page.getByRole('button', { name: 'Adjust Star' }).press('Enter');
-  const points = page.getByRole('slider', { name: 'Points' });
-  await points.press('End');
-  await expect(points).toHaveValue('16');
-  await page.getByText('Round the plate', { exact: true }).click();
-  await worked(page);
-  const cut = await cutFile(page);
-  expect(cut).toMatchObject({ units: 4, strays: 0, looseParts: 0 });
-  expect(cut.openings).toBe(6);
-});
+test(
+  'a motif is picked by its picture, set and repeated round the plate, by keyboard',
+  { tag: '@long' },
+  async ({ page }) => {
+    await openPage(page);
+    await emptyPlate(page);
+    await page.getByRole('button', { name: 'Motif', exact: true }).press('Enter');
+    const star = page.getByRole('dialog').getByRole('button', { name: 'Star', exact: true });
+    await expect(star.locator('svg path')).toBeVisible({ timeout: 60_000 });
+    await star.press('Enter');
+    await expect(page.getByRole('dialog')).toHaveCount(0);
+    await page.getByRole('button', { name: 'Adjust Star' }).press('Enter');
+    const points = page.getByRole('slider', { name: 'Points' });
+    await points.press('End');
+    await expect(points).toHaveValue('16');
+    await page.getByText('Round the plate', { exact: true }).click();
+    await worked(page);
+    const cut = await cutFile(page);
+    expect(cut).toMatchObject({ units: 4, strays: 0, looseParts: 0 });
+    expect(cut.openings).toBe(6);
+  },
+);
 
-test('a picture is traced with a threshold and smoothing one sees', async ({ page }) => {
+test('a picture is traced with a threshold and smoothing one sees', { tag: '@long' }, async ({ page }) => {
   await openPage(page);
   await emptyPlate(page);
   const png = await page.evaluate(async () => {

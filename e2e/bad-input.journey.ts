@@ -13,7 +13,8 @@ test('texts that make no stencil are answered in plain words', async ({ page }) 
   await top.blur();
   await worked(page);
   await expect(page.getByText(/200 letters are the most/)).toBeVisible();
-  await expect(verdict(page)).toHaveText(/Cannot be cut yet/);
+  // The ring text shrinks to fit its arc: what two hundred letters come to there is not passed over.
+  await expect(verdict(page)).toHaveText(/Cannot be cut yet|things to look at/);
   await says(page, /do(es)? not fit|too (long|small|narrow|thin)|smaller|room|shorter|fewer/i);
 
   await fillIn(page, 'Ring text, top', 'PERRY \u{1F942} \u6885');
@@ -22,7 +23,7 @@ test('texts that make no stencil are answered in plain words', async ({ page }) 
   await expect(page.getByRole('textbox', { name: 'Ring text, bottom' })).toHaveValue('AGED IN OLD OAK');
 });
 
-test('diameters that make no sense are answered in plain words', async ({ page }) => {
+test('diameters that make no sense are answered in plain words', { tag: '@long' }, async ({ page }) => {
   await openPage(page);
   await goTo(page, 'size');
   await pick(page, 'I measured it');
@@ -77,7 +78,7 @@ test('a design file that is damaged or too new leaves the work as it is', async 
   await expect(page.getByRole('textbox', { name: 'Ring text, top' })).toHaveValue('STILL HERE');
 });
 
-test('a corrupt font is answered in plain words', async ({ page }) => {
+test('a corrupt font is answered in plain words', { tag: '@long' }, async ({ page }) => {
   await openPage(page);
   await goTo(page, 'look');
   const noise = Buffer.from(Uint8Array.from({ length: 4000 }, (_, i) => (i * 37) % 251));
@@ -87,7 +88,7 @@ test('a corrupt font is answered in plain words', async ({ page }) => {
   await expect(page.getByRole('textbox', { name: 'Ring text, top' })).toHaveValue('MARROW LANE PERRY');
 });
 
-test('a browser without room says so, and the work goes on', async ({ page }) => {
+test('a browser without room says so, and the work goes on', { tag: '@long' }, async ({ page }) => {
   await page.addInitScript(() => {
     IDBObjectStore.prototype.put = () => {
       throw new DOMException('no room', 'QuotaExceededError');

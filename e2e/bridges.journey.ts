@@ -57,7 +57,7 @@ test('a bridge moved by keyboard is in the cut file; undo and reload know it', a
   expect(cutting(await cutFile(page))).toBe(cutting(moved));
 });
 
-test('moves by keyboard are one step, and undo brings the old bridge back', async ({ page }) => {
+test('moves by keyboard are one step, and undo brings the old bridge back', { tag: '@long' }, async ({ page }) => {
   await openPage(page);
   const before = await cutFile(page);
   await page.getByRole('button', { name: 'Bridges', exact: true }).click();
@@ -69,7 +69,7 @@ test('moves by keyboard are one step, and undo brings the old bridge back', asyn
   expect(cutting(await cutFile(page))).toBe(cutting(before));
 });
 
-test('by pointer: a bridge is dragged, one is added, one removed', async ({ page }) => {
+test('by pointer: a bridge is dragged, one is added, one removed', { tag: '@long' }, async ({ page }) => {
   await openPage(page);
   const before = await cutFile(page);
   await page.getByRole('button', { name: 'Bridges', exact: true }).click();
@@ -114,7 +114,7 @@ test('by pointer: a bridge is dragged, one is added, one removed', async ({ page
 test.describe('on a phone', () => {
   test.use({ viewport: { width: 390, height: 844 }, hasTouch: true });
 
-  test('tools are large enough for a thumb and a tap chooses', async ({ page }) => {
+  test('tools are large enough for a thumb and a tap chooses', { tag: '@long' }, async ({ page }) => {
     await openPage(page);
     await page.getByRole('button', { name: 'Bridges', exact: true }).tap();
     for (const tool of await page.getByRole('group', { name: 'Bridges by hand' }).getByRole('button').all()) {

@@ -41,16 +41,12 @@ test('a customer on a desk: from the tape measure to the cut files', async ({ pa
 
   await test.step('sees it on the barrel, as plate, paint and char', async () => {
     await pick(page, 'On the barrel');
-    const barrel = page.getByRole('img', { name: /^Barrel with the plate/ });
-    await expect(barrel).toBeVisible();
-    const shown = [await barrel.screenshot()];
+    const barrel = (state: string) => page.getByRole('img', { name: new RegExp(`^Barrel with the plate.*${state}`) });
+    await expect(barrel('Plate in place')).toBeVisible();
     for (const state of ['Painted', 'Charred']) {
       await pick(page, state);
-      await page.waitForTimeout(500);
-      shown.push(await barrel.screenshot());
+      await expect(barrel(state).first()).toBeVisible();
     }
-    const [plate, paint, char] = shown.map((picture) => picture.toString('base64'));
-    expect(new Set([plate, paint, char]).size).toBe(3);
     await pick(page, 'Plate');
   });
 

@@ -58,52 +58,60 @@ test('two tabs on one design: told, taken over, copied, looked at', async ({ con
   expect(await designsIn(three)).toHaveLength(3);
 });
 
-test('own designs are listed with pictures, renamed, duplicated, deleted and put back', async ({ page }) => {
-  await beginMine(page);
-  await fillIn(page, 'Name of this design', 'Quiet cellar');
-  await worked(page);
-  await page.waitForTimeout(2500);
-  await page.getByRole('button', { name: 'My designs' }).click();
-  const list = page.getByRole('dialog', { name: 'My designs' });
-  await expect(list.locator('svg path[fill-rule="evenodd"]').first()).toHaveAttribute('d', /^M.{500}/);
+test(
+  'own designs are listed with pictures, renamed, duplicated, deleted and put back',
+  { tag: '@long' },
+  async ({ page }) => {
+    await beginMine(page);
+    await fillIn(page, 'Name of this design', 'Quiet cellar');
+    await worked(page);
+    await page.waitForTimeout(2500);
+    await page.getByRole('button', { name: 'My designs' }).click();
+    const list = page.getByRole('dialog', { name: 'My designs' });
+    await expect(list.locator('svg path[fill-rule="evenodd"]').first()).toHaveAttribute('d', /^M.{500}/);
 
-  await list.getByRole('button', { name: 'Duplicate: Quiet cellar' }).click();
-  await expect(list.getByText('Quiet cellar (copy)')).toBeVisible();
-  await list.getByRole('button', { name: 'Rename: Quiet cellar (copy)' }).click();
-  await list.getByRole('textbox', { name: 'New name' }).fill('Loud cellar');
-  await page.keyboard.press('Enter');
-  await list.getByRole('button', { name: 'Delete: Loud cellar' }).click();
-  await expect(list.getByText('“Loud cellar” is in the bin.')).toBeVisible();
-  await list.getByRole('button', { name: 'Put it back' }).click();
-  await list.getByRole('button', { name: 'Open Loud cellar' }).click();
-  await expect(list).toHaveCount(0);
-  await expect(page.getByRole('textbox', { name: 'Name of this design' })).toHaveValue('Loud cellar');
-});
+    await list.getByRole('button', { name: 'Duplicate: Quiet cellar' }).click();
+    await expect(list.getByText('Quiet cellar (copy)')).toBeVisible();
+    await list.getByRole('button', { name: 'Rename: Quiet cellar (copy)' }).click();
+    await list.getByRole('textbox', { name: 'New name' }).fill('Loud cellar');
+    await page.keyboard.press('Enter');
+    await list.getByRole('button', { name: 'Delete: Loud cellar' }).click();
+    await expect(list.getByText('“Loud cellar” is in the bin.')).toBeVisible();
+    await list.getByRole('button', { name: 'Put it back' }).click();
+    await list.getByRole('button', { name: 'Open Loud cellar' }).click();
+    await expect(list).toHaveCount(0);
+    await expect(page.getByRole('textbox', { name: 'Name of this design' })).toHaveValue('Loud cellar');
+  },
+);
 
-test('a damaged entry leaves the others as they are, and can be saved and deleted', async ({ page }) => {
-  await beginMine(page);
-  await fillIn(page, 'Name of this design', 'Whole');
-  await page.waitForTimeout(600);
-  await page.evaluate(async () => {
-    const opening = indexedDB.open('bridgehead');
-    await new Promise((resolve) => (opening.onsuccess = resolve));
-    const tx = opening.result.transaction(['cards', 'texts'], 'readwrite');
-    tx.objectStore('cards').put({ id: 'x', title: 'Broken', changedMs: Date.now() + 60_000, revision: 1 }, 'x');
-    tx.objectStore('texts').put('{"format":"bridgehead-design","vers', 'x');
-    await new Promise((resolve) => (tx.oncomplete = resolve));
-    opening.result.close();
-    sessionStorage.clear();
-  });
-  await page.reload();
-  await expect(page.getByText(/could not be opened; it stays in the list/)).toBeVisible();
-  await expect(page.getByRole('textbox', { name: 'Name of this design' })).toHaveValue('Whole');
-  await page.getByRole('button', { name: 'My designs' }).click();
-  await expect(page.getByText(/^Damaged: it cannot be opened/)).toBeVisible();
-  const saved = await downloadBy(page, () => page.getByRole('button', { name: 'Save as a file: Broken' }).click());
-  expect(saved.bytes.toString('utf8')).toBe('{"format":"bridgehead-design","vers');
-  await page.getByRole('button', { name: 'Delete: Broken' }).click();
-  await expect(page.getByText('“Broken” is in the bin.')).toBeVisible();
-});
+test(
+  'a damaged entry leaves the others as they are, and can be saved and deleted',
+  { tag: '@long' },
+  async ({ page }) => {
+    await beginMine(page);
+    await fillIn(page, 'Name of this design', 'Whole');
+    await page.waitForTimeout(600);
+    await page.evaluate(async () => {
+      const opening = indexedDB.open('bridgehead');
+      await new Promise((resolve) => (opening.onsuccess = resolve));
+      const tx = opening.result.transaction(['cards', 'texts'], 'readwrite');
+      tx.objectStore('cards').put({ id: 'x', title: 'Broken', changedMs: Date.now() + 60_000, revision: 1 }, 'x');
+      tx.objectStore('texts').put('{"format":"bridgehead-design","vers', 'x');
+      await new Promise((resolve) => (tx.oncomplete = resolve));
+      opening.result.close();
+      sessionStorage.clear();
+    });
+    await page.reload();
+    await expect(page.getByText(/could not be opened; it stays in the list/)).toBeVisible();
+    await expect(page.getByRole('textbox', { name: 'Name of this design' })).toHaveValue('Whole');
+    await page.getByRole('button', { name: 'My designs' }).click();
+    await expect(page.getByText(/^Damaged: it cannot be opened/)).toBeVisible();
+    const saved = await downloadBy(page, () => page.getByRole('button', { name: 'Save as a file: Broken' }).click());
+    expect(saved.bytes.toString('utf8')).toBe('{"format":"bridgehead-design","vers');
+    await page.getByRole('button', { name: 'Delete: Broken' }).click();
+    await expect(page.getByText('“Broken” is in the bin.')).toBeVisible();
+  },
+);
 
 test('a link opened in a fresh browser gives the same cut files, byte for byte', async ({ page, browser, context }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
@@ -129,7 +137,7 @@ test('a link opened in a fresh browser gives the same cut files, byte for byte',
   await there.context().close();
 });
 
-test('a damaged link is answered in plain words and leaves the work as it is', async ({ page }) => {
+test('a damaged link is answered in plain words and leaves the work as it is', { tag: '@long' }, async ({ page }) => {
   await beginMine(page);
   await fillIn(page, TOP, 'STILL HERE');
   await page.waitForTimeout(600);

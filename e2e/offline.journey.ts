@@ -33,7 +33,7 @@ test('after the first visit everything works without a network, files too', asyn
   await context.setOffline(false);
 });
 
-test('a newer version says so, waits to be asked, and keeps the open design', async ({ page }) => {
+test('a newer version says so, waits to be asked, and keeps the open design', { tag: '@long' }, async ({ page }) => {
   test.setTimeout(240_000);
   const served = await servingNewer();
   await page.goto(served.address);
@@ -77,7 +77,7 @@ async function servingNewer() {
   };
 }
 
-test('the page can be installed', async ({ page }) => {
+test('the page can be installed', { tag: '@long' }, async ({ page }) => {
   await openPage(page);
   const manifest = (await (await page.request.get('/manifest.webmanifest')).json()) as {
     icons: { src: string; sizes: string; purpose: string }[];
@@ -97,7 +97,7 @@ test('the page can be installed', async ({ page }) => {
   expect(installabilityErrors.filter(({ errorId }) => errorId !== 'in-incognito')).toEqual([]);
 });
 
-test('the server says what the page may do', async ({ page }) => {
+test('the server says what the page may do', { tag: '@long' }, async ({ page }) => {
   const answer = await page.request.get('/');
   expect(answer.headers()['content-security-policy']).toMatch(/script-src 'self';.*frame-ancestors 'none'/);
   expect(answer.headers()['cache-control']).toBe('no-cache');

@@ -52,7 +52,7 @@ test('first visit to downloaded cut file on a phone, by touch', async ({ page })
   });
 });
 
-test('nothing needs sideways scrolling, down to 360 px', async ({ page }) => {
+test('nothing needs sideways scrolling, down to 360 px', { tag: '@long' }, async ({ page }) => {
   await openPage(page);
   for (const width of [390, 360]) {
     await page.setViewportSize({ width, height: 844 });
@@ -64,7 +64,7 @@ test('nothing needs sideways scrolling, down to 360 px', async ({ page }) => {
   }
 });
 
-test('what a thumb presses is large enough', async ({ page }) => {
+test('what a thumb presses is large enough', { tag: '@long' }, async ({ page }) => {
   await openFirst(page);
   await thumbSized(page, 'beginnings');
   await page.getByRole('button', { name: 'A name over a motif' }).tap();

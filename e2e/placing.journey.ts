@@ -111,7 +111,7 @@ test('by pointer: one drag is one step, the cut file follows, and what is dragge
   expect(cutting(await cutFile(page))).toBe(cutting(before));
 });
 
-test('several at once: lined up, spread; copied round the ring', async ({ page }) => {
+test('several at once: lined up, spread; copied round the ring', { tag: '@long' }, async ({ page }) => {
   await openPage(page);
   const cask = await spot(page, 0, 0.42);
   const date = await spot(page, 0, -0.35);
@@ -145,7 +145,7 @@ test('several at once: lined up, spread; copied round the ring', async ({ page }
 test.describe('on a phone', () => {
   test.use({ viewport: { width: 390, height: 844 }, hasTouch: true });
 
-  test('a thumb chooses, drags and finds every tool', async ({ page }) => {
+  test('a thumb chooses, drags and finds every tool', { tag: '@long' }, async ({ page }) => {
     await openPage(page);
     const plain = (await stageOf(page).boundingBox())!;
     const number = await spot(page, 0, 0.1);

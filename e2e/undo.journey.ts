@@ -29,7 +29,7 @@ test('undo goes all the way back, redo all the way forth', async ({ page }) => {
   await expect(page.getByRole('button', { name: 'Redo' })).toBeDisabled();
 });
 
-test('a reload takes up where the last visit ended', async ({ page }) => {
+test('a reload takes up where the last visit ended', { tag: '@long' }, async ({ page }) => {
   await openPage(page);
   await fillIn(page, 'Name of this design', 'Quiet cellar');
   await fillIn(page, 'Ring text, top', 'QUIET CELLAR');

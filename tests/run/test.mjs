@@ -14,7 +14,7 @@ const journeyReport = join(reports, 'journeys.json');
 
 const STAGES = {
   types: () => runTool('typescript/bin/tsc', ['--noEmit', '-p', '.'], { minutes: 3 }),
-  lint: () => runTool('eslint/bin/eslint.js', ['--config', 'tests/eslint.config.js', '.'], { minutes: 3 }),
+  lint: () => runTool('eslint/bin/eslint.js', ['--config', 'tests/eslint.config.js', '.'], { minutes: 4 }),
   format: () => runTool('prettier/bin/prettier.cjs', ['--check', '--log-level', 'warn', '.'], { minutes: 2 }),
   unit: () =>
     runTool(
@@ -71,7 +71,7 @@ async function runJourneys() {
     return false;
   }
   return runTool('@playwright/test/cli.js', ['test', '--config', 'e2e/playwright.config.ts'], {
-    minutes: 10,
+    minutes: 12,
     env: { CHROMIUM: browser, PLAYWRIGHT_JSON_OUTPUT_NAME: journeyReport },
   });
 }

@@ -169,7 +169,7 @@ async function designsIn(page: Page): Promise<readonly unknown[]> {
     const asking = opening.result.transaction('cards').objectStore('cards').getAll();
     await new Promise((resolve) => (asking.onsuccess = resolve));
     opening.result.close();
-    return asking.result;
+    return asking.result as unknown[];
   });
 }
 

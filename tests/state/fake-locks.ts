@@ -9,11 +9,11 @@ export function fakeLocks(): LockManager {
   async function request(
     name: string,
     options: LockOptions,
-    use: (lock: Lock | null) => Promise<void> | undefined,
+    run: (lock: Lock | null) => Promise<void> | undefined,
   ): Promise<void> {
     if (held.has(name) && options.steal) held.get(name)?.stolen();
     else if (held.has(name) && options.ifAvailable) {
-      await use(null);
+      await run(null);
       return;
     } else if (held.has(name)) {
       await new Promise<void>((resolve, reject) => {
@@ -29,7 +29,7 @@ export function fakeLocks(): LockManager {
     await new Promise<void>((resolve, reject) => {
       const me: Held = { stolen: () => reject(new DOMException('stolen', 'AbortError')) };
       held.set(name, me);
-      void Promise.resolve(use({ name, mode: 'exclusive' })).then(() => {
+      void Promise.resolve(run({ name, mode: 'exclusive' })).then(() => {
         if (held.get(name) === me) {
           held.delete(name);
           waiting.get(name)?.shift()?.();

@@ -33,9 +33,8 @@ describe('own designs', () => {
     await tab.list.refresh();
     expect(tab.titles()).toEqual(['New, changed', 'Old']);
 
-    const { undo } = tab.design.getState();
-    undo();
-    undo();
+    tab.design.getState().undo();
+    tab.design.getState().undo();
     expect(tab.title()).toBe('Old');
     tab.call('Old, changed');
     await tab.own.flush();

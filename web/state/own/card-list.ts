@@ -34,7 +34,7 @@ interface CardListParts {
   readonly own: OwnDesigns;
   readonly design: DesignStore;
   readonly saving: SavingStore;
-  nowMs(): number;
+  readonly nowMs: () => number;
 }
 
 export function createCardList({ shelf, own, design, saving, nowMs }: CardListParts): CardList {

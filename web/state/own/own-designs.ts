@@ -21,7 +21,7 @@ export interface OwnDesignsParts {
   readonly hold: HoldParts;
   /** What to show when there is nothing to take up. */
   readonly first: Design;
-  nowMs(): number;
+  readonly nowMs: () => number;
   /** The design this very tab had open before it was loaded anew. */
   remembered(): string | undefined;
   remember(id: string): void;

@@ -1,4 +1,5 @@
-import { DESIGN_FORMAT, DESIGN_VERSION, type Border, type Design, type LineText, type RingText } from './schema.ts';
+import { DESIGN_FORMAT, DESIGN_VERSION } from './limits.ts';
+import type { Border, Design, LineText, RingText } from './schema.ts';
 
 /**
  * A design with no elements yet, for the commonest order: one large and one half-size plate in 1.5 mm stainless,

@@ -1,6 +1,7 @@
 import { bringUpToDate } from './bring-up-to-date.ts';
 import { sentenceFor } from './say-where.ts';
-import { DESIGN_FORMAT, DESIGN_VERSION, designSchema, type Design } from './schema.ts';
+import { DESIGN_FORMAT, DESIGN_VERSION } from './limits.ts';
+import { designSchema, type Design } from './schema.ts';
 import { visible } from './visible.ts';
 import { VERSION_STEPS } from './versions/steps.ts';
 

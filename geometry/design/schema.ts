@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { DESIGN_FORMAT, DESIGN_VERSION, LONGEST_PATH, LONGEST_TEXT } from './limits.ts';
 
 // The library would otherwise write code of its own at run time, which the page's policy forbids.
 z.config({ jitless: true });
@@ -9,12 +10,6 @@ z.config({ jitless: true });
  * Space: the plate's radius is 1, so one design serves every diameter. Angles are degrees as on a clock
  * (0 at the top, clockwise). What is absolute (bridge width, clearance, thickness) is in millimetres.
  */
-
-export const DESIGN_FORMAT = 'bridgehead-design';
-export const DESIGN_VERSION = 2;
-
-/** Longest text of one element: a ring of 500 letters is no longer a stencil. */
-export const LONGEST_TEXT = 200;
 
 /** None begins with a colon: such names stand for openings that no element draws (geometry/layout/no-element.ts). */
 const id = z.string().check(z.minLength(1), z.maxLength(60), z.regex(/^[^:]/));
@@ -114,9 +109,6 @@ export const motifSchema = z.strictObject({
   options: z.optional(z.record(z.string().check(z.maxLength(40)), z.number().check(z.gte(-10_000), z.lte(10_000)))),
   ...common,
 });
-
-/** Longest drawing that is taken in: 400,000 characters are about 30,000 points. */
-export const LONGEST_PATH = 400_000;
 
 /** An imported drawing: nothing but closed outlines. */
 export const artworkSchema = z.strictObject({

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { flattenOutline } from '../../geometry/measure/flatten.ts';
 import { outlineBox } from '../../geometry/measure/outline-box.ts';
 import { readPathData } from '../../geometry/measure/path-data.ts';
-import { LONGEST_PATH } from '../../geometry/design/schema.ts';
+import { LONGEST_PATH } from '../../geometry/design/limits.ts';
 import { importText, readText, svg } from './node-window.ts';
 
 /** Area of the imported drawing, in the units of the file: what Pythagoras and Archimedes give is beside it. */

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { bringUpToDate } from '../../geometry/design/bring-up-to-date.ts';
 import { emptyDesign, newBorder, newLineText, newRingText } from '../../geometry/design/defaults.ts';
 import { LONGEST_DESIGN_TEXT, readDesign } from '../../geometry/design/read-design.ts';
-import { DESIGN_VERSION, type Design } from '../../geometry/design/schema.ts';
+import { DESIGN_VERSION } from '../../geometry/design/limits.ts';
+import type { Design } from '../../geometry/design/schema.ts';
 import { VERSION_STEPS } from '../../geometry/design/versions/steps.ts';
 import { designText } from '../../geometry/design/write-design.ts';
 

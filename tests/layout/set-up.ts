@@ -1,6 +1,7 @@
 import type { FaceSource } from '../../geometry/adapters/face.ts';
 import { loadFaces } from '../../fonts/node-faces.ts';
-import { DESIGN_FORMAT, DESIGN_VERSION, designSchema } from '../../geometry/design/schema.ts';
+import { DESIGN_FORMAT, DESIGN_VERSION } from '../../geometry/design/limits.ts';
+import { designSchema } from '../../geometry/design/schema.ts';
 import type { Border, Design, DesignElement, LineText, RingText } from '../../geometry/design/schema.ts';
 import { layOut } from '../../geometry/layout/lay-out.ts';
 import type { Layout, PlacedShape } from '../../geometry/layout/placed.ts';

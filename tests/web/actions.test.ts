@@ -1,7 +1,8 @@
 import { isBand } from '../../geometry/design/kinds.ts';
 import { describe, expect, it } from 'vitest';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
-import { designSchema, LONGEST_TEXT, type Design } from '../../geometry/design/schema.ts';
+import { LONGEST_TEXT } from '../../geometry/design/limits.ts';
+import { designSchema, type Design } from '../../geometry/design/schema.ts';
 import type { Mend } from '../../geometry/findings.ts';
 import { addBorder } from '../../web/actions/add-border.ts';
 import { addLineText } from '../../web/actions/add-line-text.ts';

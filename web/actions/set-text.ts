@@ -1,5 +1,6 @@
 import { isText } from '../../geometry/design/kinds.ts';
-import { LONGEST_TEXT, type Design } from '../../geometry/design/schema.ts';
+import { LONGEST_TEXT } from '../../geometry/design/limits.ts';
+import type { Design } from '../../geometry/design/schema.ts';
 import type { Change } from '../state/history.ts';
 import { editElement } from './edit-element.ts';
 

@@ -7,8 +7,8 @@ import { Notice } from './Notice.tsx';
 import { OtherTab } from './OtherTab.tsx';
 import { useUi } from './page-context.ts';
 import { Panel } from './Panel.tsx';
-import { StageArea } from './StageArea.tsx';
 import { StageBar } from './StageBar.tsx';
+import { StageLater } from './StageLater.tsx';
 import { StepNav } from './StepNav.tsx';
 import { TopBar } from './TopBar.tsx';
 import { useLanguageOnDocument } from './use-language.ts';
@@ -35,7 +35,7 @@ export function App() {
         <div className={css.plate}>
           <StageBar />
           <div className={css.stage}>
-            <StageArea />
+            <StageLater />
             {!choosing && <Notice />}
           </div>
           <VerdictBar />

@@ -23,5 +23,9 @@ export function FirstPlate({ plate, waiting, onDrawn }: FirstPlateProps) {
     });
     return () => cancelAnimationFrame(frame);
   }, [drawn, onDrawn]);
-  return <div className={css.place}>{drawn ? <PlatePicture plate={plate} /> : <p>{waiting}</p>}</div>;
+  return (
+    <div id="stage" className={css.place} data-busy tabIndex={-1}>
+      {drawn ? <PlatePicture plate={plate} /> : <p>{waiting}</p>}
+    </div>
+  );
 }

@@ -1,7 +1,6 @@
 import { ArrowLeft, ArrowRight } from 'lucide-react';
 import { lazy, Suspense, useEffect, useRef, type ComponentType } from 'react';
 import { Beginnings } from '../panels/Beginnings.tsx';
-import { SayPanel } from '../panels/SayPanel.tsx';
 import { STEPS, type Step } from '../state/ui-store.ts';
 import { Button } from '../ui/Button.tsx';
 import { t } from '../words/t.ts';
@@ -14,6 +13,7 @@ const BeginningsSheet = lazy(async () => ({
   default: (await import('../panels/BeginningsSheet.tsx')).BeginningsSheet,
 }));
 const LookPanel = lazy(async () => ({ default: (await import('../panels/LookPanel.tsx')).LookPanel }));
+const SayPanel = lazy(async () => ({ default: (await import('../panels/SayPanel.tsx')).SayPanel }));
 const SizePanel = lazy(async () => ({ default: (await import('../panels/SizePanel.tsx')).SizePanel }));
 const TakePanel = lazy(async () => ({ default: (await import('../panels/TakePanel.tsx')).TakePanel }));
 

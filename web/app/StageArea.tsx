@@ -1,6 +1,7 @@
 import { lazy, Suspense } from 'react';
 import { headDiameter } from '../../geometry/barrel/blank.ts';
 import { usePage, usePlates, useCurrentPlate, useDesign, useUi } from './page-context.ts';
+import { PlateStage } from '../stage/PlateStage.tsx';
 import { stageWords } from '../stage/words.ts';
 import { fileStem } from '../worker/file-stem.ts';
 import { t } from '../words/t.ts';
@@ -9,8 +10,8 @@ import { GapNote, hasGap, lyingOn } from './GapNote.tsx';
 import { PlacingTools } from './PlacingTools.tsx';
 import { PlateSummary } from './PlateSummary.tsx';
 import { saveFile } from './save-file.ts';
+import './semibold.css';
 import css from './StageArea.module.css';
-import { StageLater } from './StageLater.tsx';
 import { useBridgeWork } from './use-bridge-work.ts';
 import { usePlacing } from './use-placing.ts';
 import { useTheme } from './use-theme.ts';
@@ -54,7 +55,7 @@ export function StageArea() {
       {view === 'plate' ? (
         <>
           <div className={css.plate}>
-            <StageLater
+            <PlateStage
               plate={plate}
               busy={busy}
               placing={placing}

@@ -1,8 +1,9 @@
-import { lazy, Suspense, useEffect, useState, type ComponentProps } from 'react';
-import type { PlateStage } from '../stage/PlateStage.tsx';
+import { lazy, Suspense, useEffect, useState } from 'react';
+import { t } from '../words/t.ts';
 import { FirstPlate } from './FirstPlate.tsx';
+import { useCurrentPlate } from './page-context.ts';
 
-const Stage = lazy(async () => ({ default: (await import('../stage/PlateStage.tsx')).PlateStage }));
+const StageArea = lazy(async () => ({ default: (await import('./StageArea.tsx')).StageArea }));
 
 /** A plate that does not come in this time must not keep the stage away. */
 const LONGEST_WAIT_MS = 20_000;
@@ -10,8 +11,9 @@ const LONGEST_WAIT_MS = 20_000;
 /** Once it has been drawn, the plain picture is no longer needed in this visit. */
 let drawnBefore = false;
 
-/** The stage, which is large to load, comes once the plate is in sight. */
-export function StageLater(props: ComponentProps<typeof PlateStage>) {
+/** The stage with all that works on it is large to load: it comes once the plate is in sight. */
+export function StageLater() {
+  const { plate } = useCurrentPlate();
   const [drawn, setDrawn] = useState(drawnBefore);
   useEffect(() => {
     drawnBefore = drawn;
@@ -19,10 +21,10 @@ export function StageLater(props: ComponentProps<typeof PlateStage>) {
     const timer = setTimeout(() => setDrawn(true), LONGEST_WAIT_MS);
     return () => clearTimeout(timer);
   }, [drawn]);
-  const picture = <FirstPlate plate={props.plate} waiting={props.words?.empty ?? ''} onDrawn={() => setDrawn(true)} />;
+  const picture = <FirstPlate plate={plate} waiting={t('stage.loading')} onDrawn={() => setDrawn(true)} />;
   return drawn ? (
     <Suspense fallback={picture}>
-      <Stage {...props} />
+      <StageArea />
     </Suspense>
   ) : (
     picture

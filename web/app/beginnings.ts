@@ -1,9 +1,8 @@
-import { readDesign } from '../../geometry/design/read-design.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { Question } from '../beginnings/question.ts';
 import { BEGINNING_IDS, QUESTIONS, type BeginningId } from '../beginnings/questions.ts';
 
-const FILES = import.meta.glob<string>('../demo/*.json', { query: '?raw', import: 'default', eager: true });
+const FILES = import.meta.glob<Design>('../demo/*.json', { import: 'default', eager: true });
 
 /** A design to begin with, and what it asks. */
 export interface Beginning {
@@ -12,10 +11,10 @@ export interface Beginning {
   readonly questions: readonly Question[];
 }
 
-/** The demo designs with their questions, in the order they are offered. A test reads every one of them. */
+/** The demo designs with their questions, in the order they are offered. Taken as they are: a test reads every one of them. */
 export const READY_MADE: readonly Beginning[] = BEGINNING_IDS.flatMap((id) => {
-  const read = readDesign(FILES[`../demo/${id}.json`] ?? '');
-  return 'design' in read ? [{ id, design: read.design, questions: QUESTIONS[id] }] : [];
+  const design = FILES[`../demo/${id}.json`];
+  return design === undefined ? [] : [{ id, design, questions: QUESTIONS[id] }];
 });
 
 export const BEGINNINGS: readonly Design[] = READY_MADE.map(({ design }) => design);

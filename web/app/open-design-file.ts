@@ -1,4 +1,3 @@
-import { readDesign } from '../../geometry/design/read-design.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { t } from '../words/t.ts';
 
@@ -8,6 +7,7 @@ const LARGEST_FILE_BYTES = 20_000_000;
 export async function openDesignFile(file: File): Promise<{ readonly design: Design } | { readonly problem: string }> {
   if (file.size > LARGEST_FILE_BYTES) return { problem: t('trouble.tooLarge') };
   try {
+    const { readDesign } = await import('../../geometry/design/read-design.ts');
     return readDesign(await file.text());
   } catch {
     return { problem: t('trouble.unreadable') };

@@ -1,7 +1,8 @@
 import { isText } from '../../geometry/design/kinds.ts';
 import { SlidersHorizontal, Trash2 } from 'lucide-react';
 import { lazy, Suspense, useEffect, useRef, useState } from 'react';
-import { LONGEST_TEXT, type DesignElement } from '../../geometry/design/schema.ts';
+import { LONGEST_TEXT } from '../../geometry/design/limits.ts';
+import type { DesignElement } from '../../geometry/design/schema.ts';
 import { removeElement } from '../actions/remove-element.ts';
 import { setText } from '../actions/set-text.ts';
 import { useAct, usePage, useUi } from '../app/page-context.ts';

@@ -1,5 +1,6 @@
 import { useEffect, useRef, type KeyboardEvent } from 'react';
-import { LONGEST_TEXT, type TextElement } from '../../geometry/design/schema.ts';
+import { LONGEST_TEXT } from '../../geometry/design/limits.ts';
+import type { TextElement } from '../../geometry/design/schema.ts';
 import type { Extent } from '../../geometry/layout/placed.ts';
 import type { SizePx } from '../barrel-view/size.ts';
 import { seenMiddle } from './element-hold.ts';

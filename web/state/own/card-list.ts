@@ -1,4 +1,3 @@
-import { readDesign } from '../../../geometry/design/read-design.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
 import { designText } from '../../../geometry/design/write-design.ts';
 import { LONGEST_TITLE, setTitle } from '../../actions/set-title.ts';
@@ -44,6 +43,7 @@ export function createCardList({ shelf, own, design, saving, nowMs }: CardListPa
   async function refresh(): Promise<Done> {
     return tried(async () => {
       await own.flush();
+      const { readDesign } = await import('../../../geometry/design/read-design.ts');
       const longAgo = nowMs() - BIN_DAYS * DAY_MS;
       for (const card of await shelf.cards()) {
         if (card.binnedMs !== undefined && card.binnedMs < longAgo) await shelf.discard(card.id);
@@ -80,6 +80,7 @@ export function createCardList({ shelf, own, design, saving, nowMs }: CardListPa
     await own.flush();
     const stored = await shelf.read(id);
     if (stored === undefined) return { problem: t('keep.gone') };
+    const { readDesign } = await import('../../../geometry/design/read-design.ts');
     const read = readDesign(stored.text);
     return 'design' in read ? { design: read.design, revision: stored.revision } : read;
   }

@@ -1,5 +1,4 @@
 import type { Design } from '../../../geometry/design/schema.ts';
-import { readDesign } from '../../../geometry/design/read-design.ts';
 import { designText } from '../../../geometry/design/write-design.ts';
 import type { PlateResult } from '../../../geometry/plate.ts';
 import { LONGEST_TITLE } from '../../actions/set-title.ts';
@@ -162,6 +161,7 @@ export function createOwnDesigns(parts: OwnDesignsParts): OwnDesigns {
     await saver.flush();
     const stored = await shelf.read(id);
     if (stored === undefined) return { problem: t('keep.gone') };
+    const { readDesign } = await import('../../../geometry/design/read-design.ts');
     const read = readDesign(stored.text);
     if ('problem' in read) return read;
     current = { id, revision: stored.revision };

@@ -1,0 +1,11 @@
+/** Names and limits of the design document that others need without the means to read one. */
+
+export const DESIGN_FORMAT = 'bridgehead-design';
+
+export const DESIGN_VERSION = 2;
+
+/** Longest text of one element: a ring of 500 letters is no longer a stencil. */
+export const LONGEST_TEXT = 200;
+
+/** Longest drawing that is taken in: 400,000 characters are about 30,000 points. */
+export const LONGEST_PATH = 400_000;

@@ -1,4 +1,5 @@
 import type { Design, Manner } from '../design/schema.ts';
+import { gatherAlike } from './gather-alike.ts';
 import type { Finding } from '../findings.ts';
 import { placePoint } from '../measure/clock.ts';
 import { placeRegions, placeRing } from '../measure/place.ts';
@@ -67,7 +68,7 @@ export function bridgeOpenings(units: readonly Unit[], rules: StockRules, design
     findings.push(...unitEditFindings(unit, edits, solved, 2 * rules.leastBridgeMm));
   }
   findings.push(...lostEdits(design, shapes, byShape));
-  return { units: inPlace, openings, bridges, islands, findings };
+  return { units: inPlace, openings, bridges, islands, findings: gatherAlike(findings) };
 }
 
 /** A bridged unit on the plate. */

@@ -40,6 +40,7 @@ export function glyfReader(glyf: DataView, loca: DataView, long: boolean, count:
       const [first, second] = [argument(0), argument(1)];
       at += words ? 8 : 6;
       const f2Dot14 = (n: number) => glyf.getInt16(at + 2 * n) / 16384;
+      // x' = a x + c y, y' = b x + d y; they stand in the file as xscale, scale01, scale10, yscale.
       let [a, b, c, d] = [1, 0, 0, 1];
       if (flags & 8) [a, d, at] = [f2Dot14(0), f2Dot14(0), at + 2];
       else if (flags & 64) [a, d, at] = [f2Dot14(0), f2Dot14(1), at + 4];
@@ -49,11 +50,11 @@ export function glyfReader(glyf: DataView, loca: DataView, long: boolean, count:
         // two points that shall lie on each other, by their numbers
         const [fixed, moved] = [out.flat()[first], part.flat()[second]];
         if (!fixed || !moved) throw new Error('no such point');
-        dx = fixed.x - (a * moved.x + b * moved.y);
-        dy = fixed.y - (c * moved.x + d * moved.y);
+        dx = fixed.x - (a * moved.x + c * moved.y);
+        dy = fixed.y - (b * moved.x + d * moved.y);
       }
       for (const contour of part) {
-        out.push(contour.map((p) => ({ x: a * p.x + b * p.y + dx, y: c * p.x + d * p.y + dy, on: p.on })));
+        out.push(contour.map((p) => ({ x: a * p.x + c * p.y + dx, y: b * p.x + d * p.y + dy, on: p.on })));
       }
       more = (flags & 32) !== 0;
     }

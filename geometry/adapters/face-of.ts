@@ -1,20 +1,6 @@
+import { mapOutline } from '../measure/map-outline.ts';
 import type { Outline, PathCommand } from '../shapes.ts';
 import type { Face, FaceGlyph, KerningTable } from './face.ts';
-
-/** One command of a glyph as font readers give it, in font units, y up. */
-export type UnitCommand =
-  | { readonly type: 'M' | 'L'; readonly x: number; readonly y: number }
-  | { readonly type: 'Q'; readonly x1: number; readonly y1: number; readonly x: number; readonly y: number }
-  | {
-      readonly type: 'C';
-      readonly x1: number;
-      readonly y1: number;
-      readonly x2: number;
-      readonly y2: number;
-      readonly x: number;
-      readonly y: number;
-    }
-  | { readonly type: 'Z' };
 
 /** What a reader of font files knows of one font; lengths in font units. */
 export interface FontParts {
@@ -26,14 +12,17 @@ export interface FontParts {
   readonly descender: number;
   /** Height of the capitals as the font itself says it; only for fonts without flat-topped ones. */
   readonly statedCapHeight: number | undefined;
-  /** undefined for a character that the font does not have. May throw on a damaged glyph. */
-  glyph(char: string): { readonly advance: number; readonly commands: readonly UnitCommand[] } | undefined;
+  /** In font units, y up; undefined for a character that the font does not have. May throw on a damaged glyph. */
+  glyph(char: string): { readonly advance: number; readonly commands: Outline } | undefined;
   kern(left: string, right: string): number;
 }
 
 /** Capitals with flat tops; the median of their heights is safe from one swashed letter. */
 const FLAT_CAPITALS = 'HIEFTLNZDB';
 const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789';
+
+/** For a font that says nothing sensible, in shares of the em: common practice, no source. */
+const USUAL = { capHeight: 0.7, ascent: 0.8, descent: 0.2 } as const;
 
 /** The face of plain outlines, in shares of the em, whichever reader took the file apart. */
 export function faceOf(font: FontParts): { face: Face } | { problem: string } {
@@ -51,9 +40,9 @@ export function faceOf(font: FontParts): { face: Face } | { problem: string } {
     face: {
       id: font.id,
       name: font.name,
-      capHeight: flatTop(glyph) ?? stated ?? 0.7,
-      ascent: positive(font.ascender / em) ?? 0.8,
-      descent: -(positive(-font.descender / em) ?? 0.2),
+      capHeight: flatTop(glyph) ?? stated ?? USUAL.capHeight,
+      ascent: positive(font.ascender / em) ?? USUAL.ascent,
+      descent: -(positive(-font.descender / em) ?? USUAL.descent),
       joins: font.joins,
       glyph,
       kern: (left, right) => font.kern(left, right),
@@ -89,33 +78,17 @@ function readGlyph(font: FontParts, char: string): FaceGlyph | undefined {
 }
 
 /** In shares of the em, every subpath closed; undefined when a number in it is none. */
-function outlineOf(commands: readonly UnitCommand[], em: number): Outline | undefined {
+function outlineOf(commands: Outline, em: number): Outline | undefined {
   const out: PathCommand[] = [];
   let open = false;
   const close = () => {
     if (open) out.push({ type: 'Z' });
     open = false;
   };
-  for (const c of commands) {
-    switch (c.type) {
-      case 'M':
-        close();
-        out.push({ type: 'M', x: c.x / em, y: c.y / em });
-        open = true;
-        break;
-      case 'L':
-        out.push({ type: 'L', x: c.x / em, y: c.y / em });
-        break;
-      case 'Q':
-        out.push({ type: 'Q', x1: c.x1 / em, y1: c.y1 / em, x: c.x / em, y: c.y / em });
-        break;
-      case 'C':
-        out.push({ type: 'C', x1: c.x1 / em, y1: c.y1 / em, x2: c.x2 / em, y2: c.y2 / em, x: c.x / em, y: c.y / em });
-        break;
-      case 'Z':
-        close();
-        break;
-    }
+  for (const c of mapOutline(commands, (x, y) => ({ x: x / em, y: y / em }))) {
+    if (c.type === 'M' || c.type === 'Z') close();
+    if (c.type === 'M') open = true;
+    if (c.type !== 'Z') out.push(c);
   }
   close();
   const sound = out.every((c) => Object.values(c).every((v) => typeof v === 'string' || Number.isFinite(v)));

@@ -1,4 +1,5 @@
-import { faceOf, tableKern, type UnitCommand } from './face-of.ts';
+import type { PathCommand } from '../shapes.ts';
+import { faceOf, tableKern } from './face-of.ts';
 import type { Face, KerningTable } from './face.ts';
 import { glyfReader, type GlyfPoint } from './glyf.ts';
 import { isWoff, unpackWoff } from './woff.ts';
@@ -98,12 +99,12 @@ function groupIndex(cmap: DataView, at: number, code: number): number {
 }
 
 /** Quadratic curves as TrueType has them: between two points off the curve lies one on it, in the middle. */
-function contourCommands(contour: readonly GlyfPoint[]): UnitCommand[] {
+function contourCommands(contour: readonly GlyfPoint[]): PathCommand[] {
   const first = contour[0];
   const last = contour.at(-1);
   if (!first || !last) return [];
   const from = last.on ? last : first.on ? first : middle(last, first);
-  const out: UnitCommand[] = [{ type: 'M', x: from.x, y: from.y }];
+  const out: PathCommand[] = [{ type: 'M', x: from.x, y: from.y }];
   contour.forEach((point, i) => {
     const next = contour[(i + 1) % contour.length] ?? first;
     if (point.on) out.push({ type: 'L', x: point.x, y: point.y });

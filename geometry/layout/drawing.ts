@@ -1,6 +1,7 @@
 import type { Motif } from '../design/schema.ts';
 import { clockPoint } from '../measure/clock.ts';
-import type { Outline, PathCommand, Placement } from '../shapes.ts';
+import { mapOutline } from '../measure/map-outline.ts';
+import type { Outline, Placement } from '../shapes.ts';
 import type { Extent, Layout, PlacedShape } from './placed.ts';
 
 /** What motifs and artwork have in common: place, size, turn, and how often they go round. */
@@ -50,16 +51,5 @@ export function placesOf(element: Drawn, radiusMm: number): Placement[] {
 
 function scaled(outline: Outline, by: number, mirrored: boolean): Outline {
   const sx = mirrored ? -by : by;
-  return outline.map((c): PathCommand => {
-    switch (c.type) {
-      case 'Z':
-        return c;
-      case 'Q':
-        return { type: 'Q', x1: c.x1 * sx, y1: c.y1 * by, x: c.x * sx, y: c.y * by };
-      case 'C':
-        return { type: 'C', x1: c.x1 * sx, y1: c.y1 * by, x2: c.x2 * sx, y2: c.y2 * by, x: c.x * sx, y: c.y * by };
-      default:
-        return { type: c.type, x: c.x * sx, y: c.y * by };
-    }
-  });
+  return mapOutline(outline, (x, y) => ({ x: x * sx, y: y * by }));
 }

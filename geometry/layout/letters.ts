@@ -1,5 +1,6 @@
 import type { Face } from '../adapters/face.ts';
 import { flattenOutline } from '../measure/flatten.ts';
+import { mapOutline } from '../measure/map-outline.ts';
 import type { Outline, Ring } from '../shapes.ts';
 import { FLATTEN_ERROR_MM, FILE_DECIMALS } from '../units.ts';
 
@@ -135,25 +136,9 @@ function sizedGlyph(face: Face, char: string, emMm: number, outline: Outline): S
   const storeKey = `${face.id}|${char}|${emMm.toFixed(FILE_DECIMALS)}`;
   const known = store.get(storeKey);
   if (known) return known;
-  const scaled = scaleOutline(outline, emMm);
+  const scaled = mapOutline(outline, (x, y) => ({ x: x * emMm, y: y * emMm }));
   const glyph = { storeKey, outline: scaled, rings: flattenOutline(scaled, FLATTEN_ERROR_MM) };
   if (store.size >= GREATEST_STORE) store.clear();
   store.set(storeKey, glyph);
   return glyph;
-}
-
-function scaleOutline(outline: Outline, by: number): Outline {
-  return outline.map((c) => {
-    switch (c.type) {
-      case 'Z':
-        return c;
-      case 'M':
-      case 'L':
-        return { type: c.type, x: c.x * by, y: c.y * by };
-      case 'Q':
-        return { type: 'Q', x1: c.x1 * by, y1: c.y1 * by, x: c.x * by, y: c.y * by };
-      case 'C':
-        return { type: 'C', x1: c.x1 * by, y1: c.y1 * by, x2: c.x2 * by, y2: c.y2 * by, x: c.x * by, y: c.y * by };
-    }
-  });
 }

@@ -1,11 +1,8 @@
-import type { Outline, Point, Ring } from '../shapes.ts';
+import type { Outline, PathCommand, Point, Ring } from '../shapes.ts';
 
 /**
- * Curves to closed rings, none farther from the curve than maxErrorMm.
- *
- * A cubic in n even steps errs by at most max|B''|/(8 n^2), and |B''| is at most 6 M with M the larger of
- * |P0 - 2 P1 + P2| and |P1 - 2 P2 + P3|: n = ceil(sqrt(0.75 M / error)). A quadratic likewise with
- * |B''| = 2 |P0 - 2 P1 + P2|. Rings of fewer than three different points are dropped: they enclose nothing.
+ * Curves to closed rings, none farther from the curve than maxErrorMm. Rings of fewer than three different points are
+ * dropped: they enclose nothing.
  */
 export function flattenOutline(outline: Outline, maxErrorMm: number): Ring[] {
   const rings: Ring[] = [];
@@ -27,40 +24,11 @@ export function flattenOutline(outline: Outline, maxErrorMm: number): Ring[] {
         at = { x: c.x, y: c.y };
         ring.push(at);
         break;
-      case 'Q': {
-        const from = at;
-        const bend = Math.hypot(from.x - 2 * c.x1 + c.x, from.y - 2 * c.y1 + c.y);
-        const n = Math.max(1, Math.ceil(Math.sqrt((0.25 * bend) / maxErrorMm)));
-        for (let i = 1; i <= n; i++) {
-          const t = i / n;
-          const u = 1 - t;
-          ring.push({
-            x: u * u * from.x + 2 * u * t * c.x1 + t * t * c.x,
-            y: u * u * from.y + 2 * u * t * c.y1 + t * t * c.y,
-          });
-        }
+      case 'Q':
+      case 'C':
+        addCurve(ring, at, c, maxErrorMm);
         at = { x: c.x, y: c.y };
         break;
-      }
-      case 'C': {
-        const from = at;
-        const bend = Math.max(
-          Math.hypot(from.x - 2 * c.x1 + c.x2, from.y - 2 * c.y1 + c.y2),
-          Math.hypot(c.x1 - 2 * c.x2 + c.x, c.y1 - 2 * c.y2 + c.y),
-        );
-        const n = Math.max(1, Math.ceil(Math.sqrt((0.75 * bend) / maxErrorMm)));
-        for (let i = 1; i <= n; i++) {
-          const t = i / n;
-          const u = 1 - t;
-          const [a, b, d, e] = [u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t];
-          ring.push({
-            x: a * from.x + b * c.x1 + d * c.x2 + e * c.x,
-            y: a * from.y + b * c.y1 + d * c.y2 + e * c.y,
-          });
-        }
-        at = { x: c.x, y: c.y };
-        break;
-      }
       case 'Z':
         close();
         break;
@@ -68,6 +36,48 @@ export function flattenOutline(outline: Outline, maxErrorMm: number): Ring[] {
   }
   close();
   return rings;
+}
+
+/**
+ * Adds the points of a curve from `from` on, the last its end, none of their chords farther from it than maxErrorMm.
+ *
+ * A cubic in n even steps errs by at most max|B''|/(8 n^2), and |B''| is at most 6 M with M the larger of
+ * |P0 - 2 P1 + P2| and |P1 - 2 P2 + P3|: n = ceil(sqrt(0.75 M / error)). A quadratic likewise with
+ * |B''| = 2 |P0 - 2 P1 + P2|.
+ */
+export function addCurve(
+  points: Point[],
+  from: Point,
+  c: Extract<PathCommand, { type: 'Q' | 'C' }>,
+  maxErrorMm: number,
+): void {
+  if (c.type === 'Q') {
+    const bend = Math.hypot(from.x - 2 * c.x1 + c.x, from.y - 2 * c.y1 + c.y);
+    const n = Math.max(1, Math.ceil(Math.sqrt((0.25 * bend) / maxErrorMm)));
+    for (let i = 1; i <= n; i++) {
+      const t = i / n;
+      const u = 1 - t;
+      points.push({
+        x: u * u * from.x + 2 * u * t * c.x1 + t * t * c.x,
+        y: u * u * from.y + 2 * u * t * c.y1 + t * t * c.y,
+      });
+    }
+    return;
+  }
+  const bend = Math.max(
+    Math.hypot(from.x - 2 * c.x1 + c.x2, from.y - 2 * c.y1 + c.y2),
+    Math.hypot(c.x1 - 2 * c.x2 + c.x, c.y1 - 2 * c.y2 + c.y),
+  );
+  const n = Math.max(1, Math.ceil(Math.sqrt((0.75 * bend) / maxErrorMm)));
+  for (let i = 1; i <= n; i++) {
+    const t = i / n;
+    const u = 1 - t;
+    const [a, b, d, e] = [u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t];
+    points.push({
+      x: a * from.x + b * c.x1 + d * c.x2 + e * c.x,
+      y: a * from.y + b * c.y1 + d * c.y2 + e * c.y,
+    });
+  }
 }
 
 function withoutRepeats(points: readonly Point[]): Point[] {

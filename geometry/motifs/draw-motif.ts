@@ -1,5 +1,6 @@
+import { mapOutline } from '../measure/map-outline.ts';
 import { outlineBox } from '../measure/outline-box.ts';
-import type { Outline, PathCommand } from '../shapes.ts';
+import type { Outline } from '../shapes.ts';
 import type { MotifEntry } from './motif.ts';
 
 /**
@@ -29,24 +30,5 @@ function drawAfresh(motif: MotifEntry, options: Readonly<Record<string, number>>
   if (!box) return [];
   const by = 1 / (box.maxY - box.minY);
   const [cx, cy] = [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
-  return outline.map((c) =>
-    moved(
-      c,
-      (x) => (x - cx) * by,
-      (y) => (y - cy) * by,
-    ),
-  );
-}
-
-function moved(c: PathCommand, mx: (x: number) => number, my: (y: number) => number): PathCommand {
-  switch (c.type) {
-    case 'Z':
-      return c;
-    case 'Q':
-      return { type: 'Q', x1: mx(c.x1), y1: my(c.y1), x: mx(c.x), y: my(c.y) };
-    case 'C':
-      return { type: 'C', x1: mx(c.x1), y1: my(c.y1), x2: mx(c.x2), y2: my(c.y2), x: mx(c.x), y: my(c.y) };
-    default:
-      return { type: c.type, x: mx(c.x), y: my(c.y) };
-  }
+  return mapOutline(outline, (x, y) => ({ x: (x - cx) * by, y: (y - cy) * by }));
 }

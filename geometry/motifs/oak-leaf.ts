@@ -1,6 +1,6 @@
 import type { MotifEntry } from './motif.ts';
 import { mirrored } from './pen/forms.ts';
-import { cut, cutLine, keepLine, stencil, type Step } from './pen/stencil.ts';
+import { cut, cutLine, keepBothSides, keepLine, stencil, type Step } from './pen/stencil.ts';
 
 /** A leaf of the oak that barrels are made of: round lobes, a midrib that parts it, veins into the lobes. */
 export const OAK_LEAF: MotifEntry = {
@@ -38,39 +38,7 @@ export const OAK_LEAF: MotifEntry = {
         4.4,
       ),
     ];
-    if (veins >= 0.5)
-      for (const side of [-1, 1]) {
-        steps.push(
-          keepLine(
-            [
-              [0, 64],
-              [side * 7, 69],
-              [side * 15, 74],
-            ],
-            4.2,
-          ),
-        );
-        steps.push(
-          keepLine(
-            [
-              [0, 41],
-              [side * 9, 47],
-              [side * 20, 52.5],
-            ],
-            4.2,
-          ),
-        );
-        steps.push(
-          keepLine(
-            [
-              [0, 22],
-              [side * 7, 26],
-              [side * 14, 30],
-            ],
-            4.2,
-          ),
-        );
-      }
+    if (veins >= 0.5) steps.push(...keepBothSides(VEINS));
     steps.push(
       keepLine(
         [
@@ -91,3 +59,30 @@ export const OAK_LEAF: MotifEntry = {
     return stencil(steps);
   },
 };
+
+const VEINS: Parameters<typeof keepBothSides>[0] = [
+  [
+    [
+      [0, 64],
+      [7, 69],
+      [15, 74],
+    ],
+    4.2,
+  ],
+  [
+    [
+      [0, 41],
+      [9, 47],
+      [20, 52.5],
+    ],
+    4.2,
+  ],
+  [
+    [
+      [0, 22],
+      [7, 26],
+      [14, 30],
+    ],
+    4.2,
+  ],
+];

@@ -1,6 +1,6 @@
 import type { MotifEntry } from './motif.ts';
 import { mirrored } from './pen/forms.ts';
-import { cut, cutLine, keepLine, stencil, type Step } from './pen/stencil.ts';
+import { cut, cutLine, keepBothSides, keepLine, stencil, type Step } from './pen/stencil.ts';
 
 /** A vine leaf: five lobes, and veins of metal that part it from the stalk outwards. */
 export const VINE_LEAF: MotifEntry = {
@@ -45,38 +45,7 @@ export const VINE_LEAF: MotifEntry = {
         4.2,
       ),
     ];
-    for (const side of [-1, 1]) {
-      steps.push(
-        keepLine(
-          [
-            [0, 28],
-            [side * 16, 43],
-            [side * 35, 63],
-          ],
-          4,
-        ),
-      );
-      steps.push(
-        keepLine(
-          [
-            [0, 28],
-            [side * 13, 26],
-            [side * 29, 20.5],
-          ],
-          4,
-        ),
-      );
-      steps.push(
-        keepLine(
-          [
-            [0, 56],
-            [side * 6, 64],
-            [side * 11, 71],
-          ],
-          4.2,
-        ),
-      );
-    }
+    steps.push(...keepBothSides(VEINS));
     steps.push(
       cutLine(
         [
@@ -90,3 +59,30 @@ export const VINE_LEAF: MotifEntry = {
     return stencil(steps);
   },
 };
+
+const VEINS: Parameters<typeof keepBothSides>[0] = [
+  [
+    [
+      [0, 28],
+      [16, 43],
+      [35, 63],
+    ],
+    4,
+  ],
+  [
+    [
+      [0, 28],
+      [13, 26],
+      [29, 20.5],
+    ],
+    4,
+  ],
+  [
+    [
+      [0, 56],
+      [6, 64],
+      [11, 71],
+    ],
+    4.2,
+  ],
+];

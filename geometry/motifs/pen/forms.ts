@@ -1,5 +1,6 @@
 import { turnPoint } from '../../measure/clock.ts';
-import type { Outline, PathCommand, Point } from '../../shapes.ts';
+import { mapOutline } from '../../measure/map-outline.ts';
+import type { Outline } from '../../shapes.ts';
 import { closedSpline, type Knot } from './spline.ts';
 
 /** Handles of the quarter circle a cubic comes nearest to. */
@@ -59,30 +60,18 @@ export function mirrored(half: readonly Knot[]): Outline {
 
 /** Turned clockwise by degrees about the origin, then moved. */
 export function put(outline: Outline, x: number, y: number, turnDeg = 0, by = 1): Outline {
-  return mapped(outline, (p) => {
-    const t = turnPoint(p, turnDeg);
+  return mapOutline(outline, (px, py) => {
+    const t = turnPoint({ x: px, y: py }, turnDeg);
     return { x: t.x * by + x, y: t.y * by + y };
   });
 }
 
 /** Left and right changed. */
 export function flipped(outline: Outline): Outline {
-  return mapped(outline, (p) => ({ x: -p.x, y: p.y }));
+  return mapOutline(outline, (x, y) => ({ x: -x, y }));
 }
 
 /** The outline and its mirror image. */
 export function pair(outline: Outline): readonly [Outline, Outline] {
   return [outline, flipped(outline)];
-}
-
-export function mapped(outline: Outline, f: (p: Point) => Point): Outline {
-  return outline.map((c): PathCommand => {
-    if (c.type === 'Z') return c;
-    const end = f(c);
-    if (c.type === 'M' || c.type === 'L') return { type: c.type, ...end };
-    const a = f({ x: c.x1, y: c.y1 });
-    if (c.type === 'Q') return { type: 'Q', x1: a.x, y1: a.y, ...end };
-    const b = f({ x: c.x2, y: c.y2 });
-    return { type: 'C', x1: a.x, y1: a.y, x2: b.x, y2: b.y, ...end };
-  });
 }

@@ -63,6 +63,18 @@ export function keepLine(knots: readonly Knot[], width = WEB, end: End = 'round'
   return { cut: false, area: lineArea(knots, width, end) };
 }
 
+/** Lines of metal each so wide, drawn on the right: all of them on the left, then on the right. */
+export function keepBothSides(lines: readonly (readonly [knots: readonly Knot[], width: number])[]): Step[] {
+  return [-1, 1].flatMap((side) =>
+    lines.map(([knots, width]) =>
+      keepLine(
+        knots.map(([x, y, corner]): Knot => (corner ? [side * x, y, corner] : [side * x, y])),
+        width,
+      ),
+    ),
+  );
+}
+
 /** A line that crosses over what was drawn before. */
 export function overLine(knots: readonly Knot[], width: number, end: End = 'round', web = WEB): readonly Step[] {
   return [keepLine(knots, width + 2 * web, end), cutLine(knots, width, end)];

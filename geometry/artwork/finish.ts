@@ -1,3 +1,4 @@
+import { LONGEST_PATH } from '../design/limits.ts';
 import { outlineBox } from '../measure/outline-box.ts';
 import { writePathData } from '../measure/path-data.ts';
 import type { Outline } from '../shapes.ts';
@@ -23,13 +24,11 @@ export function finish(outline: Outline, openings: number, specks: number, scale
     (-by * (box.minY + box.maxY)) / 2,
   ]);
   const path = writePathData(centred, DECIMALS);
-  if (path.length > LONGEST) return { trouble: 'tooDetailed' };
+  if (path.length > LONGEST_PATH) return { trouble: 'tooDetailed' };
   return { path, width: wide * by, openings, specks, height: tall / scale };
 }
 
 /** 0.003 mm on a drawing 600 mm high. */
 const DECIMALS = 5;
-/** As long as the schema lets an artwork be (LONGEST_PATH). */
-const LONGEST = 400_000;
 /** A drawing so much wider than high, or higher than wide, is a line. */
 const WIDEST = 200;

@@ -1,4 +1,4 @@
-import type { Outline, Region } from '../shapes.ts';
+import type { Outline } from '../shapes.ts';
 import type { Stroke } from '../adapters/clipper.ts';
 
 /** a c e over b d f: x' = a x + c y + e, y' = b x + d y + f (SVG 2, 8.4). */
@@ -46,9 +46,3 @@ export type Trouble =
   | 'tooDetailed';
 
 export type Composed = Drawn | { readonly trouble: Trouble };
-
-/** Openings with their curves, before they are made 1 high. */
-export interface Area {
-  readonly regions: readonly Region[];
-  readonly outline: Outline;
-}

@@ -11,7 +11,7 @@ export const DIAMETER_STEP_MM = 0.5;
 /** Readings that differ by more are more likely a slip than a shrunken head. Common practice, no source. */
 export const GREATEST_OVAL_SHARE = 0.08;
 
-/** Stands in when a design names a barrel that nobody knows: the commonest head, 21 in. */
+/** Stands in when a design names a barrel that nobody knows: the commonest head, 21 in. Common practice, no source. */
 const FALLBACK_HEAD_MM = 533.4;
 
 export interface HeadDiameter {
@@ -55,8 +55,8 @@ export function headDiameter(head: Head): HeadDiameter {
 /**
  * Diameter of one plate's blank, mm: for `fit` the smaller head diameter less the clearance on each side, for a share
  * that part of it, both rounded down to the shop's step; on the side of a barrel what is free between its hoops stands
- * for the head; or the diameter asked for outright. What makes no sense is a
- * finding that stops the cut, and the nearest possible diameter is given, so that the plate can still be drawn.
+ * for the head; or the diameter asked for outright. What makes no sense is a finding that stops the cut, and the nearest
+ * possible diameter is given, so that the plate can still be drawn.
  */
 export function plateDiameterMm(design: Design, plate: PlateSpec): { diameterMm: number; findings: Finding[] } {
   const asked = plate.diameter;

@@ -12,6 +12,8 @@ export interface SideMeasures {
 
 /** An end is about so much smaller than the bilge where the table has none: common practice, no source. */
 const END_SHARE = 0.85;
+/** Staves are about so thick, as a share of the head, where the table has none: common practice, no source. */
+const STAVE_PER_HEAD = 0.045;
 /** A barrel is about so many times as long as its bilge is wide: common practice, no source. */
 const LENGTH_SHARE = 1.3;
 /** About so much of a barrel's length at the bilge is free of hoops: common practice, no source. */
@@ -42,5 +44,5 @@ function middle(barrel: Barrel | undefined, part: 'bilgeMm' | 'heightMm'): numbe
 function endOf(barrel: Barrel | undefined): number | undefined {
   if (!barrel) return undefined;
   const headMm = (barrel.headMm.least + barrel.headMm.most) / 2;
-  return headMm + 2 * (barrel.staveMm ? (barrel.staveMm.least + barrel.staveMm.most) / 2 : 0.045 * headMm);
+  return headMm + 2 * (barrel.staveMm ? (barrel.staveMm.least + barrel.staveMm.most) / 2 : STAVE_PER_HEAD * headMm);
 }

@@ -2,6 +2,7 @@ import { headDiameter } from '../barrel/blank.ts';
 import { freeOfHoopsMm, sideMeasures } from '../barrel/side-measures.ts';
 import { surfaceOf, type SurfaceProblem } from '../barrel/surface-of.ts';
 import type { Finding } from '../findings.ts';
+import { LEAST_PLATE_MM } from '../units.ts';
 import { inMm, labelled, said } from '../words/say.ts';
 import type { CheckInput } from './input.ts';
 
@@ -72,10 +73,10 @@ function problemFinding(problem: SurfaceProblem, { design, plate, diameterMm }: 
   }
 }
 
-/** As much as goes on, and a little less: whole half centimetres. */
+/** As much as goes on, and a little less: whole half centimetres. Nothing is offered that is too small for a plate. */
 function smaller(plateId: string, mostMm: number): Pick<Finding, 'mend'> {
   const mm = Math.floor((0.9 * mostMm) / 5) * 5;
-  if (mm <= 0) return {};
+  if (mm < LEAST_PLATE_MM) return {};
   return {
     mend: {
       ...labelled('mends.diameter', { size: inMm(mm) }),

@@ -13,10 +13,13 @@ type Lifting = Extract<Mend, { kind: 'set-lifting' }>['lifting'];
 /** Left and right first, since a plate is lifted with both hands; then turned away from there more and more. */
 const TURNS_DEG = [90, 80, 100, 70, 110, 60, 120, 50, 130, 40, 140, 30, 150, 20, 160, 10, 170, 0];
 const STEP_MM = 6;
-/** Holes nearer to the middle than this share of the radius would tip the plate. */
+/** Holes nearer to the middle than this share of the radius would tip the plate: common practice, no source. */
 const LEAST_AT = 0.5;
 
-/** Two finger holes opposite each other, clear of all openings and of the rim by the stock's rules; undefined where there is no room. */
+/**
+ * Two finger holes opposite each other, clear of all openings and of the rim by the stock's rules; undefined where
+ * there is no room.
+ */
 export function placeLifting(plate: Pick<CheckInput, 'openings' | 'rules' | 'diameterMm'>): Lifting | undefined {
   const { rules, diameterMm } = plate;
   const openings = plate.openings.filter((o) => o.elementIds.some(isElementId));

@@ -1,6 +1,6 @@
 import type { UnitInPlace } from '../bridges/bridge-openings.ts';
 import { placePoint } from '../measure/clock.ts';
-import { boxOf, gapOf } from '../measure/facts.ts';
+import { boxOf, gapOf, reachOf } from '../measure/facts.ts';
 import { boxesWithin, joinBoxes, ringBox } from '../measure/ring.ts';
 import type { Box, Placement, Point, Region, Ring } from '../shapes.ts';
 import type { StockRules } from '../stock/rules.ts';
@@ -159,16 +159,7 @@ function narrowestOf(a: Boxed, b: Boxed, limitMm: number): Narrow | undefined {
 function toRim(openings: readonly Region[], diameterMm: number, limitMm: number): Narrow[] {
   const radius = diameterMm / 2;
   return openings.flatMap(({ outer }, i): Narrow[] => {
-    let far = outer[0]!;
-    let farSq = -1;
-    for (const p of outer) {
-      const sq = p.x * p.x + p.y * p.y;
-      if (sq > farSq) {
-        far = p;
-        farSq = sq;
-      }
-    }
-    const reach = Math.sqrt(farSq);
+    const { mm: reach, at: far } = reachOf(outer);
     if (radius - reach >= limitMm) return [];
     const to = { x: (far.x * radius) / reach, y: (far.y * radius) / reach };
     return [{ mm: Math.max(0, radius - reach), from: far, to, openings: [i, -1] }];

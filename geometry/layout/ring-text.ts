@@ -121,7 +121,7 @@ function sizedToSpan(element: RingText, radiusMm: number, rules: LayoutRules, fa
   return { ...element, inner: middle - half, outer: middle + half, fit: 'natural' };
 }
 
-/** Metal between end and beginning of a text sized to go all round, in heights of a capital. */
+/** Metal between end and beginning of a text sized to go all round, in heights of a capital: common practice, no source. */
 const WORD_GAP = 0.6;
 /** Shown for an empty text, so that it can still be chosen on the stage. */
 const EMPTY_HALF_DEG = 12;

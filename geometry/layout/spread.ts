@@ -10,7 +10,10 @@ export interface Spread {
   readonly lines: Side['lines'];
 }
 
-/** Farther round nobody in front sees it, and the stretching would have no end: from there on it stays as it is here. */
+/**
+ * Farther round nobody in front sees it, and the stretching would have no end: from there on it stays as it is here.
+ * Common practice, no source.
+ */
 const FARTHEST_DEG = 70;
 
 /**

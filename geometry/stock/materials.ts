@@ -18,8 +18,6 @@ import { SAID_EN } from '../words/said-en.ts';
 import type { ReasonKey } from '../words/say.ts';
 
 /** yes: usual; poor: possible, but ask the shop; never: dangerous or useless. */
-export type FitGrade = 'yes' | 'poor' | 'never';
-
 export type Fit =
   | { readonly grade: 'yes'; readonly reason: '' }
   /** Why not, in English and by its name in the table of words. */

@@ -34,7 +34,8 @@ export const PARTS: readonly Part[] = [
   { path: 'geometry/stock/', may: [...WORDS, 'geometry/design/ (types)'] },
   { path: 'geometry/barrel/', may: [...BASE, 'geometry/design/ (types)'] },
   { path: 'geometry/motifs/', may: BASE },
-  { path: 'geometry/artwork/', may: BASE },
+  // A design carries a drawing's path only up to a length.
+  { path: 'geometry/artwork/', may: [...BASE, 'geometry/design/limits.ts'] },
   { path: 'geometry/layout/', may: [...BASE, 'geometry/motifs/', 'geometry/design/ (types)'] },
   { path: 'geometry/openings/', may: [...BASE, 'geometry/layout/ (types)'] },
   // The design's wishes for bridges go in as a record; one put in by hand is kept in terms of the letter it sits on.

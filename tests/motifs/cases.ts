@@ -2,9 +2,8 @@ import type { Stock } from '../../geometry/design/schema.ts';
 import type { MotifEntry } from '../../geometry/motifs/motif.ts';
 import { STEEL } from './make-motif.ts';
 
-export const PLYWOOD: Stock = { material: 'birch-plywood', thicknessMm: 3, process: 'co2-laser', use: 'paint' };
+const PLYWOOD: Stock = { material: 'birch-plywood', thicknessMm: 3, process: 'co2-laser', use: 'paint' };
 export const STOCKS: readonly Stock[] = [STEEL, PLYWOOD];
-export const HEIGHTS_MM = [25, 40, 80] as const;
 
 /** As it usually is, then every option at its least and at its most, the others as usual. */
 export function settings(motif: MotifEntry): Record<string, number>[] {

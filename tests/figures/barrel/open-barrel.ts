@@ -2,8 +2,10 @@ import type { Page } from '@playwright/test';
 import { servePage, type ServedPage } from '../page/serve-page.ts';
 
 /** Three dimensions drawn by the processor alone, as on a machine without any graphics card. */
-export const SOFTWARE_WEBGL = ['--use-angle=swiftshader', '--enable-unsafe-swiftshader'];
+const SOFTWARE_WEBGL = ['--use-angle=swiftshader', '--enable-unsafe-swiftshader'];
 const LONGEST_MS = 180_000;
+
+export const NO_BROWSER = { value: 'not measured: there is no browser here', unit: '', ok: true } as const;
 
 /** Serves the built page, does the work and ends; undefined where there is no browser. */
 export async function withPage<T>(port: number, work: (served: ServedPage) => Promise<T>): Promise<T | undefined> {
@@ -56,7 +58,9 @@ export function shown(page: Page): Promise<string | null> {
 
 /** Geometries and textures that the graphics card holds. */
 export async function held(page: Page): Promise<string> {
-  return (await page.locator('[data-cask]').getAttribute('data-held')) ?? 'unknown';
+  const counts = await page.locator('[data-cask]').getAttribute('data-held');
+  if (counts === null) throw new Error('the view does not say what it holds');
+  return counts;
 }
 
 export function pickState(page: Page, name: string): Promise<void> {

@@ -6,7 +6,7 @@ import { arrangeOne } from '../../../web/cask/arrange.ts';
 import { pictureHalfMm } from '../../../web/cask/eye.ts';
 import { setView } from '../../../web/cask/set-views.ts';
 import { once, rounded, type Claim } from '../claim.ts';
-import { openBarrel, pickState, visit, withPage } from './open-barrel.ts';
+import { NO_BROWSER, openBarrel, pickState, visit, withPage } from './open-barrel.ts';
 
 const LEAST_SHARE = 0.98;
 /** A colour that neither oak nor steel has anywhere. */
@@ -71,8 +71,6 @@ function overlap(seen: Uint8Array, cut: Uint8Array): number {
   }
   return either === 0 ? 0 : both / either;
 }
-
-const NO_BROWSER = { value: 'not measured: there is no browser here', unit: '', ok: true };
 
 /** The picture that can be taken away. */
 export const PICTURE_CLAIMS: readonly Claim[] = [

@@ -1,5 +1,5 @@
 import { once, rounded, type Claim } from '../claim.ts';
-import { held, openBarrel, pickState, shown, showsOther, visit, withPage } from './open-barrel.ts';
+import { held, NO_BROWSER, openBarrel, pickState, shown, showsOther, visit, withPage } from './open-barrel.ts';
 
 const MOST_MS = 2000;
 const VISITS = 3;
@@ -50,13 +50,11 @@ const edited = once(() =>
   }),
 );
 
-const NO_BROWSER = { value: 'not measured: there is no browser here', unit: '', ok: true };
-
 /** The barrel in three dimensions: how soon it is there, and what it keeps. */
 export const VIEW_CLAIMS: readonly Claim[] = [
   {
     name: 'view-opens',
-    wanted: `within ${MOST_MS} ms of the press in software WebGL, nothing of it loaded before; the best of ${VISITS} visits`,
+    wanted: `within ${MOST_MS} ms of the press in software WebGL; the best of ${VISITS} visits, each with nothing kept from the last`,
     timed: true,
     async measure() {
       const found = await opened();

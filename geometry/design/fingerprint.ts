@@ -8,12 +8,13 @@ import type { BridgeEdit, Design, DesignElement, PlateSpec } from './schema.ts';
  * SHA-256 of what is cut, 64 hex digits. Two designs that cut the same plates from the same stock share it.
  *
  * Counted: every element in its order with text, face, place and size; the bridges; the stock with its use
- * (a torch asks for wider bridges); the plates' diameters; the head's diameters and clearance when a plate's
- * diameter follows from them; the data of the person's own fonts that the design uses.
+ * (a torch asks for wider bridges); the plates' diameters; of the head what a plate's diameter, its openings to lift
+ * it by or its rolling follow from; the data of the person's own fonts that the design uses.
  *
  * Not counted: title, order and approval (paper, and the approval is made of this very fingerprint); the quantity,
- * names and order of plates, the ids of plates and elements, locks and the names of drawings (another name or number of the same plate is cut
- * alike); the crown (it is checked, but the plate is flat); fonts that are carried along unused.
+ * names and order of plates, the ids of plates and elements, locks and the names of drawings (another name or number
+ * of the same plate is cut alike); the crown (it is checked, but the plate is flat); fonts that are carried along
+ * unused.
  */
 export function fingerprintOf(design: Design): string {
   return bytesToHex(sha256(utf8ToBytes(canonicalJson(whatIsCut(design)))));
@@ -26,14 +27,13 @@ export function shortFingerprint(design: Design): string {
 
 function whatIsCut(design: Design): unknown {
   const diameters = [...new Set(design.plates.map((p) => canonicalJson(cutOf(p, design))))].sort();
-  const followsHead = design.plates.some((p) => p.diameter === 'fit' || 'share' in p.diameter);
   const faces = new Set(design.elements.flatMap((e) => (isText(e) ? [e.face] : [])));
   return {
     format: design.format,
     version: design.version,
     surface: design.surface,
     lifting: design.lifting ?? 'none',
-    head: followsHead ? { source: design.head.source, clearanceMm: design.head.clearanceMm } : 'not needed',
+    head: headAsCut(design),
     diameters,
     stock: design.stock,
     bridges: { ...design.bridges, edits: design.bridges.edits.map((e) => editWithoutIds(e, design)) },
@@ -42,6 +42,22 @@ function whatIsCut(design: Design): unknown {
       .filter((f) => faces.has(f.id))
       .map((f) => ({ id: f.id, data: f.data }))
       .sort((a, b) => (a.id < b.id ? -1 : 1)),
+  };
+}
+
+/**
+ * What of the head decides what is cut: diameters that follow from it; whether fingers find room beside a plate and
+ * reach it, and with that whether its openings to lift it by are cut; on a barrel's side, the radius of the roll, where
+ * nobody measured it.
+ */
+function headAsCut({ head, plates, lifting, surface }: Design): unknown {
+  const follows = plates.some((p) => p.diameter === 'fit' || 'share' in p.diameter);
+  const lifted = lifting !== undefined && surface === 'head';
+  if (!follows && !lifted && surface === 'head') return 'not needed';
+  return {
+    source: head.source,
+    ...(follows && { clearanceMm: head.clearanceMm }),
+    ...(lifted && { recessMm: head.recessMm ?? 'usual' }),
   };
 }
 

@@ -5,9 +5,9 @@ import type { Outline, PathCommand, Point, Ring } from '../shapes.ts';
  * Fitting Digitized Curves", Graphics Gems, 1990).
  *
  * In: rings, the greatest distance a point may lie off its curve, the turn in degrees that counts as a corner.
- * Out: one subpath for each ring, going the same way round; corners and straight edges stay exactly where they are. Rings of fewer than
- * three points draw nothing. Where the points come from pixels, one point's turn says little: `around` is how far before
- * and after a point its turn is looked for.
+ * Out: one subpath for each ring, going the same way round; corners and straight edges stay exactly where they are.
+ * Rings of fewer than three points draw nothing. Where the points come from pixels, one point's turn says little:
+ * `around` is how far before and after a point its turn is looked for.
  */
 export function fitCurves(rings: readonly Ring[], maxError: number, cornerDeg: number, around = 0): Outline {
   return rings.flatMap((ring) => (ring.length < 3 ? [] : fitRing(ring, maxError, cornerDeg, around)));

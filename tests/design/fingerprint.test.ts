@@ -1,11 +1,13 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
+import { isLifted } from '../../geometry/barrel/finger-room.ts';
+import { sideMeasures } from '../../geometry/barrel/side-measures.ts';
 import { canonicalJson } from '../../geometry/design/canonical-json.ts';
 import { emptyDesign, newRingText } from '../../geometry/design/defaults.ts';
 import { fingerprintOf, shortFingerprint } from '../../geometry/design/fingerprint.ts';
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
-import type { Design } from '../../geometry/design/schema.ts';
+import type { Design, Side } from '../../geometry/design/schema.ts';
 
 const base: Design = {
   ...emptyDesign(),
@@ -66,6 +68,32 @@ describe('the fingerprint', () => {
     const plates = base.plates.map((p) => ({ ...p, diameter: { mm: 400 } }));
     const other = { ...base.head, clearanceMm: 9 };
     expect(fingerprintOf({ ...base, plates, head: other })).toBe(fingerprintOf({ ...base, plates }));
+  });
+
+  it('does depend on it where openings to lift the plate by are cut or left out by its room and its depth', () => {
+    const lifted: Design = {
+      ...base,
+      plates: base.plates.map((p) => ({ ...p, diameter: { mm: 516 } })),
+      lifting: { shape: 'holes', count: 2, firstDeg: 90, at: 0.9 },
+    };
+    const wide = { ...base.head, source: { kind: 'measured', alongMm: 560, acrossMm: 560 } } as const;
+    expect([base.head, wide].map((head) => isLifted({ ...lifted, head }, 516))).toEqual([true, false]);
+    expect(fingerprintOf({ ...lifted, head: wide })).not.toBe(fingerprintOf(lifted));
+    const deep = { ...wide, recessMm: 80 };
+    expect(isLifted({ ...lifted, head: deep }, 516)).toBe(true);
+    expect(fingerprintOf({ ...lifted, head: deep })).not.toBe(fingerprintOf({ ...lifted, head: wide }));
+  });
+
+  it('does depend on the barrel that a plate is rolled for, when its bilge comes from the table', () => {
+    const rolled = (barrel: string): Design => ({
+      ...base,
+      head: { ...base.head, source: { kind: 'barrel', barrel } },
+      surface: { kind: 'side', lines: 'along-hoops', spread: true },
+      plates: base.plates.map((p) => ({ ...p, diameter: { mm: 200 } })),
+    });
+    const [a, b] = [rolled('american-53'), rolled('puncheon-500')];
+    expect(sideMeasures(a.head, a.surface as Side)).not.toEqual(sideMeasures(b.head, b.surface as Side));
+    expect(fingerprintOf(a)).not.toBe(fingerprintOf(b));
   });
 });
 

@@ -1,7 +1,7 @@
 import { expect, type Page } from '@playwright/test';
 import { downloadNamed, fillIn, goTo, openPage, pick, test, verdict, worked } from './walk.ts';
 
-test('texts that make no stencil are answered in plain words', { tag: '@long' }, async ({ page }) => {
+test('texts that make no stencil are answered in plain words', async ({ page }) => {
   await openPage(page);
   await fillIn(page, 'Ring text, top', '');
   await worked(page);

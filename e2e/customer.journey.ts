@@ -41,12 +41,18 @@ test('a customer on a desk: from the tape measure to the cut files', async ({ pa
 
   await test.step('sees it on the barrel, as plate, paint and char', async () => {
     await pick(page, 'On the barrel');
-    const barrel = (state: string) => page.getByRole('img', { name: new RegExp(`^Barrel with the plate.*${state}`) });
-    await expect(barrel('Plate in place')).toBeVisible();
-    for (const state of ['Painted', 'Charred']) {
-      await pick(page, state);
-      await expect(barrel(state).first()).toBeVisible();
+    const pictures: string[] = [];
+    for (const [name, shows] of [
+      ['Plate in place', / plate/],
+      ['Painted', / paint/],
+      ['Charred', / char/],
+    ] as const) {
+      await pick(page, name);
+      await expect(page.locator('[data-cask]')).toHaveAttribute('data-shows', shows, { timeout: 90_000 });
+      const barrel = page.getByRole('img', { name: new RegExp(`^Barrel with the plate.*${name}$`) });
+      pictures.push((await barrel.screenshot()).toString('base64'));
     }
+    expect(new Set(pictures).size).toBe(3);
     await pick(page, 'Plate');
   });
 

@@ -22,7 +22,7 @@ test('a killed tab loses nothing that is older than 300 ms', async ({ context })
   await expect(next.getByRole('textbox', { name: TOP })).toHaveValue('LONG ALIVE');
 });
 
-test('two tabs on one design: told, taken over, copied, looked at', { tag: '@long' }, async ({ context }) => {
+test('two tabs on one design: told, taken over, copied, looked at', async ({ context }) => {
   test.setTimeout(300_000);
   const one = await context.newPage();
   await beginMine(one);
@@ -113,33 +113,29 @@ test(
   },
 );
 
-test(
-  'a link opened in a fresh browser gives the same cut files, byte for byte',
-  { tag: '@long' },
-  async ({ page, browser, context }) => {
-    await context.grantPermissions(['clipboard-read', 'clipboard-write']);
-    await beginMine(page);
-    await fillIn(page, TOP, 'ÉMILE & BJØRN');
-    await worked(page);
-    await goTo(page, 'take');
-    await page.getByRole('main').getByRole('button', { name: 'Copy link' }).click();
-    await expect(page.getByText(/^The link is copied/)).toBeVisible();
-    const url = await page.evaluate(() => navigator.clipboard.readText());
-    expect(url.length).toBeLessThan(2000);
+test('a link opened in a fresh browser gives the same cut files, byte for byte', async ({ page, browser, context }) => {
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await beginMine(page);
+  await fillIn(page, TOP, 'ÉMILE & BJØRN');
+  await worked(page);
+  await goTo(page, 'take');
+  await page.getByRole('main').getByRole('button', { name: 'Copy link' }).click();
+  await expect(page.getByText(/^The link is copied/)).toBeVisible();
+  const url = await page.evaluate(() => navigator.clipboard.readText());
+  expect(url.length).toBeLessThan(2000);
 
-    const there = await freshPage(browser);
-    await there.goto(url);
-    await worked(there);
-    expect(new URL(there.url()).hash).toBe('');
-    await goTo(there, 'take');
-    for (const button of ['Large: DXF for the cutter', 'Large: SVG drawing', 'Half size: DXF for the cutter']) {
-      const [mine, theirs] = [await cutFile(page, button), await cutFile(there, button)];
-      expect(theirs.name).toBe(mine.name);
-      expect(theirs.bytes.equals(mine.bytes), button).toBe(true);
-    }
-    await there.context().close();
-  },
-);
+  const there = await freshPage(browser);
+  await there.goto(url);
+  await worked(there);
+  expect(new URL(there.url()).hash).toBe('');
+  await goTo(there, 'take');
+  for (const button of ['Large: DXF for the cutter', 'Large: SVG drawing', 'Half size: DXF for the cutter']) {
+    const [mine, theirs] = [await cutFile(page, button), await cutFile(there, button)];
+    expect(theirs.name).toBe(mine.name);
+    expect(theirs.bytes.equals(mine.bytes), button).toBe(true);
+  }
+  await there.context().close();
+});
 
 test('a damaged link is answered in plain words and leaves the work as it is', { tag: '@long' }, async ({ page }) => {
   await beginMine(page);

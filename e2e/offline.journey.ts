@@ -6,36 +6,32 @@ import { DIST } from '../web/serve/build.mjs';
 import { createStaticServer, listenOnFreePort } from '../web/serve/static-server.mjs';
 import { downloadNamed, fillIn, goTo, openPage, pick, test, worked } from './walk.ts';
 
-test(
-  'after the first visit everything works without a network, files too',
-  { tag: '@long' },
-  async ({ page, context }) => {
-    test.setTimeout(240_000);
-    await openPage(page);
-    // as long as everything that was built is being fetched, the worker is not active yet
-    await page.evaluate(() => navigator.serviceWorker.ready);
-    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-    await context.setOffline(true);
+test('after the first visit everything works without a network, files too', async ({ page, context }) => {
+  test.setTimeout(240_000);
+  await openPage(page);
+  // as long as everything that was built is being fetched, the worker is not active yet
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  await context.setOffline(true);
 
-    await page.reload();
-    await goTo(page, 'say');
-    await worked(page);
-    await fillIn(page, 'Ring text, top', 'NO NETWORK HERE');
-    await worked(page);
-    // a face that was not looked at before, the barrel, the list: all parts that are loaded late
-    await goTo(page, 'look');
-    await pick(page, /Great Vibes/);
-    await worked(page);
-    await goTo(page, 'take');
-    const all = await downloadNamed(page, 'Download everything');
-    expect(all.bytes.subarray(0, 2).toString()).toBe('PK');
-    expect(all.bytes.length).toBeGreaterThan(20_000);
-    await page.getByRole('button', { name: 'My designs' }).click();
-    await expect(page.getByRole('dialog', { name: 'My designs' })).toBeVisible();
-    await page.keyboard.press('Escape');
-    await context.setOffline(false);
-  },
-);
+  await page.reload();
+  await goTo(page, 'say');
+  await worked(page);
+  await fillIn(page, 'Ring text, top', 'NO NETWORK HERE');
+  await worked(page);
+  // a face that was not looked at before, the barrel, the list: all parts that are loaded late
+  await goTo(page, 'look');
+  await pick(page, /Great Vibes/);
+  await worked(page);
+  await goTo(page, 'take');
+  const all = await downloadNamed(page, 'Download everything');
+  expect(all.bytes.subarray(0, 2).toString()).toBe('PK');
+  expect(all.bytes.length).toBeGreaterThan(20_000);
+  await page.getByRole('button', { name: 'My designs' }).click();
+  await expect(page.getByRole('dialog', { name: 'My designs' })).toBeVisible();
+  await page.keyboard.press('Escape');
+  await context.setOffline(false);
+});
 
 test('a newer version says so, waits to be asked, and keeps the open design', { tag: '@long' }, async ({ page }) => {
   test.setTimeout(240_000);
@@ -101,7 +97,7 @@ test('the page can be installed', { tag: '@long' }, async ({ page }) => {
   expect(installabilityErrors.filter(({ errorId }) => errorId !== 'in-incognito')).toEqual([]);
 });
 
-test('the server says what the page may do', { tag: '@long' }, async ({ page }) => {
+test('the server says what the page may do', async ({ page }) => {
   const answer = await page.request.get('/');
   expect(answer.headers()['content-security-policy']).toMatch(/script-src 'self';.*frame-ancestors 'none'/);
   expect(answer.headers()['cache-control']).toBe('no-cache');

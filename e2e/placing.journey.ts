@@ -35,7 +35,7 @@ async function walkTo(page: Page, what: RegExp): Promise<void> {
   await expect(said(page)).toHaveText(what);
 }
 
-test('by keyboard: walked to, moved, turned, typed, copied, locked, removed', { tag: '@long' }, async ({ page }) => {
+test('by keyboard: walked to, moved, turned, typed, copied, locked, removed', async ({ page }) => {
   await openPage(page);
   const before = await cutFile(page);
   await walkTo(page, /^Line “CASK”, 109\.\d mm above centre$/);

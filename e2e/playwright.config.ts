@@ -42,7 +42,8 @@ export default defineConfig({
         '--hide-scrollbars',
       ],
     },
-    trace: 'retain-on-failure',
+    // A trace of every step takes a third of the time; a picture of what failed says enough.
+    trace: 'off',
     screenshot: 'only-on-failure',
   },
   // The same server that `npm start` gives a user.

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
+import type { Design } from '../../geometry/design/schema.ts';
 import { createKept, keptWith } from '../../geometry/kept.ts';
 import { makePlate } from '../../geometry/make-plate.ts';
 import { createStore } from '../../geometry/solve-store.ts';
@@ -58,4 +59,30 @@ it('a plate from a store that made others before is the plate from an empty one'
   // Unchanged openings are the very same objects: that is what makes a keystroke cheap.
   expect(again.openings.length).toBeGreaterThan(0);
   again.openings.forEach((opening, i) => expect(opening).toBe(first.openings[i]));
+});
+
+it('what the barrel asks of a layout is told apart from what was kept without it', async () => {
+  const flat: Design = {
+    ...randomDesign(11),
+    head: { source: { kind: 'measured', alongMm: 310, acrossMm: 310 }, clearanceMm: 5, crownMm: 0 },
+    plates: [{ id: 'plate', name: 'Plate', diameter: { mm: 300 }, quantity: 1 }],
+  };
+  const side = { kind: 'side', bilgeMm: 660, endMm: 580, lengthMm: 900, lines: 'along-hoops', spread: true } as const;
+  const designs: Design[] = [
+    flat,
+    { ...flat, surface: side },
+    { ...flat, surface: { ...side, lines: 'up-staves' } },
+    { ...flat, surface: { ...side, bilgeMm: 700 } },
+    { ...flat, lifting: { shape: 'holes', count: 2, firstDeg: 90, at: 0.8 } },
+    { ...flat, lifting: { shape: 'slots', count: 2, firstDeg: 90, at: 0.8 } },
+  ];
+  const { faces } = await loadFaces(flat);
+  const store = createStore();
+  const afresh = designs.map((design) => JSON.stringify(makePlate(design, 'plate', faces, createStore()).openings));
+  expect(new Set(afresh).size).toBe(designs.length);
+  for (const _ of ['made', 'found again']) {
+    designs.forEach((design, i) => {
+      expect(JSON.stringify(makePlate(design, 'plate', faces, store).openings)).toBe(afresh[i]);
+    });
+  }
 });

@@ -32,6 +32,15 @@ function gaps(word: string): string[] {
   return [...word.matchAll(/\{\{\w+\}\}/g)].map((m) => m[0]).sort();
 }
 
+/** All code of these folders, the kernel's table of sentences left out. */
+function sourceOf(folders: readonly string[]): string {
+  return folders
+    .flatMap((folder) => readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((f) => `${folder}/${f}`))
+    .filter((f) => /\.tsx?$/.test(f) && !f.endsWith('said-en.ts'))
+    .map((f) => readFileSync(f, 'utf8'))
+    .join('\n');
+}
+
 const inEnglish = words(english);
 /** What records say in English, by the path under which the other languages have it. */
 const ofRecords = new Map<string, string>([
@@ -79,12 +88,21 @@ describe('English', () => {
   it('leaves no word empty', () => {
     expect([...inEnglish].filter(([, word]) => word.trim() === '').map(([path]) => path)).toEqual([]);
   });
+  it('keeps no word of the page that nobody says', () => {
+    const source = sourceOf(['web']);
+    // `page.steps.${step}.title` says the title of every step.
+    const ways = [...source.matchAll(/`([a-z]\w*(?:\.(?:\w+|\$\{[\w.]+\}))+)`/g)].map(([, way = '']) => {
+      const parts = way.split(/\$\{[\w.]+\}/).map((part) => part.replaceAll('.', '\\.'));
+      return new RegExp(`^${parts.join('[^.]+')}$`);
+    });
+    const unsaid = [...inEnglish.keys()]
+      .filter((path) => !(path.split('.')[0]! in SAID_EN))
+      .map((path) => path.replace(/_(zero|one|other)$/, ''))
+      .filter((path) => !source.includes(`'${path}'`) && !ways.some((way) => way.test(path)));
+    expect(unsaid).toEqual([]);
+  });
   it('keeps no sentence of the kernel that nobody says', () => {
-    const source = ['geometry', 'fonts', 'web']
-      .flatMap((folder) => readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((f) => `${folder}/${f}`))
-      .filter((f) => f.endsWith('.ts') && !f.endsWith('said-en.ts'))
-      .map((f) => readFileSync(f, 'utf8'))
-      .join('\n');
+    const source = sourceOf(['geometry', 'fonts', 'web']);
     // Said by a name that is put together: kinds of border, what a border is made of, what a shape is.
     const together = ['ringBorder', 'dashesBorder', 'beadsBorder', 'ropeBorder', 'dashes', 'beads', 'strands'];
     const shapes = ['ring', 'dash', 'bead', 'strand', 'drawing', 'motif'];

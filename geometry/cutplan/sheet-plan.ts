@@ -1,0 +1,73 @@
+/** What the machine does for one whole sheet. Frame of the sheet (geometry/sheet/sheets.ts), millimetres. */
+import type { Contour, Point, Vertex } from '../shapes.ts';
+
+/** An open run of lines and arcs; the last vertex's bulge means nothing. */
+export type Run = readonly Vertex[];
+
+/** opening and rim: of a plate; witness: a small circle in the skeleton that shows whether the sheet moved. */
+export type PassKind = 'opening' | 'rim' | 'witness';
+
+/** One contour as the machine runs it: pierced, led in, cut once round. */
+export interface CutPass {
+  /** Plate in its place and contour: `wish#3/opening7`. */
+  readonly id: string;
+  readonly kind: PassKind;
+  /** The plate it belongs to (PlacedPlate.id). */
+  readonly plate: string;
+  /** Plate, element and word: finished before the next is begun. */
+  readonly word: string;
+  /** What shall be left, true size. */
+  readonly net: Contour;
+  /** What the middle of the beam, jet or bit runs: net, half a kerf into the waste; begins and ends at path[0]. */
+  readonly path: Contour;
+  readonly pierce: Point;
+  /** From the pierce to path[0]. */
+  readonly leadIn: Run;
+  /** Past the closing point, where the process wants it. */
+  readonly leadOut?: Run;
+  /** Metal left across the cut so that the slug stays in (small tabs), by where they are along the path, mm. */
+  readonly tabsMm?: readonly { readonly fromMm: number; readonly toMm: number }[];
+  /** The passes that have to come before this one. */
+  readonly after: readonly string[];
+}
+
+/** The way between the end of one pass and the pierce of the next. */
+export interface Rapid {
+  /** From the end of this pass ('' from the resting place) to the pierce of that. */
+  readonly from: string;
+  readonly to: string;
+  readonly way: readonly Point[];
+  /** Raised, and so over anything that stands; otherwise at cutting height. */
+  readonly raised: boolean;
+}
+
+/** One sheet, in the order in which it is cut. */
+export interface SheetPlan {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly passes: readonly CutPass[];
+  readonly rapids: readonly Rapid[];
+  readonly cuttingMm: number;
+  readonly rapidMm: number;
+}
+
+/** How one process cuts one stock: what paths are made and timed by. */
+export interface CutSettings {
+  readonly kerfMm: number;
+  /** mm a minute. */
+  readonly feedMmMin: number;
+  readonly pierceS: number;
+  /** mm/s2, along each axis. */
+  readonly accelerationMmS2: number;
+  /** mm a minute. */
+  readonly rapidMmMin: number;
+  /** How far a corner may be cut short so that the head need not stop in it, mm. */
+  readonly cornerMm: number;
+  /** To raise and lower the head once, s. */
+  readonly raiseS: number;
+  readonly leadInMm: number;
+  /** Slats the sheet lies on: pitch and width of their edge, mm. They run along y. */
+  readonly slats: { readonly pitchMm: number; readonly edgeMm: number };
+  /** A spot cut stays hot so long, s. */
+  readonly coolS: number;
+}

@@ -43,3 +43,6 @@ export const GREATEST_PLATE_MM = 1500;
  * so that flattening (on both sides) and the grid never bring the metal between them under it.
  */
 export const WEB_SPARE_MM = 0.02;
+
+/** An iteration whose step is shorter than this share of what is sought has settled: some hundred roundings of a double. */
+export const SETTLED_SHARE = 1e-13;

@@ -1,4 +1,5 @@
 import type { KerningTable } from '../geometry/adapters/face.ts';
+import { refused } from '../geometry/words/say.ts';
 import { faceEntry } from './catalogue.ts';
 import type { FaceEntry } from './catalogue.ts';
 import { catalogueFace, loadFacesWith } from './load-faces.ts';
@@ -12,7 +13,7 @@ export function loadFaces(design: FacesWanted): Promise<LoadedFaces> {
 /** One face of the catalogue by its id. */
 export async function loadFace(faceId: string): Promise<FaceOutcome> {
   const entry = faceEntry(faceId);
-  return entry ? catalogueFace(fetcher, store, entry) : { problem: `There is no face called ${faceId}.` };
+  return entry ? catalogueFace(fetcher, store, entry) : refused('reading.faceUnknown', { name: faceId });
 }
 
 /** Address of a face's font file, for a CSS font-face rule that shows its name in itself. */

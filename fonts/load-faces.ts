@@ -1,5 +1,7 @@
 import type { Face, FaceSource, KerningTable } from '../geometry/adapters/face.ts';
 import { readTrueType } from '../geometry/adapters/truetype.ts';
+import { refused } from '../geometry/words/say.ts';
+import type { Refused } from '../geometry/words/wording.ts';
 import { faceEntry } from './catalogue.ts';
 import type { FaceEntry } from './catalogue.ts';
 
@@ -9,10 +11,8 @@ export interface FacesWanted {
   readonly ownFaces: readonly { readonly id: string; readonly name: string; readonly data: string }[];
 }
 
-export interface FaceProblem {
+export interface FaceProblem extends Refused {
   readonly faceId: string;
-  /** Plain English; says what to do. */
-  readonly problem: string;
 }
 
 export interface LoadedFaces {
@@ -26,7 +26,7 @@ export interface FaceFetcher {
   kerning(entry: FaceEntry): Promise<KerningTable>;
 }
 
-export type FaceOutcome = { readonly face: Face } | { readonly problem: string };
+export type FaceOutcome = { readonly face: Face } | Refused;
 
 /** All faces a design uses, each read once for each store; what could not be had is said, the rest is there. */
 export async function loadFacesWith(fetcher: FaceFetcher, store: FaceStore, design: FacesWanted): Promise<LoadedFaces> {
@@ -37,7 +37,7 @@ export async function loadFacesWith(fetcher: FaceFetcher, store: FaceStore, desi
   );
   for (const { faceId, outcome } of outcomes) {
     if ('face' in outcome) loaded.set(faceId, outcome.face);
-    else problems.push({ faceId, problem: outcome.problem });
+    else problems.push({ faceId, ...outcome });
   }
   return { faces: { get: (faceId) => loaded.get(faceId) }, problems };
 }
@@ -87,11 +87,7 @@ async function outcomeOf(
   }
   const entry = faceEntry(faceId);
   if (entry) return catalogueFace(fetcher, store, entry);
-  return {
-    problem: faceId.startsWith('own:')
-      ? 'The design uses a font file of its own that is not in it any more. Add the file again or choose another face.'
-      : `There is no face called ${faceId}. Choose another face.`,
-  };
+  return faceId.startsWith('own:') ? refused('reading.faceGone') : refused('reading.faceUnknown', { name: faceId });
 }
 
 /** The large reader, which knows every kind of font file, comes only when one of a person's own is to be read. */
@@ -102,10 +98,8 @@ async function ownFaceOf(own: {
 }): Promise<FaceOutcome> {
   const { readFace } = await import('../geometry/adapters/opentype.ts');
   const bytes = bytesOfBase64(own.data);
-  const outcome = bytes
-    ? readFace(own.id, bytes)
-    : { problem: 'Its data in the design is damaged. Add the font file again.' };
-  return 'face' in outcome ? outcome : { problem: `${own.name}: ${outcome.problem}` };
+  const outcome = bytes ? readFace(own.id, bytes) : refused('reading.faceData');
+  return 'face' in outcome ? outcome : refusedFor(own.name, outcome);
 }
 
 async function fetchFace(fetcher: FaceFetcher, entry: FaceEntry): Promise<FaceOutcome> {
@@ -114,8 +108,13 @@ async function fetchFace(fetcher: FaceFetcher, entry: FaceEntry): Promise<FaceOu
     const outcome =
       readTrueType(entry.id, entry.name, bytes, kerning, entry.joins) ??
       (await import('../geometry/adapters/opentype.ts')).readFace(entry.id, bytes, kerning, entry.joins);
-    return 'face' in outcome ? outcome : { problem: `${entry.name}: ${outcome.problem}` };
+    return 'face' in outcome ? outcome : refusedFor(entry.name, outcome);
   } catch {
-    return { problem: `The face ${entry.name} could not be fetched. Check the connection and try again.` };
+    return refused('reading.faceFetch', { name: entry.name });
   }
+}
+
+/** Says which face it was. */
+function refusedFor(name: string, { words }: Refused): Refused {
+  return refused('reading.faceNamed', { name, problem: words });
 }

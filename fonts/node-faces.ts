@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import type { KerningTable } from '../geometry/adapters/face.ts';
+import { refused } from '../geometry/words/say.ts';
 import { FACES } from './catalogue.ts';
 import { catalogueFace, loadFacesWith } from './load-faces.ts';
 import type { FaceFetcher, FaceOutcome, FaceStore, FacesWanted, LoadedFaces } from './load-faces.ts';
@@ -14,7 +15,7 @@ export function loadFaces(design: FacesWanted): Promise<LoadedFaces> {
 /** One face of the catalogue by its id. */
 export async function loadFace(faceId: string): Promise<FaceOutcome> {
   const entry = FACES.find((face) => face.id === faceId);
-  return entry ? catalogueFace(fetcher, store, entry) : { problem: `There is no face called ${faceId}.` };
+  return entry ? catalogueFace(fetcher, store, entry) : refused('reading.faceUnknown', { name: faceId });
 }
 
 /** Where a file of an installed package lies. */

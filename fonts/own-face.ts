@@ -1,6 +1,7 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import { readFace } from '../geometry/adapters/opentype.ts';
+import type { Refused } from '../geometry/words/wording.ts';
 
 /** A person's own font file as the design keeps it; the same record as OwnFace of the design's schema. */
 export interface OwnFaceRecord {
@@ -10,7 +11,7 @@ export interface OwnFaceRecord {
 }
 
 /** Takes a font file's bytes and file name; never throws. The same bytes always get the same id. */
-export function ownFaceFrom(bytes: Uint8Array, fileName: string): { ownFace: OwnFaceRecord } | { problem: string } {
+export function ownFaceFrom(bytes: Uint8Array, fileName: string): { ownFace: OwnFaceRecord } | Refused {
   const id = `own:${bytesToHex(sha256(bytes)).slice(0, 8)}`;
   const outcome = readFace(id, bytes);
   if ('problem' in outcome) return outcome;

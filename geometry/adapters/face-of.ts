@@ -1,5 +1,7 @@
 import { mapOutline } from '../measure/map-outline.ts';
 import type { Outline, PathCommand } from '../shapes.ts';
+import { refused } from '../words/say.ts';
+import type { Refused } from '../words/wording.ts';
 import type { Face, FaceGlyph, KerningTable } from './face.ts';
 
 /** What a reader of font files knows of one font; lengths in font units. */
@@ -25,16 +27,16 @@ const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789'
 const USUAL = { capHeight: 0.7, ascent: 0.8, descent: 0.2 } as const;
 
 /** The face of plain outlines, in shares of the em, whichever reader took the file apart. */
-export function faceOf(font: FontParts): { face: Face } | { problem: string } {
+export function faceOf(font: FontParts): { face: Face } | Refused {
   const em = font.unitsPerEm;
-  if (!(em > 0)) return { problem: 'The font file does not say how large its letters are. Choose another face.' };
+  if (!(em > 0)) return refused('reading.fontNoSize');
   const glyphs = new Map<string, FaceGlyph | undefined>();
   const glyph = (char: string): FaceGlyph | undefined => {
     if (!glyphs.has(char)) glyphs.set(char, readGlyph(font, char));
     return glyphs.get(char);
   };
   const usable = Array.from(LETTERS).some((char) => (glyph(char)?.outline.length ?? 0) > 0);
-  if (!usable) return { problem: 'The font has no Latin letters or figures that can be cut. Choose another face.' };
+  if (!usable) return refused('reading.fontNoLetters');
   const stated = font.statedCapHeight === undefined ? undefined : positive(font.statedCapHeight / em);
   return {
     face: {

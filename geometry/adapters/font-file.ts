@@ -1,3 +1,6 @@
+import { amount, refused } from '../words/say.ts';
+import type { Amount, Refused } from '../words/wording.ts';
+
 /**
  * Looks at the first bytes and the table directory of a font file before the font reader sees it, so that a
  * broken file gets a sentence instead of an exception from deep inside. Layouts: OpenType 1.9 "Font file" chapter
@@ -10,11 +13,11 @@ export const GREATEST_FONT_BYTES = 6_000_000;
 const GREATEST_UNPACKED_BYTES = 60_000_000;
 const GREATEST_TABLE_COUNT = 200;
 
-/** undefined when the file looks like a whole TTF, OTF or WOFF; otherwise a sentence that says what to do. */
-export function fontFileProblem(bytes: Uint8Array): string | undefined {
-  if (bytes.length === 0) return 'The file is empty. Choose the font file again.';
+/** undefined when the file looks like a whole TTF, OTF or WOFF; otherwise why not. */
+export function fontFileProblem(bytes: Uint8Array): Refused | undefined {
+  if (bytes.length === 0) return refused('reading.fontEmpty');
   if (bytes.length > GREATEST_FONT_BYTES) {
-    return `The font file is ${mega(bytes.length)} MB; at most ${mega(GREATEST_FONT_BYTES)} MB can be used. Choose a file with fewer languages in it.`;
+    return refused('reading.fontLarge', { size: mega(bytes.length), most: mega(GREATEST_FONT_BYTES) });
   }
   const strange = strangeKind(bytes);
   if (strange !== undefined) return strange;
@@ -23,28 +26,22 @@ export function fontFileProblem(bytes: Uint8Array): string | undefined {
   return tag(bytes, 0) === 'wOFF' ? woffProblem(view) : sfntProblem(view);
 }
 
-const CUT_SHORT = 'The font file is cut short: part of it is missing. Copy or download it again.';
-const DAMAGED = 'The font file is damaged. Get a fresh copy of it, or choose another face.';
-const NOT_A_FONT = 'This is not a font file. Choose a TTF, OTF or WOFF file.';
+const CUT_SHORT = refused('reading.fontCutShort');
+const DAMAGED = refused('reading.fontDamaged');
 
-function strangeKind(bytes: Uint8Array): string | undefined {
+function strangeKind(bytes: Uint8Array): Refused | undefined {
   const start = tag(bytes, 0);
   if (start === 'wOFF' || start === 'OTTO' || start === 'true' || start === '\u0000\u0001\u0000\u0000')
     return undefined;
-  if (start === 'wOF2') return 'WOFF2 files cannot be read here. Convert the font to TTF, OTF or WOFF and choose that.';
-  if (start === 'ttcf')
-    return 'This file holds several faces at once. Take one face out of it as TTF or OTF and choose that.';
-  if (start.startsWith('PK') || start.startsWith('\u001f\u008b')) {
-    return 'This is a packed archive. Unpack it and choose the TTF, OTF or WOFF file inside.';
-  }
+  if (start === 'wOF2') return refused('reading.woff2');
+  if (start === 'ttcf') return refused('reading.faces');
+  if (start.startsWith('PK') || start.startsWith('\u001f\u008b')) return refused('reading.archive');
   const text = Array.from(bytes.subarray(0, 200), (b) => String.fromCharCode(b)).join('');
-  if (/^[\s\u00ef\u00bb\u00bf]*<(!doctype|html|head|\?xml)/i.test(text)) {
-    return 'This is a web page, not a font file. Download the font itself (TTF, OTF or WOFF) and choose that.';
-  }
-  return NOT_A_FONT;
+  if (/^[\s\u00ef\u00bb\u00bf]*<(!doctype|html|head|\?xml)/i.test(text)) return refused('reading.webPage');
+  return refused('reading.notFont');
 }
 
-function sfntProblem(view: DataView): string | undefined {
+function sfntProblem(view: DataView): Refused | undefined {
   const count = view.getUint16(4);
   if (count === 0 || count > GREATEST_TABLE_COUNT) return DAMAGED;
   if (view.byteLength < 12 + 16 * count) return CUT_SHORT;
@@ -86,7 +83,7 @@ function saneMaps(map: DataView): boolean {
 /** Unicode has 1,114,112 code points; a font holds at most 65,535 glyphs (OpenType 1.9, maxp). */
 const MOST_CHARACTERS = 1_114_112;
 
-function woffProblem(view: DataView): string | undefined {
+function woffProblem(view: DataView): Refused | undefined {
   if (view.byteLength < 44) return CUT_SHORT;
   const count = view.getUint16(12);
   if (count === 0 || count > GREATEST_TABLE_COUNT) return DAMAGED;
@@ -104,6 +101,6 @@ function tag(bytes: Uint8Array, at: number): string {
   return Array.from(bytes.subarray(at, at + 4), (b) => String.fromCharCode(b)).join('');
 }
 
-function mega(bytes: number): string {
-  return (bytes / 1e6).toFixed(1);
+function mega(bytes: number): Amount {
+  return amount(bytes / 1e6, 1);
 }

@@ -1,5 +1,7 @@
 import opentype from 'opentype.js';
 import type { Font, Glyph } from 'opentype.js';
+import { refused } from '../words/say.ts';
+import type { Refused } from '../words/wording.ts';
 import { faceOf, tableKern } from './face-of.ts';
 import type { Face, KerningTable } from './face.ts';
 import { fontFileProblem, hasSaneCharacterMap } from './font-file.ts';
@@ -18,13 +20,13 @@ export function readFace(
   bytes: ArrayBuffer | Uint8Array,
   kerning?: KerningTable,
   joins = false,
-): { face: Face } | { problem: string } {
+): { face: Face } | Refused {
   const view = bytes instanceof Uint8Array ? bytes : new Uint8Array(bytes);
   const problem = fontFileProblem(view);
-  if (problem !== undefined) return { problem };
+  if (problem !== undefined) return problem;
   try {
     const plain = isWoff(view) ? unpackWoff(view) : view;
-    if (!plain || !hasSaneCharacterMap(plain)) return { problem: DAMAGED };
+    if (!plain || !hasSaneCharacterMap(plain)) return refused('reading.fontDamaged');
     // A copy: the reader wants a buffer of its own, and a view may lie inside a larger one.
     const font = opentype.parse(plain.slice().buffer);
     return faceOf({
@@ -39,11 +41,9 @@ export function readFace(
       kern: kerning ? tableKern(kerning) : fontKern(font),
     });
   } catch {
-    return { problem: DAMAGED };
+    return refused('reading.fontDamaged');
   }
 }
-
-const DAMAGED = 'The font file is damaged. Get a fresh copy of it, or choose another face.';
 
 function glyphIn(font: Font, char: string) {
   // Index 0 is the box that stands for a missing character.

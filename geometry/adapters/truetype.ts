@@ -1,4 +1,5 @@
 import type { PathCommand } from '../shapes.ts';
+import type { Refused } from '../words/wording.ts';
 import { faceOf, tableKern } from './face-of.ts';
 import type { Face, KerningTable } from './face.ts';
 import { glyfReader, type GlyfPoint } from './glyf.ts';
@@ -16,7 +17,7 @@ export function readTrueType(
   bytes: Uint8Array,
   kerning: KerningTable,
   joins: boolean,
-): { face: Face } | { problem: string } | undefined {
+): { face: Face } | Refused | undefined {
   const plain = isWoff(bytes) ? unpackWoff(bytes) : bytes;
   if (!plain) return undefined;
   const file = new DataView(plain.buffer, plain.byteOffset, plain.byteLength);

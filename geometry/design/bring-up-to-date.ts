@@ -1,3 +1,6 @@
+import { refused } from '../words/say.ts';
+import type { Refused } from '../words/wording.ts';
+
 /** One step from a version of the design document to the next; each step is a file of its own in versions/. */
 export interface VersionStep {
   /** The version this step starts from; it ends at the next. */
@@ -14,16 +17,12 @@ export function bringUpToDate(
   raw: Record<string, unknown>,
   current: number,
   steps: readonly VersionStep[],
-): { upToDate: Record<string, unknown> } | { problem: string } {
+): { upToDate: Record<string, unknown> } | Refused {
   let doc = raw;
   let version = raw['version'] as number;
   while (version < current) {
     const next = steps.find((s) => s.from === version);
-    if (!next) {
-      return {
-        problem: `This design says it is of version ${version}, which never existed. Ask for a fresh copy of the file.`,
-      };
-    }
+    if (!next) return refused('reading.unversioned', { version });
     version += 1;
     doc = { ...next.step(doc), version };
   }

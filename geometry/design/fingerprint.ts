@@ -9,23 +9,25 @@ import type { BridgeEdit, Design, DesignElement, PlateSpec } from './schema.ts';
  *
  * Counted: every element in its order with text, face, place and size; the bridges; the stock with its use
  * (a torch asks for wider bridges); the plates' diameters; of the head what a plate's diameter, its openings to lift
- * it by or its rolling follow from; the data of the person's own fonts that the design uses.
+ * it by or its rolling follow from; the data of the person's own fonts that the design uses; the rules of the shop's
+ * own that its stock follows (ownRules in geometry/stock/), where they are others than those that ship.
  *
  * Not counted: title, order and approval (paper, and the approval is made of this very fingerprint); the quantity,
  * names and order of plates, the ids of plates and elements, locks and the names of drawings (another name or number
  * of the same plate is cut alike); the crown (it is checked, but the plate is flat); fonts that are carried along
  * unused.
  */
-export function fingerprintOf(design: Design): string {
-  return bytesToHex(sha256(utf8ToBytes(canonicalJson(whatIsCut(design)))));
+export function fingerprintOf(design: Design, shopRules?: object): string {
+  const cut = { ...whatIsCut(design), shopRules };
+  return bytesToHex(sha256(utf8ToBytes(canonicalJson(cut))));
 }
 
 /** First 8 hex digits: what proof, spec sheet, cut files and file names show. */
-export function shortFingerprint(design: Design): string {
-  return fingerprintOf(design).slice(0, 8);
+export function shortFingerprint(design: Design, shopRules?: object): string {
+  return fingerprintOf(design, shopRules).slice(0, 8);
 }
 
-function whatIsCut(design: Design): unknown {
+function whatIsCut(design: Design): object {
   const diameters = [...new Set(design.plates.map((p) => canonicalJson(cutOf(p, design))))].sort();
   const faces = new Set(design.elements.flatMap((e) => (isText(e) ? [e.face] : [])));
   return {

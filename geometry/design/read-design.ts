@@ -1,5 +1,7 @@
+import { refused, type SaidKey } from '../words/say.ts';
+import type { Refused } from '../words/wording.ts';
 import { bringUpToDate } from './bring-up-to-date.ts';
-import { sentenceFor } from './say-where.ts';
+import { problemFor } from './say-where.ts';
 import { DESIGN_FORMAT, DESIGN_VERSION } from './limits.ts';
 import { designSchema, type Design } from './schema.ts';
 import { visible } from './visible.ts';
@@ -12,68 +14,36 @@ export const LONGEST_DESIGN_TEXT = 16_000_000;
  * Reads a design document. Takes the whole text of a file; gives the design, brought up to the current version,
  * or one sentence that says what is wrong, where, and what to do. Nothing is repaired in silence.
  */
-export function readDesign(text: string): { design: Design } | { problem: string } {
-  if (text.length > LONGEST_DESIGN_TEXT) {
-    return {
-      problem: 'This file is larger than 16 MB. Take out fonts of your own that you do not need, then save it again.',
-    };
-  }
+export function readDesign(text: string): { design: Design } | Refused {
+  if (text.length > LONGEST_DESIGN_TEXT) return refused('reading.largeFile');
   const raw = text.startsWith('\uFEFF') ? text.slice(1) : text;
-  if (raw.trim() === '') return { problem: 'This file is empty. Choose another copy of the design.' };
+  if (raw.trim() === '') return refused('reading.emptyFile');
 
   let value: unknown;
   try {
     value = JSON.parse(raw);
   } catch {
-    return {
-      problem: endsEarly(raw)
-        ? 'This file stops in the middle: part of it was lost on the way. Ask for it again, or use an earlier copy.'
-        : 'This file cannot be read: it is not a design, or it was damaged. Choose a Bridgehead design (.json).',
-    };
+    return refused(endsEarly(raw) ? 'reading.cutShort' : 'reading.unreadable');
   }
-  if (!isRecord(value) || value['format'] !== DESIGN_FORMAT) {
-    return { problem: 'This is not a Bridgehead design. Choose a file that was saved from Bridgehead.' };
-  }
-  if (hidesPrototype(value)) {
-    return {
-      problem: 'This design holds a part named "__proto__", which no design has. It was tampered with; do not use it.',
-    };
-  }
+  if (!isRecord(value) || value['format'] !== DESIGN_FORMAT) return refused('reading.notDesign');
+  if (hidesPrototype(value)) return refused('reading.hidden');
 
   const version = value['version'];
-  if (typeof version !== 'number' || !Number.isInteger(version)) {
-    return {
-      problem: 'This design does not say which version it is, so it cannot be read safely. Ask for a fresh copy.',
-    };
-  }
-  if (version > DESIGN_VERSION) {
-    return {
-      problem: `This design is of version ${version}, and this Bridgehead reads up to version ${DESIGN_VERSION}. Open it with a newer Bridgehead.`,
-    };
-  }
+  if (typeof version !== 'number' || !Number.isInteger(version)) return refused('reading.noVersion');
+  if (version > DESIGN_VERSION) return refused('reading.newer', { version, newest: DESIGN_VERSION });
   const current = bringUpToDate(value, DESIGN_VERSION, VERSION_STEPS);
   if ('problem' in current) return current;
 
   const parsed = designSchema.safeParse(current.upToDate);
   if (!parsed.success) {
     const issue = parsed.error.issues[0];
-    return {
-      problem: issue ? sentenceFor(issue, current.upToDate) : 'This design is not complete. Ask for a fresh copy.',
-    };
+    return issue ? problemFor(issue, current.upToDate) : refused('reading.incomplete');
   }
+  const { elements, plates, ownFaces } = parsed.data;
   const twice =
-    firstTwice(
-      parsed.data.elements.map((e) => e.id),
-      'elements',
-    ) ??
-    firstTwice(
-      parsed.data.plates.map((p) => p.id),
-      'plates',
-    ) ??
-    firstTwice(
-      parsed.data.ownFaces.map((f) => f.id),
-      'fonts of your own',
-    );
+    idTwice(elements, 'reading.elementsTwice') ??
+    idTwice(plates, 'reading.platesTwice') ??
+    idTwice(ownFaces, 'reading.facesTwice');
   return twice ?? { design: parsed.data };
 }
 
@@ -105,11 +75,10 @@ function hidesPrototype(root: unknown): boolean {
   return false;
 }
 
-function firstTwice(ids: readonly string[], what: string): { problem: string } | undefined {
+function idTwice(members: readonly { readonly id: string }[], key: SaidKey): Refused | undefined {
   const seen = new Set<string>();
-  for (const id of ids) {
-    if (seen.has(id))
-      return { problem: `Two ${what} of this design carry the same id, "${visible(id)}". Give one of them another.` };
+  for (const { id } of members) {
+    if (seen.has(id)) return refused(key, { id: visible(id) });
     seen.add(id);
   }
   return undefined;

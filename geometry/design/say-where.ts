@@ -1,67 +1,28 @@
 import type { core } from 'zod/mini';
+import { SAID_EN } from '../words/said-en.ts';
+import { refused, say, type SaidKey } from '../words/say.ts';
+import type { Refused, Wording } from '../words/wording.ts';
 import { visible } from './visible.ts';
 
 type Issue = core.$ZodIssue;
 type Path = readonly PropertyKey[];
 
-/** What a person would call the parts of a design; a part without a plain name is quoted. */
-const NAMES: Record<string, string> = {
-  title: 'the title',
-  head: 'the barrel head',
-  alongMm: 'the diameter along the grain',
-  acrossMm: 'the diameter across the grain',
-  barrel: 'the barrel',
-  clearanceMm: 'the clearance',
-  crownMm: 'the crown',
-  surface: 'the surface',
-  plates: 'the list of plates',
-  diameter: 'the diameter',
-  mm: 'the size in mm',
-  share: 'the share',
-  quantity: 'the quantity',
-  name: 'the name',
-  id: 'the id',
-  stock: 'the stock',
-  material: 'the material',
-  thicknessMm: 'the thickness',
-  process: 'the process',
-  use: 'the use (paint or torch)',
-  elements: 'the list of elements',
-  kind: 'the kind',
-  text: 'the text',
-  face: 'the face',
-  inner: 'the inner radius',
-  outer: 'the outer radius',
-  middleDeg: 'the middle angle',
-  reads: 'the reading direction',
-  tracking: 'the spacing',
-  fit: 'the fit',
-  spanDeg: 'the span in degrees',
-  capHeight: 'the letter height',
-  turnDeg: 'the turn',
-  width: 'the width',
-  style: 'the style',
-  count: 'the count',
-  bridges: 'the bridges',
-  manner: 'the manner',
-  ownFaces: 'the list of your own fonts',
-  data: 'the font data',
-  order: 'the order',
-  who: 'the customer',
-  reference: 'the reference',
-  neededBy: 'the date needed by',
-  notes: 'the notes',
-  approval: 'the approval',
-};
+/** Members of lists, by the list they stand in. */
+const MEMBERS = { plates: 'reading.plate', elements: 'reading.element', ownFaces: 'reading.ownFace' } as const;
 
-const MEMBERS: Record<string, string> = { plates: 'plate', elements: 'element', ownFaces: 'font' };
-
-/** One plain sentence for a problem that validation found in a document: where, what, and what would be right. */
-export function sentenceFor(issue: Issue, raw: unknown): string {
-  const [deepest, path] = deepestIssue(issue, issue.path);
+/** What is wrong with a document by validation: where, what, and what would be right, in one plain sentence. */
+export function problemFor(issue: Issue, raw: unknown): Refused {
+  const { path, complaint } = faultOf(issue, raw);
   const where = wordsForPath(path, raw);
-  const start = where === '' ? 'This design' : `In this design, ${where}`;
-  return `${start} ${complaint(deepest, valueAt(raw, path))}. Correct it, or ask for a fresh copy.`;
+  return where === undefined
+    ? refused('reading.wrong', { complaint })
+    : refused('reading.wrongAt', { where, complaint });
+}
+
+/** Where in any document of ours a part fails its schema, and what is wrong with it: `is missing`. */
+export function faultOf(issue: Issue, raw: unknown): { readonly path: Path; readonly complaint: Wording } {
+  const [deepest, path] = deepestIssue(issue, issue.path);
+  return { path, complaint: complaintOf(deepest, valueAt(raw, path)) };
 }
 
 /** A choice between forms fails once for each form; the form that was meant is the one with the fewest faults inside. */
@@ -79,59 +40,76 @@ function deepestIssue(issue: Issue, path: Path): [Issue, Path] {
   return best;
 }
 
-function complaint(issue: Issue, value: unknown): string {
+function complaintOf(issue: Issue, value: unknown): Wording {
   switch (issue.code) {
-    case 'unrecognized_keys':
-      return `holds ${issue.keys.length > 1 ? 'parts' : 'a part'} that no design of this version has: ${issue.keys
-        .slice(0, 3)
-        .map((k) => `"${visible(k)}"`)
-        .join(', ')}`;
+    case 'unrecognized_keys': {
+      const names = issue.keys.slice(0, 3).map((k) => `"${visible(k)}"`);
+      return say(issue.keys.length > 1 ? 'reading.strangeParts' : 'reading.strangePart', { names: names.join(', ') });
+    }
     case 'invalid_type':
-      return value === undefined ? 'is missing' : `should be ${typeWord(issue.expected)}`;
-    case 'too_small':
-      if (issue.origin === 'string')
-        return issue.minimum === 1 ? 'is empty' : `is shorter than ${issue.minimum} characters`;
-      if (issue.origin === 'array') return `needs at least ${issue.minimum}`;
-      return `is ${quote(value)}, below the least allowed, ${issue.minimum}`;
-    case 'too_big':
+      return say(value === undefined ? 'reading.missing' : wanted(issue.expected));
+    case 'too_small': {
+      const least = Number(issue.minimum);
+      if (issue.origin === 'string') return least === 1 ? say('reading.empty') : say('reading.shorter', { least });
+      if (issue.origin === 'array') return say('reading.fewest', { least });
+      return say('reading.below', { value: quote(value), least });
+    }
+    case 'too_big': {
+      const most = Number(issue.maximum);
       if (issue.origin === 'string') {
-        const length = typeof value === 'string' ? ` (${value.length})` : '';
-        return `is too long${length}: at most ${issue.maximum} characters`;
+        return typeof value === 'string'
+          ? say('reading.tooLongBy', { length: value.length, most })
+          : say('reading.tooLong', { most });
       }
-      if (issue.origin === 'array') return `has too many: at most ${issue.maximum}`;
-      return `is ${quote(value)}, above the most allowed, ${issue.maximum}`;
-    case 'invalid_value':
-      return `is ${quote(value)}; it can be ${issue.values.map((v) => `"${String(v)}"`).join(' or ')}`;
-    case 'invalid_union':
-      return value === undefined ? 'is missing' : `is ${quote(value)}, which is not a form it can have`;
+      if (issue.origin === 'array') return say('reading.most', { most });
+      return say('reading.above', { value: quote(value), most });
+    }
+    case 'invalid_value': {
+      const known = issue.values.map((v) => `"${String(v)}"`);
+      const [first = '', ...others] = known;
+      const either = others.reduce<string | Wording>((one, other) => say('reading.or', { one, other }), first);
+      return say('reading.oneOf', { value: quote(value), known: either });
+    }
     default:
-      return `is ${quote(value)}, which is not a form it can have`;
+      return value === undefined ? say('reading.missing') : say('reading.formUnknown', { value: quote(value) });
   }
 }
 
-function wordsForPath(path: Path, raw: unknown): string {
-  const words: string[] = [];
+/** The innermost part first, each as part of the next; undefined for the document itself. */
+function wordsForPath(path: Path, raw: unknown): Wording | undefined {
+  let words: Wording | undefined;
+  const within = (part: Wording): Wording =>
+    words === undefined ? part : say('reading.partOf', { part, whole: words });
   for (let i = 0; i < path.length; i++) {
     const key = path[i];
     const next = path[i + 1];
-    const member = typeof key === 'string' ? MEMBERS[key] : undefined;
-    if (member && typeof next === 'number') {
-      words.push(`${member} ${next + 1}${nameOf(valueAt(raw, path.slice(0, i + 2)))}`);
+    if (typeof key === 'string' && Object.hasOwn(MEMBERS, key) && typeof next === 'number') {
+      const member = say(MEMBERS[key as keyof typeof MEMBERS], { number: next + 1 });
+      words = within(identified(member, valueAt(raw, path.slice(0, i + 2))));
       i++;
     } else if (typeof key === 'string' && key !== 'source') {
-      words.push((Object.hasOwn(NAMES, key) ? NAMES[key] : undefined) ?? `the part "${visible(key)}"`);
+      words = within(partNamed(key));
     } else if (typeof key === 'number') {
-      words.push(`number ${key + 1}`);
+      words = within(say('reading.member', { number: key + 1 }));
     }
   }
-  return words.reverse().join(' of ');
+  return words;
 }
 
-/** ` ("id")`, so that a person finds the element in a file. */
-function nameOf(member: unknown): string {
-  if (typeof member !== 'object' || member === null) return '';
+/** What a person would call a part of a design; a part without a plain name is quoted. */
+function partNamed(key: string): Wording {
+  return Object.hasOwn(SAID_EN.parts, key)
+    ? say(`parts.${key as keyof typeof SAID_EN.parts}`)
+    : say('reading.otherPart', { name: visible(key) });
+}
+
+/** `element 1 ("id")`, so that a person finds it in a file. */
+function identified(what: Wording, member: unknown): Wording {
+  if (typeof member !== 'object' || member === null) return what;
   const id = (member as Record<string, unknown>)['id'];
-  return typeof id === 'string' && id !== '' && id.length <= 60 ? ` ("${visible(id)}")` : '';
+  return typeof id === 'string' && id !== '' && id.length <= 60
+    ? say('reading.identified', { what, id: visible(id) })
+    : what;
 }
 
 function valueAt(raw: unknown, path: Path): unknown {
@@ -148,10 +126,10 @@ function quote(value: unknown): string {
   return text.length > 40 ? `${text.slice(0, 37)}...` : text;
 }
 
-function typeWord(expected: string): string {
-  if (expected === 'string') return 'a text';
-  if (expected === 'number') return 'a number';
-  if (expected === 'int') return 'a whole number';
-  if (expected === 'array') return 'a list';
-  return 'a group of parts';
+function wanted(expected: string): SaidKey {
+  if (expected === 'string') return 'reading.wantsText';
+  if (expected === 'number') return 'reading.wantsNumber';
+  if (expected === 'int') return 'reading.wantsWhole';
+  if (expected === 'array') return 'reading.wantsList';
+  return 'reading.wantsGroup';
 }

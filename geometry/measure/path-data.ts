@@ -1,13 +1,15 @@
 import type { Outline, PathCommand } from '../shapes.ts';
+import { say } from '../words/say.ts';
+import type { Wording } from '../words/wording.ts';
 
 const COUNTS: Record<string, number> = { M: 2, L: 2, Q: 4, C: 6, Z: 0 };
 const TOKEN = /[MLQCZ]|[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?|[^\s,]/g;
 
 /**
  * SVG path data (SVG 2, 9.3) of M, L, Q, C and Z with absolute numbers only, as designs carry it.
- * Out: the outline, y as given; or what is wrong, as a sentence. Every subpath must begin with M.
+ * Out: the outline, y as given; or what is wrong with it, as the end of a sentence. Every subpath must begin with M.
  */
-export function readPathData(data: string): { readonly outline: Outline } | { readonly problem: string } {
+export function readPathData(data: string): { readonly outline: Outline } | { readonly problem: Wording } {
   const tokens = data.match(TOKEN) ?? [];
   const outline: PathCommand[] = [];
   let letter = '';
@@ -20,11 +22,11 @@ export function readPathData(data: string): { readonly outline: Outline } | { re
       at++;
     } else if (letter === 'M') letter = 'L';
     else if (letter === '' || letter === 'Z')
-      return { problem: `it has “${token.slice(0, 12)}” where a command should stand.` };
-    if (!open && letter !== 'M' && letter !== 'Z') return { problem: 'one of its lines begins nowhere.' };
+      return { problem: say('reading.pathCommand', { token: token.slice(0, 12) }) };
+    if (!open && letter !== 'M' && letter !== 'Z') return { problem: say('reading.pathNowhere') };
     const numbers = tokens.slice(at, at + COUNTS[letter]!).map(Number);
     if (numbers.length < COUNTS[letter]! || numbers.some((n) => !Number.isFinite(n)))
-      return { problem: 'it has too few numbers, or something that is no number.' };
+      return { problem: say('reading.pathNumbers') };
     at += numbers.length;
     outline.push(commandOf(letter, numbers));
     open = letter === 'M' || (open && letter !== 'Z');

@@ -1,5 +1,5 @@
 import { SAID_EN } from './said-en.ts';
-import type { Amount, Wording, WordValue, WordValues } from './wording.ts';
+import type { Amount, Refused, Wording, WordValue, WordValues } from './wording.ts';
 
 type Table = typeof SAID_EN;
 export type SaidKey = { [P in keyof Table]: `${P}.${keyof Table[P] & string}` }[keyof Table];
@@ -17,6 +17,12 @@ export function say(key: SaidKey, values: WordValues = {}): Wording {
 export function said(key: SaidKey, values: WordValues = {}): { readonly sentence: string; readonly words: Wording } {
   const words = say(key, values);
   return { sentence: capitalised(words.english), words };
+}
+
+/** Why something could not be read, likewise. */
+export function refused(key: SaidKey, values: WordValues = {}): Refused {
+  const words = say(key, values);
+  return { problem: capitalised(words.english), words };
 }
 
 /** The label of a mend, likewise. */

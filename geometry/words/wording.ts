@@ -18,3 +18,11 @@ export interface Wording {
   readonly values: WordValues;
   readonly english: string;
 }
+
+/** Why something that was given could not be taken; it says what to do. */
+export interface Refused {
+  /** Plain English. */
+  readonly problem: string;
+  /** The same for other languages. */
+  readonly words: Wording;
+}

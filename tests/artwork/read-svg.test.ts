@@ -10,7 +10,7 @@ function areaOf(text: string, cut: 'dark' | 'light' = 'dark'): number {
   const done = importText(text, cut);
   if ('trouble' in done) throw new Error(done.trouble);
   const read = readPathData(done.path);
-  if ('problem' in read) throw new Error(read.problem);
+  if ('problem' in read) throw new Error(read.problem.english);
   const sum = flattenOutline(read.outline, 1e-6).reduce(
     (s, ring) =>
       s +

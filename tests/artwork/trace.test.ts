@@ -22,7 +22,7 @@ function drawn(grey: Grey, wish: Parameters<typeof trace>[1] = WISH) {
   const done = trace(grey, wish);
   if ('trouble' in done) throw new Error(done.trouble);
   const read = readPathData(done.path);
-  if ('problem' in read) throw new Error(read.problem);
+  if ('problem' in read) throw new Error(read.problem.english);
   const rings = flattenOutline(read.outline, 1e-5);
   const area = (ring: (typeof rings)[number]): number =>
     ring.reduce((a, p, i) => a + (p.x * ring[(i + 1) % ring.length]!.y - ring[(i + 1) % ring.length]!.x * p.y) / 2, 0);

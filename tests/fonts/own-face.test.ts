@@ -32,7 +32,7 @@ describe('a file that is no usable font gets a sentence that says what to do', (
     ['a collection', bytesOf('ttcf\u0000\u0001\u0000\u0000\u0000\u0000'), /several faces/],
     ['cut short', GOOD.slice(0, 9000), /cut short/],
     ['a header alone', GOOD.slice(0, 20), /cut short/],
-    ['too large', new Uint8Array(6_000_001).fill(1), /at most 6.0 MB/],
+    ['too large', new Uint8Array(6_000_001).fill(1), /at most 6 MB/],
   ])('%s', (_, bytes, sentence) => {
     const outcome = ownFaceFrom(bytes, 'font.ttf');
     expect('problem' in outcome && outcome.problem).toMatch(sentence);

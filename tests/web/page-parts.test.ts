@@ -13,6 +13,7 @@ import { FIRST_FACE } from '../../web/actions/usual-face.ts';
 import { BEGINNINGS } from '../../web/app/beginnings.ts';
 import { fromRim } from '../../web/state/from-rim.ts';
 import { fileStem } from '../../web/worker/file-stem.ts';
+import { refused } from '../../geometry/words/say.ts';
 import { withFaceProblems } from '../../web/worker/with-face-problems.ts';
 import { plateInShort } from '../../web/words/plate-in-short.ts';
 import { verdictSentence } from '../../web/words/verdict-sentence.ts';
@@ -43,10 +44,12 @@ describe('a face that could not be had', () => {
     const design = addRingText(emptyDesign()).design;
     const id = design.elements[0]?.id ?? '';
     const plate = makePlate(design, 'large', { get: () => undefined }, createStore());
-    const told = withFaceProblems(plate, () => [id], [{ faceId: 'x', problem: 'The face could not be fetched.' }]);
+    const why = refused('reading.faceFetch', { name: 'Oswald' });
+    const told = withFaceProblems(plate, () => [id], [{ faceId: 'x', ...why }]);
     expect(told.findings[0]).toMatchObject({
       severity: 'stop',
-      sentence: 'The face could not be fetched.',
+      sentence: 'The face Oswald could not be fetched. Check the connection and try again.',
+      words: why.words,
       elementIds: [id],
     });
     expect(told.verdict).toBe('stop');

@@ -3,8 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { FACES } from '../../fonts/catalogue.ts';
 import { BARRELS } from '../../geometry/barrel/barrels.ts';
 import { MOTIFS } from '../../geometry/motifs/catalogue.ts';
-import { MATERIALS } from '../../geometry/stock/materials.ts';
-import { PROCESSES } from '../../geometry/stock/processes.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { SAID_EN } from '../../geometry/words/said-en.ts';
 import { motifWords } from '../../geometry/words/say.ts';
 import { english } from '../../web/words/english.ts';
@@ -44,11 +43,11 @@ function sourceOf(folders: readonly string[]): string {
 const inEnglish = words(english);
 /** What records say in English, by the path under which the other languages have it. */
 const ofRecords = new Map<string, string>([
-  ...MATERIALS.flatMap((m) => [
+  ...BUILT_IN.materials.flatMap((m) => [
     [`materials.${m.id}.name`, m.name] as const,
     [`materials.${m.id}.sentence`, m.sentence] as const,
   ]),
-  ...PROCESSES.flatMap((p) => [
+  ...BUILT_IN.processes.flatMap((p) => [
     [`processes.${p.id}.name`, p.name] as const,
     [`processes.${p.id}.sentence`, p.sentence] as const,
     [`processes.${p.id}.caution`, p.caution] as const,
@@ -109,6 +108,8 @@ describe('English', () => {
     const unsaid = Object.entries(SAID_EN).flatMap(([part, table]) =>
       Object.keys(table).filter((name) => {
         if (part === 'names' && [...together, ...shapes].includes(name)) return false;
+        // Parts of a design are named as the design names them.
+        if (part === 'parts') return !source.includes(` ${name}: `);
         return part === 'reasons' ? !source.includes(`'${name}'`) : !source.includes(`'${part}.${name}'`);
       }),
     );

@@ -1,6 +1,11 @@
 import { afterEach, describe, expect, it } from 'vitest';
+import { ownFaceFrom } from '../../fonts/own-face.ts';
+import { emptyDesign } from '../../geometry/design/defaults.ts';
+import { readDesign } from '../../geometry/design/read-design.ts';
+import { readPathData } from '../../geometry/measure/path-data.ts';
 import { inMm, labelled, listed, named, said, say, shapeWords } from '../../geometry/words/say.ts';
-import { findingWords, mendWords, wordingText } from '../../web/ui/finding-words.ts';
+import type { Refused } from '../../geometry/words/wording.ts';
+import { findingWords, mendWords, refusalWords, wordingText } from '../../web/ui/finding-words.ts';
 import { formatNumber, lengthWords } from '../../web/ui/format-number.ts';
 import { parseNumber } from '../../web/ui/parse-number.ts';
 import { plateInShort } from '../../web/words/plate-in-short.ts';
@@ -96,6 +101,33 @@ describe('what the kernel says', () => {
     expect(mendWords({ ...mend, change: { kind: 'set-stock', process: 'water-jet' } }, 'mm')).toBe(
       'Verfahren wechseln: Abrasiver Wasserstrahl',
     );
+  });
+  it('says why a design cannot be read, and where in it', async () => {
+    const stock = { material: 'mild-steel', thicknessMm: 900, process: 'fibre-laser', use: 'paint' };
+    const read = readDesign(JSON.stringify({ ...emptyDesign(), stock }));
+    if (!('problem' in read)) throw new Error('it was read');
+    expect(read.problem).toMatch(/^In this design, the thickness of the stock is 900, above the most allowed, 60\./);
+    expect(refusalWords(read)).toBe(read.problem);
+    await speak('de');
+    expect(refusalWords(read)).toMatch(/^Eine Angabe in diesem Entwurf \(Blech, Dicke\) ist 900, mehr als/);
+    await speak('fr');
+    expect(refusalWords(read)).toMatch(/^Un point de ce projet \(tôle, épaisseur\) vaut 900, au-dessus/);
+    await speak('es');
+    expect(refusalWords(readDesign('{"format') as Refused)).toMatch(/^Este archivo se corta a la mitad/);
+  });
+  it('says why a font cannot be read, with its size in the language’s own figures', async () => {
+    const read = ownFaceFrom(new Uint8Array(6_250_001).fill(1), 'a.ttf');
+    if (!('problem' in read)) throw new Error('it was read');
+    await speak('de');
+    expect(refusalWords(read)).toMatch(/^Die Schriftdatei hat 6,3 MB; höchstens 6 MB/);
+  });
+  it('says what is wrong with a drawing’s path within the finding', async () => {
+    const read = readPathData('L1 1');
+    if (!('problem' in read)) throw new Error('it was read');
+    const finding = said('findings.artworkUnreadable', { name: 'owl.svg', problem: read.problem });
+    expect(finding.sentence).toContain('“owl.svg” can’t be read: one of its lines begins nowhere. Remove');
+    await speak('de');
+    expect(findingWords(finding, 'mm')).toContain('Eine ihrer Linien beginnt nirgends. Entfernen');
   });
   it('falls back on the sentence where there are no words', () => {
     expect(findingWords({ sentence: 'Plain.' }, 'mm')).toBe('Plain.');

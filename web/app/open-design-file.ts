@@ -1,4 +1,5 @@
 import type { Design } from '../../geometry/design/schema.ts';
+import { refusalWords } from '../ui/finding-words.ts';
 import { t } from '../words/t.ts';
 
 const LARGEST_FILE_BYTES = 20_000_000;
@@ -8,7 +9,8 @@ export async function openDesignFile(file: File): Promise<{ readonly design: Des
   if (file.size > LARGEST_FILE_BYTES) return { problem: t('trouble.tooLarge') };
   try {
     const { readDesign } = await import('../../geometry/design/read-design.ts');
-    return readDesign(await file.text());
+    const read = readDesign(await file.text());
+    return 'design' in read ? read : { problem: refusalWords(read) };
   } catch {
     return { problem: t('trouble.unreadable') };
   }

@@ -2,6 +2,7 @@ import { createContext, useContext } from 'react';
 import { useStore } from 'zustand';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
+import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import type { DesignStore } from '../state/design-store.ts';
 import type { Change } from '../state/history.ts';
 import type { PlatesState, PlatesStore } from '../state/plates-store.ts';
@@ -22,6 +23,8 @@ export interface Page {
   readonly own: OwnDesigns;
   readonly list: CardList;
   readonly newer: NewerVersionStore;
+  /** What the shop can cut: its own stock file, or the one that ships. */
+  readonly book: StockBook;
 }
 
 export const PageContext = createContext<Page | undefined>(undefined);

@@ -1,4 +1,5 @@
 import type { OwnFaceRecord } from '../../fonts/own-face.ts';
+import { refusalWords } from '../ui/finding-words.ts';
 import { t } from '../words/t.ts';
 
 /** What the design document takes, less a margin for base64. */
@@ -11,7 +12,8 @@ export async function readOwnFace(
   if (file.size > LARGEST_FONT_BYTES) return { problem: t('trouble.fontTooLarge') };
   try {
     const { ownFaceFrom } = await import('../../fonts/own-face.ts');
-    return ownFaceFrom(new Uint8Array(await file.arrayBuffer()), file.name);
+    const read = ownFaceFrom(new Uint8Array(await file.arrayBuffer()), file.name);
+    return 'ownFace' in read ? read : { problem: refusalWords(read) };
   } catch {
     return { problem: t('trouble.unreadable') };
   }

@@ -13,6 +13,7 @@ import { speak } from '../words/t.ts';
 import { startPlateClient } from '../worker/plate-client.ts';
 import { App } from './App.tsx';
 import { BEGINNINGS } from './beginnings.ts';
+import { fetchShopStock } from './fetch-shop-stock.ts';
 import { keepDesignSaved } from './keep-design-saved.ts';
 import { PageContext, type Page } from './page-context.ts';
 import './theme.css';
@@ -24,9 +25,13 @@ const stores = {
   saving: createSavingStore(),
 };
 const kept = keepDesignSaved(stores);
-const page: Page = {
+const shop = fetchShopStock();
+const page: Omit<Page, 'book'> = {
   ...stores,
-  client: startPlateClient(stores.plates),
+  client: startPlateClient(
+    stores.plates,
+    shop.then(({ book }) => book),
+  ),
   own: kept.own,
   list: kept.list,
   newer: createNewerVersionStore(),
@@ -50,8 +55,10 @@ async function start(): Promise<void> {
   if (stores.saving.getState().openId === undefined) stores.ui.getState().set({ begin: 'choose' });
   await openLinks(page.own, page.ui);
   keepPlatesMade();
+  const { book, trouble } = await shop;
+  if (trouble !== undefined) stores.ui.getState().set({ notice: trouble() });
   createRoot(place).render(
-    <PageContext value={page}>
+    <PageContext value={{ ...page, book }}>
       <App />
     </PageContext>,
   );

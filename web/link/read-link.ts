@@ -1,6 +1,7 @@
 import { strToU8 } from 'fflate';
 import { readDesign } from '../../geometry/design/read-design.ts';
 import type { Design } from '../../geometry/design/schema.ts';
+import { refusalWords } from '../ui/finding-words.ts';
 import { t } from '../words/t.ts';
 import { fromBase64Url } from './base64url.ts';
 import { crc32 } from './crc32.ts';
@@ -25,5 +26,5 @@ export function readLink(fragment: string): { readonly design: Design } | { read
     return { problem: t('link.broken') };
   }
   const read = readDesign(text);
-  return 'design' in read ? read : { problem: t('link.badDesign', { why: read.problem }) };
+  return 'design' in read ? read : { problem: t('link.badDesign', { why: refusalWords(read) }) };
 }

@@ -1,14 +1,18 @@
 import type { Finding } from '../../geometry/findings.ts';
-import type { Wording, WordValue } from '../../geometry/words/wording.ts';
+import { capitalised } from '../../geometry/words/say.ts';
+import type { Refused, Wording, WordValue } from '../../geometry/words/wording.ts';
 import type { Unit } from '../state/tastes.ts';
 import { recordWord } from '../words/t.ts';
 import { formatNumber, lengthWords } from './format-number.ts';
 
 /** What a finding says, in the language spoken, lengths in the person's unit. */
 export function findingWords({ words, sentence }: Pick<Finding, 'words' | 'sentence'>, unit: Unit): string {
-  if (words === undefined) return sentence;
-  const said = wordingText(words, unit);
-  return said.charAt(0).toUpperCase() + said.slice(1);
+  return words === undefined ? sentence : capitalised(wordingText(words, unit));
+}
+
+/** Why a file, a font or a link could not be taken, in the language spoken. */
+export function refusalWords({ words }: Refused): string {
+  return capitalised(wordingText(words, 'mm'));
 }
 
 /** What a mend's button says. */

@@ -1,10 +1,6 @@
+import type { FaceProblem } from '../../fonts/load-faces.ts';
 import { sortFindings, verdictOf, type Finding } from '../../geometry/findings.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
-
-interface FaceProblem {
-  readonly faceId: string;
-  readonly problem: string;
-}
 
 /**
  * Adds why a face could not be had to a plate that misses it. Without its letters the plate is not the one asked for,
@@ -22,6 +18,7 @@ export function withFaceProblems(
     place: { kind: 'plate' },
     elementIds: textsByFace(p.faceId),
     sentence: p.problem,
+    words: p.words,
   }));
   const findings = sortFindings([...added, ...plate.findings]);
   return { ...plate, findings, verdict: verdictOf(findings) };

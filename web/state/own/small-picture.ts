@@ -1,6 +1,6 @@
 import type { PlateResult } from '../../../geometry/plate.ts';
-import { nearestOnSegment } from '../../../geometry/measure/distance.ts';
-import type { Point, Ring } from '../../../geometry/shapes.ts';
+import { thinRing } from '../../../geometry/measure/thin-ring.ts';
+import type { Ring } from '../../../geometry/shapes.ts';
 import type { CardPicture } from './card.ts';
 
 /** The picture's box goes from -100 to 100. */
@@ -31,23 +31,8 @@ export function smallPicture(plate: PlateResult): CardPicture {
 
 /** y up in the plate's frame, down on the screen. */
 function ringPath(ring: Ring): string {
-  const half = Math.floor(ring.length / 2);
-  const kept = [...thinned(ring, 0, half), ...thinned([...ring, ...ring.slice(0, 1)], half, ring.length)];
+  const kept = thinRing(ring, MOST_OFF);
   return `M${kept.map((p) => `${p.x.toFixed(1)} ${p.y.toFixed(1)}`).join('L')}Z`;
-}
-
-/** Points from one place up to and without another, after Douglas and Peucker (Cartographica 10, 1973). */
-function thinned(points: readonly Point[], from: number, to: number): readonly Point[] {
-  const [a, b] = [points[from], points[to]];
-  if (!a || !b) return [];
-  let [farthest, off] = [-1, MOST_OFF];
-  for (let i = from + 1; i < to; i++) {
-    const p = points[i] ?? a;
-    const near = nearestOnSegment(p, a, b);
-    const distance = Math.hypot(p.x - near.x, p.y - near.y);
-    if (distance > off) [farthest, off] = [i, distance];
-  }
-  return farthest < 0 ? [a] : [...thinned(points, from, farthest), ...thinned(points, farthest, to)];
 }
 
 function across(ring: Ring): number {

@@ -6,8 +6,8 @@ export interface MeasuredMark {
   readonly found: Point;
 }
 
-/** How measured marks lie to their places: found = about + shift + scale * turned(at - about). Millimetres. */
-export interface Registration {
+/** A move in the plane: a point goes to about + shift + scale * turned(point - about). Millimetres. */
+export interface Move {
   /** The point that shift is said of. */
   readonly about: Point;
   readonly shift: Point;
@@ -15,6 +15,10 @@ export interface Registration {
   readonly turnDeg: number;
   /** 1 unless it was asked for. */
   readonly scale: number;
+}
+
+/** How measured marks lie to their places. */
+export interface Registration extends Move {
   /** What is left at each mark: found less the fitted place. */
   readonly residuals: readonly Point[];
   /** Mean of the squared lengths of the residuals, mm2. */
@@ -57,15 +61,12 @@ export function register(marks: readonly MeasuredMark[], wishes: RegistrationWis
   if (spread === 0) return undefined;
   const turnRad = Math.atan2(cross, dot);
   const scale = wishes.scaled ? Math.hypot(dot, cross) / spread : 1;
-  const [c, s] = [scale * Math.cos(turnRad), scale * Math.sin(turnRad)];
-  const move = (p: Point): Point => ({
-    x: to.x + c * (p.x - from.x) - s * (p.y - from.y),
-    y: to.y + s * (p.x - from.x) + c * (p.y - from.y),
-  });
   const about = wishes.about ?? { x: 0, y: 0 };
-  const moved = move(about);
+  const turnDeg = (turnRad * 180) / Math.PI;
+  const fromAbout = moveBy({ about: from, shift: { x: to.x - from.x, y: to.y - from.y }, turnDeg, scale }, about);
+  const move = { about, shift: { x: fromAbout.x - about.x, y: fromAbout.y - about.y }, turnDeg, scale };
   const residuals = marks.map(({ at, found }) => {
-    const fitted = move(at);
+    const fitted = moveBy(move, at);
     return { x: found.x - fitted.x, y: found.y - fitted.y };
   });
   const squares = residuals.reduce((sum, r) => sum + r.x * r.x + r.y * r.y, 0);
@@ -74,10 +75,7 @@ export function register(marks: readonly MeasuredMark[], wishes: RegistrationWis
   const noiseMm = wishes.noiseMm ?? (free > 0 ? Math.sqrt(squares / free) : undefined);
   const far2 = (about.x - from.x) ** 2 + (about.y - from.y) ** 2;
   return {
-    about,
-    shift: { x: moved.x - about.x, y: moved.y - about.y },
-    turnDeg: (turnRad * 180) / Math.PI,
-    scale,
+    ...move,
     residuals,
     meanSquareMm2: squares / n,
     ...(noiseMm !== undefined && {
@@ -91,8 +89,8 @@ export function register(marks: readonly MeasuredMark[], wishes: RegistrationWis
   };
 }
 
-/** Where the registration takes a point. */
-export function moveBy({ about, shift, turnDeg, scale }: Registration, p: Point): Point {
+/** Where a move takes a point. */
+export function moveBy({ about, shift, turnDeg, scale }: Move, p: Point): Point {
   const rad = (turnDeg * Math.PI) / 180;
   const [c, s] = [scale * Math.cos(rad), scale * Math.sin(rad)];
   return {

@@ -22,6 +22,11 @@ export function fingerprintOf(design: Design, shopRules?: object): string {
   return bytesToHex(sha256(utf8ToBytes(canonicalJson(cut))));
 }
 
+/** SHA-256 of the whole document, 64 hex digits: also of what is on paper only, which the fingerprint leaves out. */
+export function documentMark(design: Design): string {
+  return bytesToHex(sha256(utf8ToBytes(canonicalJson(design))));
+}
+
 /** First 8 hex digits: what proof, spec sheet, cut files and file names show. */
 export function shortFingerprint(design: Design, shopRules?: object): string {
   return fingerprintOf(design, shopRules).slice(0, 8);

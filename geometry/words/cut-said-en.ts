@@ -1,0 +1,40 @@
+/** What the kernel says of drift, rows and files of a sheet, in English: parts of the one table in said-en.ts. */
+export const CUT_SAID_EN = {
+  drift: {
+    doubtfulMark:
+      'Mark {{mark}} does not fit the others: measure it again. If it stays so, the sheet did not only move but bend.',
+    fail: 'The sheet moved: parts of the plate are off by up to {{moved}}; {{limit}} is allowed. Do not use the plate; clamp the sheet better and cut it again.',
+    fewWitnesses:
+      'Around plate {{plate}} there is no room for a second witness mark, so a turn of the sheet stays unseen. Leave more room between plates.',
+    movedIn: 'It moved most during stage {{stage}} of {{of}}.',
+    noWitness:
+      'Around plate {{plate}} there is no room for a witness mark. Leave more room between plates, or check its dimensions with care.',
+    pass: 'The sheet kept its place: parts of the plate are off by {{moved}} at most; {{limit}} is allowed (measured to {{uncertainty}}).',
+    turnUnknown: 'One mark alone shows no turn. Measure a second one to be sure.',
+    unproven:
+      'The measuring is not fine enough to say: {{moved}} was found, {{limit}} is allowed, and the measuring may err by {{uncertainty}}. Measure again, finer or at more marks.',
+  },
+  series: {
+    cellsMany:
+      'This row has {{cells}} cells, and the first line names {{columns}} columns. Take out what is too much, or put text that holds a separator in quotes.',
+    columnEmpty: 'The cell of column “{{column}}” is empty. Fill it in.',
+    columnTwice: 'Two columns are called “{{column}}”. Give one of them another name.',
+    columnUnknown:
+      'The design asks for {{place}}, and there is no such column; there are {{columns}}. Change the text or the first line of the file.',
+    columnUnnamed: 'Column {{number}} has no name in the first line. Name it, or take it out.',
+    empty: 'This file has no rows. Its first line names the columns, and every line after it makes a plate.',
+    headOnly: 'This file has only its first line, which names the columns. Add a line for every plate.',
+    large: 'This file is larger than {{most}} MB. Split it into several.',
+    manyRows: 'This file has more than {{most}} rows. Split it into several.',
+    noPlaces:
+      'No text of the design has a place like {name}, so every row would give the same plate. Write the name of a column in braces where its words should go.',
+    notText: 'This is not a table in a text file. Save it from the spreadsheet as CSV and choose that.',
+    quantityWrong: '“{{value}}” in column “{{column}}” is no quantity. Write a whole number from 1 to {{most}}.',
+    quoteOpen: 'A quote that begins in line {{line}} never ends. Close it, or take it out.',
+  },
+  sheetFile: {
+    changed:
+      '“{{title}}” was changed after this plan was made: the plan has fingerprint {{planned}}, the design now {{now}}. Make the plan anew.',
+    gone: 'The plan cuts “{{title}}”, which is not among the designs any more. Take it out of the plan, or open the design again.',
+  },
+} as const;

@@ -1,4 +1,5 @@
-import type { TagWriter } from './dxf-tags.ts';
+import type { Box } from '../shapes.ts';
+import { createTags, type TagWriter } from './dxf-tags.ts';
 
 /**
  * The parts of an AC1015 (release 2000) file that every reader expects, whatever is drawn: DXF reference, sections
@@ -41,10 +42,31 @@ const HANDLE = {
 } as const;
 
 export const MODEL_SPACE_HANDLE = HANDLE.modelSpace;
-export const FIRST_ENTITY_HANDLE = 0x100;
+const FIRST_ENTITY_HANDLE = 0x100;
 
-/** Millimetres and metric said outright, and the extents: a square about the origin. */
-export function writeHeader(tags: TagWriter, halfMm: number, nextHandle: number): void {
+/** A whole file: comments at the top, layers, and an entity for each item, in their order. */
+export function dxfFile<T>(
+  comments: readonly string[],
+  layers: readonly DxfLayer[],
+  extent: Box,
+  items: readonly T[],
+  write: (tags: TagWriter, handle: string, item: T) => void,
+): string {
+  const tags = createTags();
+  for (const line of comments) tags.text(999, line);
+  writeHeader(tags, extent, FIRST_ENTITY_HANDLE + items.length);
+  writeTables(tags, layers, extent);
+  writeBlocks(tags);
+  section(tags, 'ENTITIES');
+  items.forEach((item, i) => write(tags, (FIRST_ENTITY_HANDLE + i).toString(16).toUpperCase(), item));
+  endSection(tags);
+  writeObjects(tags);
+  tags.text(0, 'EOF');
+  return tags.toString();
+}
+
+/** Millimetres and metric said outright, and the extents. */
+function writeHeader(tags: TagWriter, extent: Box, nextHandle: number): void {
   section(tags, 'HEADER');
   const variable = (name: string) => tags.text(9, name);
   variable('$ACADVER');
@@ -54,13 +76,13 @@ export function writeHeader(tags: TagWriter, halfMm: number, nextHandle: number)
   variable('$INSBASE');
   tags.point3(0, 0);
   variable('$EXTMIN');
-  tags.point3(-halfMm, -halfMm);
+  tags.point3(extent.minX, extent.minY);
   variable('$EXTMAX');
-  tags.point3(halfMm, halfMm);
+  tags.point3(extent.maxX, extent.maxY);
   variable('$LIMMIN');
-  tags.point(-halfMm, -halfMm);
+  tags.point(extent.minX, extent.minY);
   variable('$LIMMAX');
-  tags.point(halfMm, halfMm);
+  tags.point(extent.maxX, extent.maxY);
   variable('$LUNITS');
   tags.whole(70, 2);
   variable('$LUPREC');
@@ -74,10 +96,10 @@ export function writeHeader(tags: TagWriter, halfMm: number, nextHandle: number)
   endSection(tags);
 }
 
-export function writeTables(tags: TagWriter, layers: readonly DxfLayer[], halfMm: number): void {
+function writeTables(tags: TagWriter, layers: readonly DxfLayer[], extent: Box): void {
   section(tags, 'TABLES');
   table(tags, 'VPORT', HANDLE.vport, 1);
-  viewport(tags, halfMm);
+  viewport(tags, extent);
   endTable(tags);
   table(tags, 'LTYPE', HANDLE.ltype, 3);
   lineType(tags, HANDLE.byBlock, 'ByBlock', '');
@@ -140,7 +162,7 @@ const SPACES = [
   [HANDLE.paperSpace, '*Paper_Space', HANDLE.paperBlock, HANDLE.paperEnd],
 ] as const;
 
-export function writeBlocks(tags: TagWriter): void {
+function writeBlocks(tags: TagWriter): void {
   section(tags, 'BLOCKS');
   for (const [owner, name, begin, end] of SPACES) {
     tags.text(0, 'BLOCK');
@@ -158,7 +180,7 @@ export function writeBlocks(tags: TagWriter): void {
   endSection(tags);
 }
 
-export function writeObjects(tags: TagWriter): void {
+function writeObjects(tags: TagWriter): void {
   section(tags, 'OBJECTS');
   tags.text(0, 'DICTIONARY');
   tags.text(5, HANDLE.rootDictionary);
@@ -175,12 +197,12 @@ export function writeObjects(tags: TagWriter): void {
   endSection(tags);
 }
 
-export function section(tags: TagWriter, name: string): void {
+function section(tags: TagWriter, name: string): void {
   tags.text(0, 'SECTION');
   tags.text(2, name);
 }
 
-export function endSection(tags: TagWriter): void {
+function endSection(tags: TagWriter): void {
   tags.text(0, 'ENDSEC');
 }
 
@@ -223,17 +245,17 @@ function lineType(tags: TagWriter, handle: string, name: string, description: st
   tags.length(40, 0);
 }
 
-/** Shows the whole plate when the file is opened. */
-function viewport(tags: TagWriter, halfMm: number): void {
+/** Shows all of it when the file is opened. */
+function viewport(tags: TagWriter, { minX, minY, maxX, maxY }: Box): void {
   record(tags, 'VPORT', HANDLE.activeView, HANDLE.vport, 'AcDbViewportTableRecord');
   tags.text(2, '*Active');
   tags.whole(70, 0);
   tags.point(0, 0);
   tags.length(11, 1);
   tags.length(21, 1);
-  tags.length(12, 0);
-  tags.length(22, 0);
-  tags.length(40, halfMm * 2.2);
+  tags.length(12, (minX + maxX) / 2);
+  tags.length(22, (minY + maxY) / 2);
+  tags.length(40, Math.max(maxX - minX, maxY - minY) * 1.1);
   tags.length(41, 1.5);
   tags.length(42, 50);
 }

@@ -7,12 +7,14 @@
  * earlier run comes as a step too, without being made again.
  */
 import type { FaceSource } from '../adapters/face.ts';
-import { documentMark } from '../design/fingerprint.ts';
+import { documentMark, shortFingerprint } from '../design/fingerprint.ts';
 import type { Design } from '../design/schema.ts';
 import { verdictOf, type Verdict } from '../findings.ts';
 import type { PlannedPlate } from '../files/sheet-drawing.ts';
 import { planPlates } from '../plan-plates.ts';
 import type { SolveStore } from '../solve-store.ts';
+import { ownRules } from '../stock/own-rules.ts';
+import type { StockBook } from '../stock/stock-book.ts';
 import type { Refused } from '../words/wording.ts';
 import { fillDesign } from './fill-design.ts';
 import type { Rows } from './read-rows.ts';
@@ -29,7 +31,7 @@ export interface MadeRow {
   readonly kind: 'made';
   /** What the row is called: the cells that fill it. */
   readonly name: string;
-  /** The same for the same filled design at the same line, and for no other. */
+  /** The same for the same filled design, stock and line, and for no other. */
   readonly mark: string;
   readonly design: Design;
   readonly planned: readonly PlannedPlate[];
@@ -50,6 +52,7 @@ export interface FailedRow {
 export interface SeriesTools {
   readonly faces: FaceSource;
   readonly store: SolveStore;
+  readonly book: StockBook;
   readonly signal?: AbortSignal;
   /** Whether a row of this mark is done already, by an earlier run. */
   readonly isDone?: (mark: string) => boolean;
@@ -73,9 +76,10 @@ export function runSeries(
     }
   }
   function outcomeOf(filled: { design: Design; name: string }, line: number): MadeRow | KnownRow {
-    const mark = `${line}-${documentMark(filled.design)}`;
+    const fingerprint = shortFingerprint(filled.design, ownRules(filled.design, tools.book));
+    const mark = `${line}-${fingerprint}-${documentMark(filled.design).slice(0, 16)}`;
     if (tools.isDone?.(mark)) return { kind: 'known', mark };
-    const planned = planPlates(filled.design, tools.faces, tools.store);
+    const planned = planPlates(filled.design, tools.faces, tools.store, tools.book);
     const verdict = verdictOf(planned.flatMap(({ plate }) => plate.findings));
     return { kind: 'made', ...filled, mark, planned, verdict };
   }

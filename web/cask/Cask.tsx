@@ -1,8 +1,10 @@
-import { DoubleSide, type Texture } from 'three';
+import type { Texture } from 'three';
+import type { Theme } from '../barrel-view/oak.ts';
 import type { HeadSurface } from '../../geometry/barrel/surface.ts';
 import { beamsMesh } from './beams-mesh.ts';
 import { headMesh } from './head-mesh.ts';
 import { hoopsMesh } from './hoops.ts';
+import { litMaterial } from './lit-material.ts';
 import type { CaskMeasures } from './measures.ts';
 import type { Pose } from './pose.ts';
 import { stavesMesh } from './shell.ts';
@@ -15,12 +17,13 @@ interface CaskProps {
   /** The head as it is crowned. */
   readonly head: HeadSurface;
   readonly wood: Texture;
-  readonly shine: Texture;
-  readonly night: boolean;
+  /** Brushed steel. */
+  readonly steel: Texture;
+  readonly theme: Theme;
 }
 
 /** Staves, hoops, head and what it lies on. */
-export function Cask({ cask, pose, head, wood, shine, night }: CaskProps) {
+export function Cask({ cask, pose, head, wood, steel, theme }: CaskProps) {
   const { endZ } = pose;
   const key = JSON.stringify([cask, head, endZ]);
   const woodSideMm = Math.max(cask.headAcrossMm, cask.headAlongMm);
@@ -30,30 +33,20 @@ export function Cask({ cask, pose, head, wood, shine, night }: CaskProps) {
   const beams = useOwn(() => toGeometry(beamsMesh(cask, endZ, woodSideMm)), [key]);
   // The crown is measured from the plate; the barrel's own head carries none when its side is marked.
   const headZ = pose.lies === 'towards' ? 0 : endZ - cask.recessMm;
+  const night = theme === 'dark';
+  const wooden = (color: string) => litMaterial({ map: wood, color, theme });
+  const staveWood = useOwn(() => wooden(night ? '#e2d8ca' : '#e3ded6'), [wood, theme]);
+  const headWood = useOwn(() => wooden(night ? '#fff4e4' : '#fdfcfa'), [wood, theme]);
+  const beamWood = useOwn(() => wooden(night ? '#a89c90' : '#b9ada0'), [wood, theme]);
+  const iron = useOwn(() => {
+    return litMaterial({ map: steel, color: night ? '#77777a' : '#85888a', theme, metal: 0.8, polish: 18 });
+  }, [steel, theme]);
   return (
     <group rotation={[...pose.rotation]} position={[...pose.position]}>
-      <mesh geometry={staves} castShadow receiveShadow>
-        <meshLambertMaterial map={wood} vertexColors color={night ? '#e2d8ca' : '#e3ded6'} />
-      </mesh>
-      <mesh geometry={boards} position-z={headZ} receiveShadow>
-        <meshLambertMaterial map={wood} vertexColors color={night ? '#fff4e4' : '#fdfcfa'} />
-      </mesh>
-      <mesh geometry={hoops} receiveShadow>
-        <meshStandardMaterial
-          vertexColors
-          color={night ? '#77777a' : '#85888a'}
-          metalness={0.8}
-          roughness={0.5}
-          envMap={shine}
-          envMapIntensity={1.25}
-          side={DoubleSide}
-        />
-      </mesh>
-      {pose.lies !== 'stands' && (
-        <mesh geometry={beams}>
-          <meshLambertMaterial map={wood} vertexColors color={night ? '#a89c90' : '#b9ada0'} />
-        </mesh>
-      )}
+      <mesh geometry={staves} material={staveWood} castShadow receiveShadow />
+      <mesh geometry={boards} material={headWood} position-z={headZ} receiveShadow />
+      <mesh geometry={hoops} material={iron} receiveShadow />
+      {pose.lies !== 'stands' && <mesh geometry={beams} material={beamWood} receiveShadow />}
     </group>
   );
 }

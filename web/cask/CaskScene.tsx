@@ -1,5 +1,5 @@
 import { useThree } from '@react-three/fiber';
-import { useLayoutEffect } from 'react';
+import { useLayoutEffect, useMemo } from 'react';
 import type { Theme } from '../barrel-view/oak.ts';
 import type { OakTexture } from '../barrel-view/textures.ts';
 import type { Arranged } from './arrange.ts';
@@ -9,9 +9,9 @@ import { MarkOn } from './MarkOn.tsx';
 import { paintedTexture } from './painted-texture.ts';
 import { PlateOn } from './PlateOn.tsx';
 import { Room } from './Room.tsx';
-import type { SheetLook } from './sheet-look.ts';
-import { shineOf } from './shine.ts';
+import { ironCanvas, type SheetLook } from './sheet-look.ts';
 import { useOwn } from './use-own.ts';
+import { warmUp } from './warm-up.ts';
 
 export interface SceneProps {
   readonly arranged: readonly Arranged[];
@@ -28,8 +28,9 @@ export interface SceneProps {
 export function CaskScene(props: SceneProps) {
   const { arranged, state, paint, theme, oak, sheet, shows } = props;
   const gl = useThree((s) => s.gl);
+  useMemo(() => warmUp(gl), [gl]);
   const wood = useOwn(() => paintedTexture(oak.wood), [oak]);
-  const shine = useOwn(() => shineOf(gl, theme), [gl, theme]);
+  const steel = useOwn(() => paintedTexture(ironCanvas()), []);
   const reach = Math.max(
     ...arranged.map((a) => Math.abs(a.x) + (a.surface?.kind === 'side' ? a.plateRadiusMm * 1.1 : a.cask.endMm * 0.58)),
   );
@@ -39,9 +40,9 @@ export function CaskScene(props: SceneProps) {
       <Room placed={arranged} theme={theme} />
       {arranged.map((a, i) => (
         <group key={i} position={[a.x, a.y, 0]}>
-          <Cask cask={a.cask} pose={a.pose} head={a.head} wood={wood} shine={shine.texture} night={theme === 'dark'} />
+          <Cask cask={a.cask} pose={a.pose} head={a.head} wood={wood} steel={steel} theme={theme} />
           {a.plate && a.surface && state === 'plate' && (
-            <PlateOn plate={a.plate} surface={a.surface} look={sheet} shine={shine.texture} />
+            <PlateOn plate={a.plate} surface={a.surface} look={sheet} theme={theme} />
           )}
           {a.plate && a.surface && state !== 'plate' && (
             <MarkOn
@@ -49,6 +50,7 @@ export function CaskScene(props: SceneProps) {
               surface={a.surface}
               kind={state}
               paint={paint}
+              theme={theme}
               oak={oak}
               woodHalfMm={Math.max(a.cask.headAcrossMm, a.cask.headAlongMm) / 2}
             />

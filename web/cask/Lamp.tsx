@@ -2,6 +2,7 @@ import { useThree } from '@react-three/fiber';
 import { useLayoutEffect, useMemo } from 'react';
 import { DirectionalLight, type WebGLRenderer } from 'three';
 import type { Theme } from '../barrel-view/oak.ts';
+import { LAMP_FROM } from './lamp-from.ts';
 
 interface LampProps {
   /** Half of what gets sharp shadows, mm: the heads or plates, not the whole barrels. */
@@ -41,7 +42,7 @@ export function Lamp({ reachMm, theme, shadowKey }: LampProps) {
 
 function aim(lamp: DirectionalLight, reachMm: number): void {
   const far = reachMm * 4;
-  lamp.position.set(-far * 0.5, far * 0.58, far * 0.64);
+  lamp.position.set(...LAMP_FROM).multiplyScalar(far);
   const { camera } = lamp.shadow;
   [camera.left, camera.right, camera.bottom, camera.top] = [-reachMm, reachMm, -reachMm, reachMm];
   [camera.near, camera.far] = [reachMm, reachMm * 7];

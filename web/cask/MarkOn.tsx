@@ -3,7 +3,9 @@ import { useLayoutEffect, useMemo } from 'react';
 import { CanvasTexture, SRGBColorSpace } from 'three';
 import type { Surface } from '../../geometry/barrel/surface.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
+import type { Theme } from '../barrel-view/oak.ts';
 import { blankCanvas, type OakTexture } from '../barrel-view/textures.ts';
+import { litMaterial } from './lit-material.ts';
 import { BESIDE_MM, drawMark } from './mark-canvas.ts';
 import { patchMesh } from './patch-mesh.ts';
 import { toGeometry } from './to-geometry.ts';
@@ -17,12 +19,13 @@ interface MarkOnProps {
   readonly surface: Surface;
   readonly kind: 'paint' | 'char';
   readonly paint: string;
+  readonly theme: Theme;
   readonly oak: OakTexture;
   readonly woodHalfMm: number;
 }
 
 /** What the plate leaves on the wood: one canvas, drawn again when the openings change. */
-export function MarkOn({ plate, surface, kind, paint, oak, woodHalfMm }: MarkOnProps) {
+export function MarkOn({ plate, surface, kind, paint, theme, oak, woodHalfMm }: MarkOnProps) {
   const invalidate = useThree((s) => s.invalidate);
   const most = useThree((s) => s.gl.capabilities.getMaxAnisotropy());
   const canvas = useMemo(() => blankCanvas(MARK_PX, MARK_PX), []);
@@ -41,16 +44,19 @@ export function MarkOn({ plate, surface, kind, paint, oak, woodHalfMm }: MarkOnP
     texture.needsUpdate = true;
     invalidate();
   }, [canvas, texture, invalidate, kind, paint, openings, radiusMm, surface, oak, woodHalfMm]);
-  return (
-    <mesh geometry={geometry} receiveShadow renderOrder={1}>
-      <meshLambertMaterial
-        map={texture}
-        transparent
-        depthWrite={false}
-        polygonOffset
-        polygonOffsetFactor={-2}
-        polygonOffsetUnits={-2}
-      />
-    </mesh>
-  );
+  const marked = useOwn(() => {
+    const made = litMaterial({ map: texture, color: '#fff', theme });
+    Object.assign(made, MARK_LIES);
+    return made;
+  }, [texture, theme]);
+  return <mesh geometry={geometry} material={marked} receiveShadow renderOrder={1} />;
 }
+
+/** On the very wood: drawn over it, never hidden by it. */
+const MARK_LIES = {
+  transparent: true,
+  depthWrite: false,
+  polygonOffset: true,
+  polygonOffsetFactor: -2,
+  polygonOffsetUnits: -2,
+};

@@ -24,7 +24,7 @@ export function Room({ placed, theme }: { readonly placed: readonly Placed[]; re
         <meshBasicMaterial map={stones} vertexColors color={theme === 'light' ? '#f3ece0' : '#ffffff'} />
       </mesh>
       <mesh geometry={floor}>
-        <meshBasicMaterial vertexColors color={theme === 'light' ? '#b3a690' : '#43372c'} />
+        <meshBasicMaterial map={stones} vertexColors color={theme === 'light' ? '#d6cab6' : '#d8c8b4'} />
       </mesh>
     </>
   );

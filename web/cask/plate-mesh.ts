@@ -1,5 +1,6 @@
 import { ShapeUtils, Vector2 } from 'three';
 import type { Surface } from '../../geometry/barrel/surface.ts';
+import { thinRing } from '../../geometry/measure/thin-ring.ts';
 import type { Point, Region, Ring } from '../../geometry/shapes.ts';
 import { laidOnPlate } from './lay.ts';
 import { corner, emptyMesh, grey, quad, type Mesh } from './mesh.ts';
@@ -7,6 +8,8 @@ import { metalShapes } from './metal-shapes.ts';
 
 /** On a bent plate no edge spans more of the bend than this: on a barrel of 60 cm a chord of it stands off 0.06 mm. */
 const LONGEST_BENT_MM = 12;
+/** Edges are drawn so close to those that are cut: an eighth of a pixel on a large screen. */
+const OFF_MM = 0.05;
 
 /**
  * A cut plate on its surface: its upper face with the openings as true holes, and the walls of the cuts and the rim.
@@ -16,7 +19,10 @@ export function plateMesh(openings: readonly Region[], radiusMm: number, thickne
   const mesh = emptyMesh();
   const bend = bendOf(surface);
   const uv = (p: Point) => [0.5 + p.x / (2 * radiusMm), 0.5 + p.y / (2 * radiusMm)] as const;
-  for (const shape of metalShapes(openings, radiusMm)) {
+  const drawn = openings.map(({ outer, holes }): Region => {
+    return { outer: thinRing(outer, OFF_MM), holes: holes.map((hole) => thinRing(hole, OFF_MM)) };
+  });
+  for (const shape of metalShapes(drawn, radiusMm)) {
     for (const [a, b, c] of triangles(shape, bend)) {
       const ids = [a, b, c].map((p) => {
         const { at, normal } = laidOnPlate(surface, p, thicknessMm);

@@ -9,8 +9,10 @@ export interface Foot {
 }
 
 const [RINGS, AROUND, WALL_ROWS] = [56, 80, 16];
+/** So much smaller the stones of the wall would be than the flags of the floor. */
+const FLAGS = 0.55;
 
-/** A round floor with the lamp's light and the barrels' soft shadow in its colours; UVs in mm. */
+/** A round floor with the lamp's light and the barrels' soft shadow in its colours; UVs in parts of a mm: the wall's stone in larger flags. */
 export function floorMesh(radiusMm: number, y: number, middleZ: number, feet: readonly Foot[]): Mesh {
   const mesh = emptyMesh();
   return polar(mesh, (share, angle) => {
@@ -18,7 +20,7 @@ export function floorMesh(radiusMm: number, y: number, middleZ: number, feet: re
     const [x, z] = [far * Math.cos(angle), middleZ - far * Math.sin(angle)];
     const lamp = 0.34 + 0.66 * Math.exp(-((far / (radiusMm * 0.6)) ** 2));
     const level = lamp * feet.reduce((light, foot) => light * (1 - 0.8 * shadow(foot, x, z)), 1);
-    return corner(mesh, [x, y, z], [0, 1, 0], [x, z], [level, level * 0.985, level * 0.96]);
+    return corner(mesh, [x, y, z], [0, 1, 0], [x * FLAGS, z * FLAGS], [level, level * 0.985, level * 0.96]);
   });
 }
 

@@ -8,11 +8,13 @@ const SIZE = 512;
 export interface SheetLook {
   readonly canvas: HTMLCanvasElement;
   readonly metalness: number;
-  readonly roughness: number;
+  /** As litMaterial takes it. */
+  readonly polish: number;
   readonly opacity: number;
 }
 
 const kept = new Map<string, SheetLook>();
+let iron: HTMLCanvasElement | undefined;
 
 /** Metal is brushed, plywood shows its grain, plastics are plain or clear. In: id of a material (geometry/stock/). */
 export function sheetLook(material: string, theme: Theme): SheetLook {
@@ -20,6 +22,19 @@ export function sheetLook(material: string, theme: Theme): SheetLook {
   const look = kept.get(key) ?? make(material, theme);
   kept.set(key, look);
   return look;
+}
+
+/** Hoop iron, streaked a little along its length. */
+export function ironCanvas(): HTMLCanvasElement {
+  if (iron) return iron;
+  iron = blankCanvas(SIZE, SIZE);
+  const ctx = context(iron);
+  ctx.fillStyle = '#fff';
+  ctx.fillRect(0, 0, SIZE, SIZE);
+  ctx.globalAlpha = 0.3;
+  ctx.globalCompositeOperation = 'multiply';
+  ctx.drawImage(steelTexture(), 0, 0, SIZE, SIZE);
+  return iron;
 }
 
 function make(material: string, theme: Theme): SheetLook {
@@ -34,15 +49,15 @@ function make(material: string, theme: Theme): SheetLook {
     ctx.globalAlpha = 0.5;
     ctx.globalCompositeOperation = 'multiply';
     ctx.drawImage(steelTexture(), 0, 0, SIZE, SIZE);
-    return { canvas, metalness: 0, roughness: 0.9, opacity: 1 };
+    return { canvas, metalness: 0, polish: 8, opacity: 1 };
   }
   if (material === 'hdpe' || material === 'pvc') {
     plain('#f1efe8');
-    return { canvas, metalness: 0, roughness: 0.55, opacity: 1 };
+    return { canvas, metalness: 0.05, polish: 20, opacity: 1 };
   }
   if (material === 'pet-film' || material === 'polycarbonate') {
     plain('#dfe8ea');
-    return { canvas, metalness: 0, roughness: 0.2, opacity: 0.5 };
+    return { canvas, metalness: 0.12, polish: 80, opacity: 0.5 };
   }
   ctx.translate(SIZE / 2, SIZE / 2);
   ctx.scale(SIZE / 2, -SIZE / 2);
@@ -52,5 +67,5 @@ function make(material: string, theme: Theme): SheetLook {
     ctx.fillStyle = '#b4b3b4';
     ctx.fillRect(-1, -1, 2, 2);
   }
-  return { canvas, metalness: 0.42, roughness: 0.42, opacity: 1 };
+  return { canvas, metalness: 0.42, polish: 45, opacity: 1 };
 }

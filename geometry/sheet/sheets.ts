@@ -2,6 +2,7 @@
  * Plates on sheets of stock. Frame of a sheet: origin at its lower left corner, x to the right, y up, millimetres,
  * seen from the side that is painted later.
  */
+import type { Wording } from '../words/wording.ts';
 
 /** A kind of sheet that can be taken from the rack. */
 export interface SheetKind {
@@ -12,6 +13,8 @@ export interface SheetKind {
   readonly count?: number;
   /** What a remnant has lost already: round plates cut from it before. */
   readonly gone?: readonly Circle[];
+  /** A piece left over from earlier work: used before whole sheets. A kind that has lost something is one anyway. */
+  readonly remnant?: boolean;
 }
 
 export interface Circle {
@@ -64,4 +67,32 @@ export interface NestGaps {
   readonly betweenMm: number;
   /** Between a rim and the edge of the sheet. */
   readonly edgeMm: number;
+}
+
+/** Plates that found no place. */
+export interface MissingPlates {
+  readonly wish: string;
+  readonly count: number;
+  readonly sentence: string;
+  readonly words: Wording;
+}
+
+/** What nest() gives. */
+export interface Nest {
+  /** In the order in which they are taken: remnants, sheets that hold locked plates, fresh ones. */
+  readonly sheets: readonly NestedSheet[];
+  readonly missing: readonly MissingPlates[];
+  /** What can be cut off straight from the last sheet and kept; absent where it is too small for any plate. */
+  readonly rest?: SheetRest;
+}
+
+/** A rectangle without holes that is left over of a sheet. */
+export interface SheetRest {
+  /** Its place in `sheets`. */
+  readonly sheet: number;
+  /** Its lower left corner in the sheet. */
+  readonly x: number;
+  readonly y: number;
+  /** What it is from now on. */
+  readonly kind: SheetKind;
 }

@@ -1,0 +1,40 @@
+import { freeScale, pressLarge, type Pressed } from './press-in.ts';
+import type { BoxRoom, Disc } from './room.ts';
+import { rowsIn } from './rows.ts';
+
+/** Up to so many discs a search is worth its time; more are laid in rows alone. */
+const MOST_SEARCHED = 40;
+
+/**
+ * `count` equal discs in a box, as large as can be found: in rows, and for small counts by search. The discs given never
+ * overlap and lie in the box; that no larger ones are possible is not proven.
+ */
+export function packEqual(count: number, widthMm: number, heightMm: number): readonly Disc[] {
+  if (!(count >= 1) || !(widthMm > 0) || !(heightMm > 0)) return [];
+  const room: BoxRoom = { minX: 0, minY: 0, maxX: widthMm, maxY: heightMm };
+  const radii = Array.from({ length: Math.floor(count) }, () => 1);
+  const rows = Float64Array.from(inRows(radii.length, room).flatMap(({ x, y }) => [x, y]));
+  const start = { radii, room, fixed: [] };
+  let best: Pressed = { scale: freeScale(rows, start), at: rows };
+  if (radii.length > 1 && radii.length <= MOST_SEARCHED) {
+    const found = pressLarge({ ...start, from: rows, starts: 8, hops: 10 });
+    if (found.scale > best.scale) best = found;
+  }
+  return radii.map((_, i) => ({ x: best.at[2 * i]!, y: best.at[2 * i + 1]!, r: best.scale }));
+}
+
+/** Rows that hold so many, at the largest radius at which some rows do. */
+function inRows(count: number, room: BoxRoom): readonly Disc[] {
+  const enough = (r: number) => rowsIn(room, r).find((discs) => discs.length >= count);
+  let [low, high] = [0, Math.min(room.maxX, room.maxY) / 2];
+  let discs = enough(high);
+  if (discs) return discs.slice(0, count);
+  // halving to the last digit of a number
+  for (let i = 0; i < 50; i++) {
+    const middle = (low + high) / 2;
+    const found = enough(middle);
+    if (found) [low, discs] = [middle, found];
+    else high = middle;
+  }
+  return (discs ?? []).slice(0, count);
+}

@@ -1,0 +1,222 @@
+import { crowdOf, isFree, join } from './crowd.ts';
+import { countBound } from './count-bound.ts';
+import { fillGaps, type Grain } from './fill-gaps.ts';
+import { freeBox } from './free-box.ts';
+import { pressIn } from './press-in.ts';
+import {
+  apart,
+  areaOf,
+  isRound,
+  liesIn,
+  widestIn,
+  type BoxRoom,
+  type Disc,
+  type Room,
+  type RoundRoom,
+} from './room.ts';
+import { rowsIn } from './rows.ts';
+
+/** Equal plates that are to be packed, as discs. */
+export interface PackSize {
+  readonly r: number;
+  readonly count: number;
+  /** Rooms inside each of them, about its centre. */
+  readonly wastes: readonly RoundRoom[];
+}
+
+/** A room inside a plate that stays: what lies in it already, and whose it is. */
+export interface WasteRoom {
+  readonly room: RoundRoom;
+  readonly discs: readonly Disc[];
+  /** A plate that was there before, by its number in the caller's list, or one packed just now, by its number there. */
+  readonly owner: { readonly before: number } | { readonly packed: number };
+}
+
+export interface PackTask {
+  readonly room: BoxRoom;
+  readonly fixed: readonly Disc[];
+  readonly wastes: readonly WasteRoom[];
+  /** Largest first. */
+  readonly sizes: readonly PackSize[];
+  /** Whether to search for one more where building comes to an end: slow, and worth it for a sheet that repeats. */
+  readonly search: boolean;
+}
+
+export interface Packed {
+  readonly size: number;
+  readonly disc: Disc;
+  readonly inside?: WasteRoom['owner'];
+}
+
+/** More discs than this are never moved together: a search among them finds nothing in the time it may take. */
+const MOST_PRESSED = 36;
+
+/** Never has a sheet with so few round plates been covered more densely: beyond it nothing is searched. */
+const DENSEST = 0.9;
+
+const GRAINS: readonly Grain[] = ['x', 'y', 'snug'];
+
+interface State {
+  readonly discs: readonly Disc[];
+  readonly packed: readonly Packed[];
+  readonly wastes: readonly WasteRoom[];
+}
+
+/**
+ * Fills one sheet: as many of the largest as can be, then as many of the next in the gaps, in round waste and beside
+ * them. For each size several ways are built (rows of all kinds, heaps from each side, the snuggest gap) and the best
+ * few kept; last, where it may help, one more is pressed in among all. Equal fills are told apart by how little of the
+ * sheet's length or width they take.
+ */
+export function packSheet(task: PackTask): readonly Packed[] {
+  const width = task.sizes.length <= 2 ? 6 : task.sizes.length <= 5 ? 3 : 2;
+  let states: readonly State[] = [{ discs: [], packed: [], wastes: task.wastes }];
+  for (const [size, { r, count }] of task.sizes.entries()) {
+    if (count <= 0) continue;
+    const next = states.flatMap((state) => {
+      const within = fillWastes(state, task, size);
+      const left = count - (within.packed.length - state.packed.length);
+      if (left <= 0 || r > widestIn(task.room)) return [within];
+      return ways(task, within, r, left).map((discs) => withDiscs(within, task, size, discs));
+    });
+    states = bestOf(next, task, width);
+    const first = states[0];
+    if (task.search && first) states = [pressMore(task, first, size), ...states.slice(1)];
+  }
+  return states[0]?.packed ?? [];
+}
+
+/** Several fills of what is free in the sheet with discs of one radius, the fuller ones among those tried. */
+function ways(task: PackTask, state: State, r: number, most: number): readonly (readonly Disc[])[] {
+  const taken = [...task.fixed, ...state.discs];
+  const fills = GRAINS.map((grain) => fillGaps(crowdOf(task.room, taken), r, most, grain));
+  const box = taken.length > 0 ? freeBox(task.room, taken) : undefined;
+  const rows = [...rowsIn(task.room, r).slice(0, 10), ...(box ? rowsIn(box, r).slice(0, 6) : [])];
+  for (const row of rows) {
+    const crowd = crowdOf(task.room, taken);
+    const laid = row.filter((disc) => isFree(crowd, disc)).slice(0, most);
+    for (const disc of laid) join(crowd, disc);
+    fills.push([...laid, ...fillGaps(crowd, r, most - laid.length, 'snug')]);
+  }
+  const fullest = Math.max(...fills.map((fill) => fill.length));
+  return fills.filter((fill) => fill.length >= fullest - 1);
+}
+
+function withDiscs(state: State, task: PackTask, size: number, discs: readonly Disc[]): State {
+  const packed = [...state.packed, ...discs.map((disc) => ({ size, disc }))];
+  const wastes = discs.flatMap((disc, i) => wastesOf(task.sizes[size]!, disc, state.packed.length + i));
+  return { discs: [...state.discs, ...discs], packed, wastes: [...state.wastes, ...wastes] };
+}
+
+function wastesOf({ wastes }: PackSize, { x, y }: Disc, packed: number): readonly WasteRoom[] {
+  return wastes.map((room) => ({
+    room: { x: x + room.x, y: y + room.y, radius: room.radius },
+    discs: [],
+    owner: { packed },
+  }));
+}
+
+/** Waste costs nothing: it is filled first. What is put there may bring waste of its own, for the sizes that follow. */
+function fillWastes(state: State, task: PackTask, size: number): State {
+  const { r, count } = task.sizes[size]!;
+  let left = count;
+  const packed = [...state.packed];
+  const wastes: WasteRoom[] = [];
+  const more: WasteRoom[] = [];
+  for (const waste of state.wastes) {
+    const discs = r <= widestIn(waste.room) ? fillRound(waste, r, left, task.search) : [];
+    left -= discs.length;
+    for (const disc of discs) {
+      more.push(...wastesOf(task.sizes[size]!, disc, packed.length));
+      packed.push({ size, disc, inside: waste.owner });
+    }
+    wastes.push(discs.length > 0 ? { ...waste, discs: [...waste.discs, ...discs] } : waste);
+  }
+  return { discs: state.discs, packed, wastes: [...wastes, ...more] };
+}
+
+function fillRound({ room, discs }: WasteRoom, r: number, most: number, search: boolean): readonly Disc[] {
+  if (most <= 0) return [];
+  const fills = GRAINS.map((grain) => fillGaps(crowdOf(room, discs), r, most, grain));
+  for (const row of rowsIn(room, r)) {
+    const crowd = crowdOf(room, discs);
+    const laid = row.filter((disc) => isFree(crowd, disc)).slice(0, most);
+    for (const disc of laid) join(crowd, disc);
+    fills.push([...laid, ...fillGaps(crowd, r, most - laid.length, 'snug')]);
+  }
+  let best = fills.reduce((a, b) => (b.length > a.length ? b : a));
+  while (search && best.length < most) {
+    const more = oneMore(room, discs, best, r);
+    if (!more) break;
+    best = more;
+  }
+  return best;
+}
+
+/** Presses discs of this size in among all that lie there, one at a time, until one finds no room. */
+function pressMore(task: PackTask, state: State, size: number): State {
+  const { r, count } = task.sizes[size]!;
+  let now = state;
+  while (now.packed.filter((one) => one.size === size).length < count) {
+    const outside = now.packed.filter((one) => !one.inside);
+    // plates with others inside them would have to take them along
+    if (outside.length < now.packed.length || now.wastes.length > 0) return now;
+    if (task.fixed.length === 0 && outside.every((one) => one.size === size)) {
+      if (outside.length >= countBound(task.room, r)) return now;
+    }
+    const discs = oneMore(task.room, task.fixed, now.discs, r);
+    if (!discs) return now;
+    const packed = discs.map((disc, i) => ({ size: now.packed[i]?.size ?? size, disc }));
+    now = { discs, packed, wastes: now.wastes };
+  }
+  return now;
+}
+
+/** The discs, moved, and one more of radius r behind them; undefined where none is found. */
+function oneMore(room: Room, fixed: readonly Disc[], discs: readonly Disc[], r: number): readonly Disc[] | undefined {
+  const radii = [...discs.map((disc) => disc.r), r];
+  const covered = [...radii, ...fixed.map((disc) => disc.r)].reduce((sum, one) => sum + Math.PI * one * one, 0);
+  if (radii.length > MOST_PRESSED || covered > DENSEST * areaOf(room) || r > widestIn(room)) return undefined;
+  const middle = isRound(room) ? room : { x: (room.minX + room.maxX) / 2, y: (room.minY + room.maxY) / 2 };
+  const from = Float64Array.from([...discs, middle].flatMap(({ x, y }) => [x, y]));
+  const [starts, hops] = radii.length <= 20 ? [6, 8] : [3, 5];
+  const at = pressIn({ radii, room, fixed, from, starts, hops });
+  if (!at) return undefined;
+  const pressed = radii.map((one, i) => ({ x: at[2 * i]!, y: at[2 * i + 1]!, r: one }));
+  const holds = pressed.every(
+    (disc, i) =>
+      liesIn(disc, room) &&
+      fixed.every((other) => apart(disc, other)) &&
+      pressed.slice(i + 1).every((other) => apart(disc, other)),
+  );
+  return holds ? pressed : undefined;
+}
+
+/** The fullest states, those that take least of the sheet first; no two that are alike. */
+function bestOf(states: readonly State[], { room, sizes }: PackTask, width: number): readonly State[] {
+  const ranked = states.map((state) => {
+    const counts = sizes.map((_, size) => state.packed.filter((one) => one.size === size).length);
+    const used = stripArea(state.discs, room);
+    return { state, counts, used, mark: `${counts.join()}/${Math.round(used)}/${sum(state.discs)}` };
+  });
+  ranked.sort((a, b) => {
+    const size = a.counts.findIndex((count, i) => count !== b.counts[i]);
+    return size >= 0 ? b.counts[size]! - a.counts[size]! : a.used - b.used;
+  });
+  const seen = new Set<string>();
+  return ranked
+    .filter(({ mark }) => !seen.has(mark) && seen.add(mark))
+    .slice(0, width)
+    .map(({ state }) => state);
+}
+
+/** Area of the strip, across or along, that a straight cut beyond all discs takes. */
+function stripArea(discs: readonly Disc[], room: BoxRoom): number {
+  const right = discs.reduce((most, { x, r }) => Math.max(most, x + r - room.minX), 0);
+  const top = discs.reduce((most, { y, r }) => Math.max(most, y + r - room.minY), 0);
+  return Math.min(right * (room.maxY - room.minY), top * (room.maxX - room.minX));
+}
+
+function sum(discs: readonly Disc[]): number {
+  return Math.round(discs.reduce((total, { x, y }) => total + x + 3 * y, 0));
+}

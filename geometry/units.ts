@@ -33,6 +33,8 @@ export const FILE_DECIMALS = 4;
 
 /** Exact by definition (international inch, 1959). */
 export const MM_PER_INCH = 25.4;
+/** The US gallon, 231 cubic inches. */
+export const LITRES_PER_GALLON = (231 * MM_PER_INCH ** 3) / 1e6;
 
 /** Plates outside these diameters are refused: smaller than a coin, or larger than any sheet a shop can lay down. */
 export const LEAST_PLATE_MM = 40;

@@ -1,4 +1,4 @@
-import { MM_PER_INCH } from '../units.ts';
+import { LITRES_PER_GALLON, MM_PER_INCH } from '../units.ts';
 
 /** A published figure, mm unless said otherwise, with its source; trade sources contradict each other. */
 export interface Published {
@@ -20,17 +20,27 @@ export interface Barrel {
   readonly staveMm?: Published;
   /** How deep the head lies below the ends of the staves (the chime). */
   readonly recessMm: Published;
-  /** Why the inside volume by these figures does not come to the named capacity, where it does not. */
-  readonly volumeNote?: string;
+  /** Why the inside volume by these figures does not come to within 5 % of the named capacity, where it does not. */
+  readonly volumeNote?: VolumeNote;
 }
+
+export type VolumeNote = (typeof VOLUME_NOTES)[keyof typeof VOLUME_NOTES];
+
+/** Each can be tried on the figures, and a test does. */
+export const VOLUME_NOTES = {
+  unknown: 'no bilge or no length is published for it',
+  overChime:
+    'it comes right when its published head is taken as measured over the chime, two staves more: measure yours',
+  apart:
+    'the figures published for it lie so far apart that its capacity lies between what the least and the most give',
+  others:
+    'its published bilge and length are those of other casks than its head: however they are read it comes out larger',
+} as const;
 
 const BLOGS = 'trade pages, weak; others differ';
 const SMALL = "a maker's table of small barrels: engraveable face, weak";
 /** Trade practice: 1 to 1 1/2 in on barrels of full size, in proportion on small ones. */
 const RECESS = 'common practice, no source';
-const NO_BILGE = 'no bilge or length is published for it';
-/** 1 US gallon is 3.785411784 litres exactly. */
-const GALLON_L = 3.785411784;
 
 /**
  * Barrels to begin with. No official table of modern casks exists, and heads of one kind differ by centimetres:
@@ -40,7 +50,7 @@ export const BARRELS: readonly Barrel[] = [
   {
     id: 'american-53',
     name: 'American standard, 53 gal',
-    litres: { least: 53 * GALLON_L, most: 53 * GALLON_L, source: '53 US gallons, exact' },
+    litres: { least: 53 * LITRES_PER_GALLON, most: 53 * LITRES_PER_GALLON, source: '53 US gallons, exact' },
     headMm: inches(21, 22, `most of several ${BLOGS}`),
     bilgeMm: inches(24, 28, BLOGS),
     heightMm: inches(33, 36, BLOGS),
@@ -60,7 +70,7 @@ export const BARRELS: readonly Barrel[] = [
       source: 'Oxford Companion to Wine (2006): about 20 mm; 27 mm for export, from memory',
     },
     recessMm: inches(1, 1.5, RECESS),
-    volumeNote: 'published heads are measured over the chime by some and inside it by others',
+    volumeNote: VOLUME_NOTES.apart,
   },
   {
     id: 'burgundy-228',
@@ -71,7 +81,7 @@ export const BARRELS: readonly Barrel[] = [
     heightMm: { least: 870, most: 900, source: 'from memory' },
     staveMm: { least: 27, most: 27, source: 'from memory' },
     recessMm: inches(1, 1.5, RECESS),
-    volumeNote: 'its bilge and length are from memory and come out a tenth too large: measure yours',
+    volumeNote: VOLUME_NOTES.overChime,
   },
   {
     id: 'cognac-300',
@@ -81,7 +91,7 @@ export const BARRELS: readonly Barrel[] = [
     bilgeMm: { least: 700, most: 770, source: BLOGS },
     heightMm: { least: 1000, most: 1050, source: BLOGS },
     recessMm: inches(1, 1.5, RECESS),
-    volumeNote: 'its published head and bilge overlap, so they are of different casks',
+    volumeNote: VOLUME_NOTES.overChime,
   },
   {
     id: 'puncheon-500',
@@ -91,25 +101,25 @@ export const BARRELS: readonly Barrel[] = [
     bilgeMm: { least: 930, most: 930, source: BLOGS },
     heightMm: { least: 1070, most: 1150, source: BLOGS },
     recessMm: inches(1, 1.5, RECESS),
-    volumeNote: 'its figures are rounded up by the trade pages that print them: measure yours',
+    volumeNote: VOLUME_NOTES.overChime,
   },
   {
     id: 'american-30',
     name: 'Small barrel, 30 gal',
-    litres: { least: 30 * GALLON_L, most: 30 * GALLON_L, source: '30 US gallons, exact' },
+    litres: { least: 30 * LITRES_PER_GALLON, most: 30 * LITRES_PER_GALLON, source: '30 US gallons, exact' },
     headMm: inches(18, 18, BLOGS),
     recessMm: inches(0.75, 1.25, RECESS),
-    volumeNote: NO_BILGE,
+    volumeNote: VOLUME_NOTES.unknown,
   },
   {
     id: 'american-15',
     name: 'Small barrel, 15 gal',
-    litres: { least: 15 * GALLON_L, most: 15 * GALLON_L, source: '15 US gallons, exact' },
+    litres: { least: 15 * LITRES_PER_GALLON, most: 15 * LITRES_PER_GALLON, source: '15 US gallons, exact' },
     headMm: inches(14.75, 14.75, BLOGS),
     bilgeMm: inches(18, 18, BLOGS),
     heightMm: inches(24, 24, BLOGS),
     recessMm: inches(0.75, 1, RECESS),
-    volumeNote: 'its published bilge and height are those of other makers than its head',
+    volumeNote: VOLUME_NOTES.others,
   },
   {
     id: 'small-20',
@@ -118,7 +128,7 @@ export const BARRELS: readonly Barrel[] = [
     headMm: inches(9, 9, SMALL),
     heightMm: inches(15, 15, SMALL),
     recessMm: inches(0.5, 0.75, RECESS),
-    volumeNote: NO_BILGE,
+    volumeNote: VOLUME_NOTES.unknown,
   },
   {
     id: 'small-10',
@@ -127,7 +137,7 @@ export const BARRELS: readonly Barrel[] = [
     headMm: inches(7, 7, SMALL),
     heightMm: inches(11.5, 11.5, SMALL),
     recessMm: inches(0.375, 0.625, RECESS),
-    volumeNote: NO_BILGE,
+    volumeNote: VOLUME_NOTES.unknown,
   },
   {
     id: 'small-5',
@@ -136,7 +146,7 @@ export const BARRELS: readonly Barrel[] = [
     headMm: inches(5.5, 5.5, SMALL),
     heightMm: inches(9, 9, SMALL),
     recessMm: inches(0.375, 0.5, RECESS),
-    volumeNote: NO_BILGE,
+    volumeNote: VOLUME_NOTES.unknown,
   },
 ];
 

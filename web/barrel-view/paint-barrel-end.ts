@@ -61,7 +61,7 @@ export function paintBarrelEnd(ctx: CanvasRenderingContext2D, wish: BarrelEndWis
   paintHoop(ctx, firstWood, nextHoop, paint, undefined);
   paintStaveSides(ctx, grown(chimeHoop, -1), firstWood, paint);
   paintHoop(ctx, chime, chimeHoop, paint, -62);
-  const oak = oakTexture(Math.max(head.rx, head.ry) * 2, theme, Math.min(width, height) < 800);
+  const oak = oakTexture(Math.max(head.rx, head.ry) * 2, theme);
   paintHead(ctx, head, oak, paint);
   if (wish.plate) paintOnHead(ctx, wish, wish.plate, head, oak, scale);
   ctx.setTransform(scale, 0, 0, scale, width / 2, height / 2);

@@ -19,23 +19,39 @@ const oaks = new Map<string, OakTexture>();
 let steel: HTMLCanvasElement | undefined;
 const walls = new Map<Theme, HTMLCanvasElement>();
 
-/** Boards for a head of about that size; nearby sizes share one picture so that a typed diameter costs nothing. */
-export function oakTexture(sideMm: number, theme: Theme, small: boolean): OakTexture {
+/**
+ * Boards for a head of about that size; nearby sizes share one picture so that a typed diameter costs nothing. Stage and
+ * barrel show the same one.
+ */
+export function oakTexture(sideMm: number, theme: Theme): OakTexture {
   const side = SIDES_MM.reduce((a, b) => (Math.abs(b - sideMm) < Math.abs(a - sideMm) ? b : a));
-  const sizePx = small ? 760 : 1100;
+  const sizePx = Math.min(innerWidth, innerHeight) * Math.min(3, devicePixelRatio || 1) < 760 ? 760 : 1100;
   const key = `${side}/${theme}/${sizePx}`;
   const kept = oaks.get(key);
   if (kept) return kept;
   const pixels = oakPixels({ sizePx, sideMm: side, seed: SEED, theme });
-  const wood = blankCanvas(sizePx, sizePx);
-  context(wood).putImageData(new ImageData(pixels.rgba, sizePx, sizePx), 0, 0);
-  const grain = blankCanvas(sizePx, sizePx);
-  const takes = new ImageData(sizePx, sizePx);
-  for (let i = 0; i < pixels.relief.length; i++) takes.data[i * 4 + 3] = pixels.relief[i] ?? 0;
-  context(grain).putImageData(takes, 0, 0);
-  const made = { wood, grain };
+  const wood = painted(pixels.rgba, sizePx);
+  let grain: HTMLCanvasElement | undefined;
+  const made = {
+    wood,
+    get grain() {
+      return (grain ??= painted(asAlpha(pixels.relief), sizePx));
+    },
+  };
   oaks.set(key, made);
   return made;
+}
+
+function painted(rgba: Uint8ClampedArray<ArrayBuffer>, sizePx: number): HTMLCanvasElement {
+  const canvas = blankCanvas(sizePx, sizePx);
+  context(canvas).putImageData(new ImageData(rgba, sizePx, sizePx), 0, 0);
+  return canvas;
+}
+
+function asAlpha(levels: Uint8ClampedArray): Uint8ClampedArray<ArrayBuffer> {
+  const rgba = new Uint8ClampedArray(levels.length * 4);
+  levels.forEach((level, i) => (rgba[i * 4 + 3] = level));
+  return rgba;
 }
 
 /** Brushing marks of rolled sheet: grey streaks about the middle, to be laid over with soft light. */
@@ -69,8 +85,7 @@ export function wallTexture(theme: Theme): HTMLCanvasElement {
   const made = blankCanvas(size, size);
   const image = new ImageData(size, size);
   const [r, g, b, swing] = theme === 'light' ? [216, 207, 190, 34] : [50, 40, 31, 22];
-  const heights = new Float32Array(size * size);
-  for (let y = 0; y < size; y++) for (let x = 0; x < size; x++) heights[y * size + x] = wallHeight(x, y);
+  const heights = wallHeights(size);
   for (let y = 0; y < size; y++) {
     for (let x = 0; x < size; x++) {
       const i = y * size + x;
@@ -90,18 +105,42 @@ export function wallTexture(theme: Theme): HTMLCanvasElement {
 }
 
 /** Stones stand out of soft joints, each a little differently; limewash has rounded everything. */
-function wallHeight(x: number, y: number): number {
-  const yy = y + (noise2(x * 0.013, y * 0.02, 53) - 0.5) * 16 + 20;
-  const course = Math.floor(yy / 54);
-  const xx = x + (noise2(x * 0.02, y * 0.03, 57) - 0.5) * 18 + lattice(course, 5, 59) * 400;
-  const long = 78 + lattice(course, 6, 59) * 34;
-  const stone = Math.floor(xx / long);
-  const toJoint = Math.min(edge(yy, 54), edge(xx, long));
-  const face = Math.min(1, Math.max(0, (toJoint - 2) / 9));
-  const out = 0.35 + lattice(stone, course, 63) * 0.3;
-  return (
-    face * face * (3 - 2 * face) * out + noise2(x * 0.03, y * 0.034, 61) * 0.3 + noise2(x * 0.11, y * 0.12, 67) * 0.12
-  );
+function wallHeights(size: number): Float32Array {
+  const heights = new Float32Array(size * size);
+  const [sag, lean] = [slow(size, 0.013, 0.02, 53), slow(size, 0.02, 0.03, 57)];
+  const [lumps, grit] = [slow(size, 0.03, 0.034, 61), slow(size, 0.11, 0.12, 67)];
+  for (let y = 0; y < size; y++) {
+    for (let x = 0; x < size; x++) {
+      const yy = y + (sag(x, y) - 0.5) * 16 + 20;
+      const course = Math.floor(yy / 54);
+      const xx = x + (lean(x, y) - 0.5) * 18 + lattice(course, 5, 59) * 400;
+      const long = 78 + lattice(course, 6, 59) * 34;
+      const stone = Math.floor(xx / long);
+      const toJoint = Math.min(edge(yy, 54), edge(xx, long));
+      const face = Math.min(1, Math.max(0, (toJoint - 2) / 9));
+      const out = 0.35 + lattice(stone, course, 63) * 0.3;
+      heights[y * size + x] = face * face * (3 - 2 * face) * out + lumps(x, y) * 0.3 + grit(x, y) * 0.12;
+    }
+  }
+  return heights;
+}
+
+/** Noise that changes little within some pixels, worked out at every fourth. */
+function slow(size: number, perX: number, perY: number, seed: number): (x: number, y: number) => number {
+  const [pitch, wide] = [4, Math.ceil(size / 4) + 2];
+  const at = new Float32Array(wide * wide);
+  for (let j = 0; j < wide; j++)
+    for (let i = 0; i < wide; i++) at[j * wide + i] = noise2(i * pitch * perX, j * pitch * perY, seed);
+  return (x, y) => {
+    const k = (y >> 2) * wide + (x >> 2);
+    const fx = (x & 3) / pitch;
+    const fy = (y & 3) / pitch;
+    const a = at[k] ?? 0;
+    const b = at[k + 1] ?? 0;
+    const c = at[k + wide] ?? 0;
+    const d = at[k + wide + 1] ?? 0;
+    return a + (b - a) * fx + (c - a) * fy + (a - b - c + d) * fx * fy;
+  };
 }
 
 function edge(at: number, pitch: number): number {

@@ -87,10 +87,8 @@ export function CaskView(props: CaskViewProps) {
     },
     [onLost],
   );
-  // As the flat drawing chooses it, so that both share one picture of the wood.
-  const small = useMemo(() => Math.min(innerWidth, innerHeight) * Math.min(3, devicePixelRatio) < 800, []);
   const headMm = Math.max(...arranged.map((a) => Math.max(a.cask.headAcrossMm, a.cask.headAlongMm)));
-  const oak = oakTexture(headMm, theme, small);
+  const oak = oakTexture(headMm, theme);
   const sheet = sheetLook(design.stock.material, theme);
   const cannot = arranged.some((a) => a.plate && !a.surface);
   const shows = [...arranged.map((a) => a.plate && `${a.plate.plateId}/${a.plate.fingerprint}`), state, paint].join(

@@ -1,5 +1,6 @@
 import { barrelById, BARRELS, type Barrel } from '../../geometry/barrel/barrels.ts';
 import { headDiameter } from '../../geometry/barrel/blank.ts';
+import { END_SHARE, LENGTH_SHARE, middle, staveMm } from '../../geometry/barrel/proportions.ts';
 import { headRecess } from '../../geometry/barrel/recess.ts';
 import { sideMeasures } from '../../geometry/barrel/side-measures.ts';
 import type { Design } from '../../geometry/design/schema.ts';
@@ -17,11 +18,6 @@ export interface CaskMeasures {
   readonly lengthMm: number;
 }
 
-// Stave thickness as a share of the head where none is published; an end as a share of the bilge; length as a multiple
-// of the bilge: common practice, no source.
-const STAVE_SHARE = 0.045;
-const END_SHARE = 0.85;
-const LENGTH_SHARE = 1.3;
 /** A plate of at least this share of what the head takes is a plate for that head. */
 const OWN_HEAD_SHARE = 0.8;
 /** Stands in for measures that make no sense; a finding says so. */
@@ -39,7 +35,7 @@ export function caskOf(design: Pick<Design, 'head' | 'surface'>): CaskMeasures {
     headAcrossMm: acrossMm,
     headAlongMm: alongMm,
     recessMm: headRecess(head).mm,
-    staveMm: barrel?.staveMm ? middle(barrel.staveMm) : STAVE_SHARE * smaller,
+    staveMm: staveMm(barrel, smaller),
     // On the head's side the outside is only scenery: it may not contradict the head that was measured.
     ...(surface !== 'head' && side && { bilgeMm: side.bilgeMm, endMm: side.endMm, lengthMm: side.lengthMm }),
     ...(surface === 'head' && barrel && outsideOf(barrel)),
@@ -63,7 +59,7 @@ export function fittingCask(design: Pick<Design, 'head' | 'surface'>, plateDiame
     headAcrossMm: headMm,
     headAlongMm: headMm,
     recessMm: smallest ? middle(smallest.recessMm) : (own.recessMm * headMm) / ownMm,
-    staveMm: smallest?.staveMm ? middle(smallest.staveMm) : STAVE_SHARE * headMm,
+    staveMm: staveMm(smallest, headMm),
     ...(smallest && outsideOf(smallest)),
   });
 }
@@ -87,8 +83,4 @@ function proportioned(known: Known): CaskMeasures {
 
 function sane(mm: number): number {
   return Number.isFinite(mm) && mm > 50 ? Math.min(mm, 3000) : USUAL_HEAD_MM;
-}
-
-function middle({ least, most }: { readonly least: number; readonly most: number }): number {
-  return (least + most) / 2;
 }

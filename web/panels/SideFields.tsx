@@ -1,8 +1,10 @@
+import { measuredLitres } from '../../geometry/barrel/inside.ts';
 import { sideMeasures } from '../../geometry/barrel/side-measures.ts';
+import { LITRES_PER_GALLON } from '../../geometry/units.ts';
 import { setSide, setSurface } from '../actions/set-surface.ts';
 import { useAct, useDesign, usePage, useUi } from '../app/page-context.ts';
 import { Choice } from '../ui/Choice.tsx';
-import { lengthWords } from '../ui/format-number.ts';
+import { formatNumber, lengthWords } from '../ui/format-number.ts';
 import { LengthField } from '../ui/LengthField.tsx';
 import { t } from '../words/t.ts';
 import css from './fields.module.css';
@@ -36,6 +38,7 @@ export function SideFields() {
   const done = (): void => design.getState().closeMerge();
   if (surface === 'head') return null;
   const reckoned = sideMeasures(head, surface);
+  const litres = measuredLitres(head, surface);
 
   function hint(part: Diameter | 'lengthMm'): string | undefined {
     const mm = surface === 'head' ? undefined : surface[part];
@@ -99,6 +102,14 @@ export function SideFields() {
       </div>
       {reckoned !== undefined && (
         <p className={css.note}>{t('barrel.side.rolled', { radius: lengthWords(reckoned.bilgeMm / 2, unit) })}</p>
+      )}
+      {litres !== undefined && (
+        <p className={css.note}>
+          {t('barrel.side.holds', {
+            litres: formatNumber(litres, 0),
+            gallons: formatNumber(litres / LITRES_PER_GALLON, 0),
+          })}
+        </p>
       )}
     </div>
   );

@@ -67,12 +67,7 @@ export function paintGround(wish: SceneWish): Ground {
   ctx.fillRect(-2 * hoop.rx, -2 * hoop.rx, 4 * hoop.rx, 4 * hoop.rx);
   paintBodyShadow(ctx, oval(hoop.rx - 1), paint, plateMm * 0.05);
   paintHoop(ctx, oval(chime.rx - 0.5), hoop, paint, -62);
-  paintHead(
-    ctx,
-    head,
-    oakTexture(head.rx * 2, theme, Math.min(wish.size.width, wish.size.height) * wish.ratio < 900),
-    paint,
-  );
+  paintHead(ctx, head, oakTexture(head.rx * 2, theme), paint);
   paintChimeShadow(ctx, head, paint, plateMm * 0.05);
   paintStaveEnds(ctx, head, chime, paint);
   const metal = sheet(wish);

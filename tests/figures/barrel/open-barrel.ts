@@ -18,7 +18,7 @@ export async function withPage<T>(port: number, work: (served: ServedPage) => Pr
   }
 }
 
-/** A visit of its own, past the first pictures, all plates made and the machine at rest. */
+/** A visit of its own, past the first pictures, all plates made, the page kept for later, and the machine at rest. */
 export async function visit(served: ServedPage): Promise<Page> {
   const context = await served.browser.newContext({ viewport: { width: 1280, height: 800 }, reducedMotion: 'reduce' });
   const page = await context.newPage();
@@ -26,6 +26,7 @@ export async function visit(served: ServedPage): Promise<Page> {
   await page.goto(served.address);
   await page.getByRole('button', { name: /What shall it say/ }).click();
   await page.waitForFunction(() => !document.querySelector('[data-busy]'));
+  await page.evaluate('navigator.serviceWorker?.ready.then(() => undefined)');
   await page.waitForTimeout(1000);
   return page;
 }

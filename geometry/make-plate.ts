@@ -2,7 +2,7 @@ import type { FaceSource } from './adapters/face.ts';
 import { plateDiameterMm } from './barrel/blank.ts';
 import { isLifted } from './barrel/finger-room.ts';
 import { neutralRadiusMm } from './barrel/surface.ts';
-import { surfaceOf } from './barrel/surface-of.ts';
+import { surfaceOf, type Lying } from './barrel/surface-of.ts';
 import { bridgeOpenings } from './bridges/bridge-openings.ts';
 import { checkPlate } from './checks/check-plate.ts';
 import { judgeGaps } from './checks/gap-findings.ts';
@@ -40,17 +40,29 @@ export function makePlate(design: Design, plateId: string, faces: FaceSource, st
   const { diameterMm, findings: blankFindings } = plateDiameterMm(design, spec);
   const { rules, findings: stockFindings } = stockRules(design.stock, design.bridges.width);
   const apart = { ...rules, leastWebMm: Math.max(rules.leastWebMm, rules.leastBridgeMm) };
+  const lying = surfaceOf(design, diameterMm, design.stock.thicknessMm);
   trimStore(store);
   const layout =
     spec.masks === undefined
-      ? layOut(design, diameterMm, apart, faces, store.layouts, onBarrel(design, diameterMm))
+      ? layOut(design, diameterMm, apart, faces, store.layouts, onBarrel(design, diameterMm, lying))
       : layMaskRing(spec, diameterMm, maskedMm(design, spec.masks), rules);
   const units = gatherUnits(layout, rules.leastBridgeMm, store.outlines);
   const unbridged = units.flatMap((u) => u.inPlace);
   const bridged = bridgeOpenings(units, rules, design, store);
   const { openings, bridges, islands } = bridged;
 
-  const checked = checkPlate({ design, plate: spec, diameterMm, rules, layout, openings, bridges, islands, unbridged });
+  const checked = checkPlate({
+    design,
+    plate: spec,
+    diameterMm,
+    lying,
+    rules,
+    layout,
+    openings,
+    bridges,
+    islands,
+    unbridged,
+  });
   const regions = openings.map((o) => o.region);
   const proof = proveUnits(bridged.units, regions, diameterMm, rules, store.proofs);
   // Units that do not keep apart can wall in metal between them: only the whole plate shows it.
@@ -98,8 +110,7 @@ export function makePlate(design: Design, plateId: string, faces: FaceSource, st
   };
 }
 
-function onBarrel(design: Design, diameterMm: number): OnBarrel {
-  const lying = surfaceOf(design, diameterMm, design.stock.thicknessMm);
+function onBarrel(design: Design, diameterMm: number, lying: Lying): OnBarrel {
   const side = 'surface' in lying && lying.surface.kind === 'side' ? lying.surface : undefined;
   const spread = side && design.surface !== 'head' && design.surface.spread;
   return {

@@ -12,7 +12,7 @@ export function surfaceOf(
   design: Pick<Design, 'head' | 'surface'>,
   plateDiameterMm: number,
   thicknessMm: number,
-): { readonly surface: Surface } | { readonly problem: SurfaceProblem } {
+): Lying {
   if (design.surface !== 'head') return sideSurface(design.head, design.surface, plateDiameterMm, thicknessMm);
   const { smallerMm } = headDiameter(design.head);
   const { crownMm } = design.head;
@@ -23,6 +23,9 @@ export function surfaceOf(
     return { problem: { kind: 'beyond-half-sphere', crownMm: Math.abs(crownMm), mostMm: smallerMm / 2 } };
   return { surface: { kind: 'head', headDiameterMm: smallerMm, crownMm, plateDiameterMm } };
 }
+
+/** What a plate lies on, or why it cannot lie there. */
+export type Lying = { readonly surface: Surface } | { readonly problem: SurfaceProblem };
 
 export type SurfaceProblem =
   | { readonly kind: 'no-head' }

@@ -1,5 +1,4 @@
 import { gapAtOpenings, greatestGap } from '../barrel/gap-at-openings.ts';
-import { surfaceOf } from '../barrel/surface-of.ts';
 import type { Finding } from '../findings.ts';
 import { inMm, said, say } from '../words/say.ts';
 import type { CheckInput } from './input.ts';
@@ -13,8 +12,7 @@ const LOOK_GAP_MM = 3;
  * A flat plate on a crowned head, or a rolled one on the belly of a barrel, does not lie close everywhere: where it
  * stands farthest off the wood at an opening, paint bleeds under it. One finding, at that place.
  */
-export function checkCrownGap({ design, plate, diameterMm, openings }: CheckInput): Finding[] {
-  const lying = surfaceOf(design, diameterMm, design.stock.thicknessMm);
+export function checkCrownGap({ design, plate, diameterMm, lying, openings }: CheckInput): Finding[] {
   if ('problem' in lying || plate.masks !== undefined) return [];
   const { surface } = lying;
   if (surface.kind === 'head' && surface.crownMm === 0) return [];

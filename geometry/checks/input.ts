@@ -1,3 +1,4 @@
+import type { Lying } from '../barrel/surface-of.ts';
 import type { Bridge, Island, Opening } from '../bridges/types.ts';
 import type { Design, PlateSpec } from '../design/schema.ts';
 import type { Layout } from '../layout/placed.ts';
@@ -9,6 +10,8 @@ export interface CheckInput {
   readonly design: Design;
   readonly plate: PlateSpec;
   readonly diameterMm: number;
+  /** What the plate lies on, or why it cannot. */
+  readonly lying: Lying;
   readonly rules: StockRules;
   readonly layout: Layout;
   readonly openings: readonly Opening[];

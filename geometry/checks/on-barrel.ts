@@ -1,6 +1,6 @@
 import { headDiameter } from '../barrel/blank.ts';
 import { freeOfHoopsMm, sideMeasures } from '../barrel/side-measures.ts';
-import { surfaceOf, type SurfaceProblem } from '../barrel/surface-of.ts';
+import type { SurfaceProblem } from '../barrel/surface-of.ts';
 import type { Finding } from '../findings.ts';
 import { LEAST_PLATE_MM } from '../units.ts';
 import { inMm, labelled, said } from '../words/say.ts';
@@ -8,8 +8,7 @@ import type { CheckInput } from './input.ts';
 
 /** A plate that cannot lie where it is to lie, and measures of the barrel's side that nobody took. */
 export function checkOnBarrel(input: CheckInput): Finding[] {
-  const { design, diameterMm } = input;
-  const lying = surfaceOf(design, diameterMm, design.stock.thicknessMm);
+  const { design, diameterMm, lying } = input;
   if ('problem' in lying) return problemFinding(lying.problem, input);
   if (lying.surface.kind !== 'side' || design.surface === 'head') return [];
   const findings: Finding[] = [];

@@ -1,14 +1,12 @@
 import { leastBendRadiusMm } from '../barrel/bend.ts';
-import { surfaceOf } from '../barrel/surface-of.ts';
 import type { Finding } from '../findings.ts';
 import { materialById } from '../stock/materials.ts';
 import { inMm, named, said } from '../words/say.ts';
 import type { CheckInput } from './input.ts';
 
 /** A sheet that breaks or buckles when it is rolled to the barrel's radius, or that nobody here has rolled. */
-export function checkRolled({ design, diameterMm }: CheckInput): Finding[] {
+export function checkRolled({ design, lying }: CheckInput): Finding[] {
   const { stock } = design;
-  const lying = surfaceOf(design, diameterMm, stock.thicknessMm);
   const material = materialById(stock.material);
   if ('problem' in lying || lying.surface.kind !== 'side' || !material) return [];
   const radiusMm = lying.surface.bilgeRadiusMm;

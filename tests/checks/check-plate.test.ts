@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Opening } from '../../geometry/bridges/types.ts';
 import { checkPlate } from '../../geometry/checks/check-plate.ts';
+import { surfaceOf } from '../../geometry/barrel/surface-of.ts';
 import type { CheckInput } from '../../geometry/checks/input.ts';
 import { checkTextOverlap } from '../../geometry/checks/text-overlap.ts';
 import { emptyDesign, newBorder, newLineText, newRingText } from '../../geometry/design/defaults.ts';
@@ -47,6 +48,7 @@ function input(openings: Opening[], parts: Partial<CheckInput> = {}): CheckInput
     design,
     plate,
     diameterMm: 516,
+    lying: surfaceOf(parts.design ?? design, parts.diameterMm ?? 516, design.stock.thicknessMm),
     rules: stockRules(design.stock).rules,
     layout: { shapes: [], extents: [], findings: [] },
     openings,

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
 import type { Hang, Island } from '../../geometry/bridges/types.ts';
+import { surfaceOf } from '../../geometry/barrel/surface-of.ts';
 import type { CheckInput } from '../../geometry/checks/input.ts';
 import { checkSoftIsland } from '../../geometry/checks/soft-island.ts';
 import { emptyDesign, newLineText } from '../../geometry/design/defaults.ts';
@@ -27,6 +28,7 @@ function check(hangs: readonly Partial<Hang>[], stock = STEEL) {
     design,
     plate: design.plates[0]!,
     diameterMm: 500,
+    lying: surfaceOf(design, 500, design.stock.thicknessMm),
     rules: stockRules(stock).rules,
     layout: { shapes: [], extents: [], findings: [] },
     openings: [],

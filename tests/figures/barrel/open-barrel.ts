@@ -5,8 +5,6 @@ import { servePage, type ServedPage } from '../page/serve-page.ts';
 const SOFTWARE_WEBGL = ['--use-angle=swiftshader', '--enable-unsafe-swiftshader'];
 const LONGEST_MS = 180_000;
 
-export const NO_BROWSER = { value: 'not measured: there is no browser here', unit: '', ok: true } as const;
-
 /** Serves the built page, does the work and ends; undefined where there is no browser. */
 export async function withPage<T>(port: number, work: (served: ServedPage) => Promise<T>): Promise<T | undefined> {
   const served = await servePage(port, SOFTWARE_WEBGL);

@@ -6,7 +6,8 @@ import { arrangeOne } from '../../../web/cask/arrange.ts';
 import { pictureHalfMm } from '../../../web/cask/eye.ts';
 import { setView } from '../../../web/cask/set-views.ts';
 import { once, rounded, type Claim } from '../claim.ts';
-import { NO_BROWSER, openBarrel, pickState, visit, withPage } from './open-barrel.ts';
+import { NO_BROWSER } from '../page/serve-page.ts';
+import { openBarrel, pickState, visit, withPage } from './open-barrel.ts';
 
 const LEAST_SHARE = 0.98;
 /** A colour that neither oak nor steel has anywhere. */

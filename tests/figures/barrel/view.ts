@@ -1,5 +1,6 @@
 import { once, rounded, type Claim } from '../claim.ts';
-import { held, NO_BROWSER, openBarrel, pickState, shown, showsOther, visit, withPage } from './open-barrel.ts';
+import { NO_BROWSER } from '../page/serve-page.ts';
+import { held, openBarrel, pickState, shown, showsOther, visit, withPage } from './open-barrel.ts';
 
 const MOST_MS = 2000;
 const VISITS = 3;

@@ -3,6 +3,10 @@ import type { Server } from 'node:http';
 import { chromium, type Browser } from '@playwright/test';
 import { buildWhenStale, DIST } from '../../../web/serve/build.mjs';
 import { createStaticServer, listenOnFreePort } from '../../../web/serve/static-server.mjs';
+import type { Measured } from '../claim.ts';
+
+/** What a claim says where there is none. */
+export const NO_BROWSER: Measured = { value: 'not measured: there is no browser here', unit: '', ok: true };
 
 export interface ServedPage {
   readonly address: string;

@@ -1,5 +1,6 @@
 import { type Claim, type Measured, once, rounded } from '../claim.ts';
 import { type DragMeasured, measureDrag } from './drag.ts';
+import { NO_BROWSER } from './serve-page.ts';
 
 const LEAST_FRAMES = 50;
 const LONG_MS = 50;
@@ -39,5 +40,5 @@ export const STAGE_CLAIMS: readonly Claim[] = [
 
 async function measured(judge: (drag: DragMeasured) => Measured): Promise<Measured> {
   const found = await drag();
-  return found ? judge(found) : { value: 'not measured: there is no browser here', unit: '', ok: true };
+  return found ? judge(found) : NO_BROWSER;
 }

@@ -1,5 +1,6 @@
 /** What the machine does for one whole sheet. Frame of the sheet (geometry/sheet/sheets.ts), millimetres. */
 import type { Contour, Point, Vertex } from '../shapes.ts';
+import type { Wording } from '../words/wording.ts';
 
 /** An open run of lines and arcs; the last vertex's bulge means nothing. */
 export type Run = readonly Vertex[];
@@ -49,6 +50,41 @@ export interface SheetPlan {
   readonly rapids: readonly Rapid[];
   readonly cuttingMm: number;
   readonly rapidMm: number;
+  /** What becomes of each piece cut free, by its pass, the likeliest to tip first; plates are pieces, marks left out. */
+  readonly slugs: readonly Slug[];
+  /** What could not be done as wished. */
+  readonly notes: readonly PlanNote[];
+}
+
+/** What may become of a piece that is cut free over slats (slugs.ts). */
+export interface SlugChances {
+  /** The three add up to 1. */
+  readonly drops: number;
+  readonly lies: number;
+  readonly tips: number;
+  /** How far it could stand above the sheet at the worst offset, mm; 0 where it never tips. */
+  readonly riseMm: number;
+}
+
+export interface Slug extends SlugChances {
+  readonly pass: string;
+  readonly plate: string;
+  /** Held by tabs: it neither drops nor tips. */
+  readonly isTabbed: boolean;
+}
+
+/**
+ * lost: an opening narrower than the kerf is not cut at all. parted: it is cut in several parts, the narrow place
+ * between them stays metal. narrow: a tail of it is not reached. tight: pierced nearer to its edge than is good.
+ */
+export interface PlanNote {
+  readonly kind: 'lost' | 'parted' | 'narrow' | 'tight';
+  readonly plate: string;
+  /** Opening or rim. */
+  readonly contour: string;
+  readonly at: Point;
+  readonly sentence: string;
+  readonly words: Wording;
 }
 
 /** How one process cuts one stock: what paths are made and timed by. */

@@ -27,6 +27,14 @@ export const SAID_EN = {
     bridgeWidthRaised:
       'You asked for bridges of {{wished}}; {{thickness}} sheet {{use}} needs at least {{least}}, so they were made that wide.',
     crownGap: 'The head {{form}} by {{crown}}, so a flat plate stands off the wood by {{gap}} at {{what}}. {{advice}}',
+    cutLost:
+      'This opening is narrower than the kerf and is not cut at all. Make it larger, or choose a process with a narrower kerf.',
+    cutNarrow:
+      'A tail of this opening is narrower than the kerf and stays metal. Make it larger, or choose a process with a narrower kerf.',
+    cutParted:
+      'This opening is narrower than the kerf in one place: it is cut in parts, and the metal between them stays. Make it larger, or choose a process with a narrower kerf.',
+    cutTight:
+      'There is little room to pierce here: the edge may show a notch. Make the opening larger, or leave more room between plates.',
     emptyText: 'This text is empty and cuts nothing. Type something, or take it out.',
     headDiametersDiffer:
       'The two diameters differ by {{difference}}. Wood shrinks across its grain, but seldom so much: measure both again. The plate is made for the smaller one.',

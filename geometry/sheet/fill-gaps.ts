@@ -13,9 +13,9 @@ export function fillGaps(crowd: Crowd, r: number, most: number, grain: Grain): r
   const { room } = crowd;
   const put: Disc[] = [];
   let places = corners(room, r).map((at) => ranked(crowd, { ...at, r }, grain));
+  const order = new Map(crowd.discs.map((disc, i) => [disc, i]));
   for (const [i, disc] of crowd.discs.entries()) {
-    const later = new Set(crowd.discs.slice(i + 1));
-    const others = near(crowd, disc.x, disc.y, disc.r + 2 * r).filter((other) => later.has(other));
+    const others = near(crowd, disc.x, disc.y, disc.r + 2 * r).filter((other) => (order.get(other) ?? 0) > i);
     for (const at of touching(room, r, disc, others)) places.push(ranked(crowd, { ...at, r }, grain));
   }
   places = places.filter(({ disc }) => isFree(crowd, disc));

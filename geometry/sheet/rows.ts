@@ -59,20 +59,26 @@ function alikeRows(m: number, pitch: number, push: number, h: number, d: number)
   };
 }
 
-/** Long and short rows in turn, with 0, 1, 2 .. places where a long row stands straight above a long one. */
+/**
+ * Long and short rows in turn, with 0, 1, 2 .. places where a long row stands straight above a long one: the first such
+ * plan, and the fullest.
+ */
 function shorterRows(m: number, pitch: number, h: number, d: number): readonly RowPlan[] {
   const step = Math.max(Math.sqrt(Math.max(0, d * d - (pitch * pitch) / 4)), d / 2);
-  const plans: RowPlan[] = [];
-  for (let straight = 0; straight * d + d <= h + GRID_MM / 2; straight++) {
+  const straights = Array.from({ length: rowsWithin(h, d, d) }, (_, straight) => {
     const sunk = rowsWithin(h - straight * d, d, step) - 1;
-    const rows = Array.from({ length: straight + 1 }, (_, i) => ({ from: 0, count: m, up: i * d }));
-    const up = straight * d;
-    for (let i = 1; i <= sunk; i++) {
-      rows.push({ from: i % 2 ? pitch / 2 : 0, count: i % 2 ? m - 1 : m, up: up + i * step });
-    }
-    plans.push({ pitch, rows });
-  }
-  return plans;
+    return { straight, sunk, count: m * (1 + straight + sunk) - Math.ceil(sunk / 2) };
+  });
+  const fullest = straights.reduce((a, b) => (b.count > a.count ? b : a));
+  return straights
+    .filter((plan) => plan.straight === 0 || plan === fullest)
+    .map(({ straight, sunk }) => {
+      const rows = Array.from({ length: straight + 1 }, (_, i) => ({ from: 0, count: m, up: i * d }));
+      for (let i = 1; i <= sunk; i++) {
+        rows.push({ from: i % 2 ? pitch / 2 : 0, count: i % 2 ? m - 1 : m, up: straight * d + i * step });
+      }
+      return { pitch, rows };
+    });
 }
 
 function rowsWithin(h: number, d: number, step: number): number {

@@ -1,4 +1,5 @@
 import type { Claim } from './claim.ts';
+import { SHEET_CLAIMS } from './cut/sheets.ts';
 
 /** The cut: sheets, paths, heat and slugs, drift, time and price. One file of claims in cut/ for each. */
-export const claims: readonly Claim[] = [];
+export const claims: readonly Claim[] = [...SHEET_CLAIMS];

@@ -5,6 +5,7 @@ import { beamsMesh } from './beams-mesh.ts';
 import { headMesh } from './head-mesh.ts';
 import { hoopsMesh } from './hoops.ts';
 import { litMaterial } from './lit-material.ts';
+import { bunged } from './bung.ts';
 import type { CaskMeasures } from './measures.ts';
 import type { Pose } from './pose.ts';
 import { stavesMesh } from './shell.ts';
@@ -27,7 +28,7 @@ export function Cask({ cask, pose, head, wood, steel, theme }: CaskProps) {
   const { endZ } = pose;
   const key = JSON.stringify([cask, head, endZ]);
   const woodSideMm = Math.max(cask.headAcrossMm, cask.headAlongMm);
-  const staves = useOwn(() => toGeometry(stavesMesh(cask, endZ, woodSideMm)), [key]);
+  const staves = useOwn(() => toGeometry(bunged(stavesMesh(cask, endZ, woodSideMm), cask, endZ)), [key]);
   const hoops = useOwn(() => toGeometry(hoopsMesh(cask, endZ)), [key]);
   const boards = useOwn(() => toGeometry(headMesh(cask, head)), [key]);
   const beams = useOwn(() => toGeometry(beamsMesh(cask, endZ, woodSideMm)), [key]);

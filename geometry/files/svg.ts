@@ -9,9 +9,10 @@ import { approvalOf } from './approval.ts';
 import { fileNumber } from './numbers.ts';
 import { oneLine } from './plain-text.ts';
 import { contourPath } from './svg-path.ts';
+import { escapeXml } from './xml.ts';
 
 /** Thin enough that drivers take it for a cutting line. */
-const HAIRLINE_MM = 0.05;
+export const HAIRLINE_MM = 0.05;
 
 /** The whole file; throws RangeError when a number is not finite. */
 export function writeSvg(design: Design, plate: PlateResult, plan: CutPlan): string {
@@ -47,8 +48,4 @@ export function writeSvg(design: Design, plate: PlateResult, plan: CutPlan): str
     '</svg>',
     '',
   ].join('\n');
-}
-
-function escapeXml(text: string): string {
-  return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
 }

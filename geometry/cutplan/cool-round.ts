@@ -3,18 +3,20 @@
  * for a little more way, one that comes back to hot metal later.
  *
  * 1. The shortest round trip, words kept together (tour.ts).
- * 2. While the way is no more than EXTRA_SHARE longer: openings within a word change places, words change places or are
- *    run backwards, whenever the sum of what is too hot falls.
+ * 2. While the way is no more than EXTRA_SHARE longer and words stay whole: openings change places, move, or a stretch
+ *    is run backwards, whenever the sum of what is too hot falls.
  * 3. The best points to pierce for that order.
  */
 import { seeded } from '../sheet/seeded.ts';
 import type { Point } from '../shapes.ts';
 import { contourToRing } from '../measure/arc.ts';
+import { castRay, edgeGrid } from '../measure/edge-grid.ts';
 import { HOT, heatBetween } from './heat-measure.ts';
 import type { CutSettings } from './sheet-plan.ts';
-import { bestPoints, shortTour, type TourGroup } from './tour.ts';
+import { bestPoints, type GapOf, keepsClubs, shortTour, type TourGroup } from './tour.ts';
 import type { WorkOpening } from './work-opening.ts';
 
+/** One way round: the order runs so, and the leads suit it. */
 export interface Round {
   /** Numbers of openings. */
   readonly order: readonly number[];
@@ -23,70 +25,78 @@ export interface Round {
 }
 
 /** How much longer the ways between the openings of a plate may become for the sake of heat. */
-const EXTRA_SHARE = 0.06;
+const EXTRA_SHARE = 0.04;
 /** Tries for each opening; more find little. */
 const TRIES_PER_OPENING = 60;
 const OUTLINE_MM = 0.1;
+/** Off the edge, so that a ray begins inside it. */
+const OFF_MM = 2 * OUTLINE_MM;
 
-export function coolRound(openings: readonly WorkOpening[], settings: CutSettings): Round {
-  const groups = openings.map((o): TourGroup => ({ points: o.outer.leads.map((l) => l.start.at), club: o.word }));
+/** The same round trip, forwards and backwards. */
+export function coolRound(openings: readonly WorkOpening[], settings: CutSettings): readonly [Round, Round] {
+  const groups = openings.map((o): TourGroup => ({
+    points: o.outer.leads.map((l) => l.start.at),
+    ...(!o.isLoose && { club: o.word }),
+  }));
   const short = shortTour(groups);
-  if (openings.length < 4) return short;
   const tally = new Tally(openings, groups, short.taken, settings);
-  const order = cooler([...short.order], tally, openings, short.lengthMm * (1 + EXTRA_SHARE));
-  return { order, taken: bestPoints(groups, order) };
+  const order = cooler([...short.order], groups, tally, short.lengthMm * (1 + EXTRA_SHARE));
+  const gap = gapOf(openings);
+  const back = [...order].reverse();
+  return [
+    { order, taken: bestPoints(groups, order, gap) },
+    { order: back, taken: bestPoints(groups, back, gap) },
+  ];
 }
 
-function cooler(start: number[], tally: Tally, openings: readonly WorkOpening[], mostMm: number): number[] {
+/** A way that sets out over the piece just cut goes around it: about so much longer for each millimetre over it. */
+const AROUND_SHARE = 0.4;
+
+/** From where one opening's cut ends to where the next is pierced. */
+function gapOf(openings: readonly WorkOpening[]): GapOf {
+  const grids = openings.map((o) => edgeGrid([contourToRing(o.outer.path, OUTLINE_MM)], [0]));
+  return (from, fromLead, to, toLead) => {
+    const { at, along } = openings[from]!.outer.leads[fromLead]!.start;
+    const { pierce } = openings[to]!.outer.leads[toLead]!;
+    const [x, y] = [pierce.x - at.x, pierce.y - at.y];
+    const mm = Math.hypot(x, y);
+    // The piece lies to the left of its path.
+    const inward = along.x * y - along.y * x;
+    if (mm === 0 || inward <= 0) return mm;
+    const hit = castRay(grids[from]!, { x: at.x - along.y * OFF_MM, y: at.y + along.x * OFF_MM }, x / mm, y / mm)[0];
+    return mm + AROUND_SHARE * Math.min(mm, hit?.at ?? 0);
+  };
+}
+
+function cooler(start: number[], groups: readonly TourGroup[], tally: Tally, mostMm: number): number[] {
+  if (start.length < 4) return start;
   const random = seeded(2);
-  let words = wordsOf(start, openings);
   let order = start;
   let heat = tally.excess(order);
-  for (let i = 0; i < openings.length * TRIES_PER_OPENING && heat > 0; i++) {
-    const tried = changed(words, random);
-    const next = tried.flat();
-    if (tally.lengthMm(next) > mostMm) continue;
-    const warm = tally.excess(next);
-    if (warm > heat || (warm === heat && tally.lengthMm(next) >= tally.lengthMm(order))) continue;
-    [words, order, heat] = [tried, next, warm];
+  for (let i = 0; i < start.length * TRIES_PER_OPENING && heat > 0; i++) {
+    const tried = changed(order, random);
+    if (tally.lengthMm(tried) > mostMm || !keepsClubs(groups, tried)) continue;
+    const warm = tally.excess(tried);
+    if (warm < heat) [order, heat] = [tried, warm];
   }
   return order;
 }
 
-/** The order as runs of one word; the round begins where a word does. */
-function wordsOf(order: readonly number[], openings: readonly WorkOpening[]): number[][] {
-  const word = (i: number) => openings[order[(i + order.length) % order.length]!]!.word;
-  const first = Math.max(
-    0,
-    order.findIndex((_, i) => word(i) !== word(i - 1)),
-  );
-  const words: number[][] = [];
-  [...order.slice(first), ...order.slice(0, first)].forEach((o, i) => {
-    if (i === 0 || word(first + i) !== word(first + i - 1)) words.push([o]);
-    else words.at(-1)!.push(o);
-  });
-  return words;
-}
+/** A change reaches no farther than this: letters of a word, words of a line. */
+const CHANGE_REACH = 24;
 
-/** One change: two openings of a word change places, one moves within it, a word turns round, two words change places. */
-function changed(words: readonly number[][], random: () => number): number[][] {
-  const out = words.map((w) => [...w]);
-  const pick = (count: number) => Math.floor(random() * count);
+/** One change: two change places, one moves, or a stretch turns round. */
+function changed(order: readonly number[], random: () => number): number[] {
+  const n = order.length;
+  const from = Math.floor(random() * n);
+  const size = 2 + Math.floor(random() * Math.min(CHANGE_REACH, n - 1));
+  const turned = [...order.slice(from), ...order.slice(0, from)];
+  const stretch = turned.slice(0, size);
   const kind = random();
-  const w = pick(out.length);
-  const word = out[w]!;
-  if (kind < 0.35 && word.length > 1) {
-    const [i, j] = [pick(word.length), pick(word.length)];
-    [word[i], word[j]] = [word[j]!, word[i]!];
-  } else if (kind < 0.7 && word.length > 1) {
-    const [moved] = word.splice(pick(word.length), 1);
-    word.splice(pick(word.length + 1), 0, moved!);
-  } else if (kind < 0.85) word.reverse();
-  else {
-    const other = pick(out.length);
-    [out[w], out[other]] = [out[other]!, word];
-  }
-  return out;
+  if (kind < 1 / 3) [stretch[0], stretch[stretch.length - 1]] = [stretch.at(-1)!, stretch[0]!];
+  else if (kind < 2 / 3) stretch.push(stretch.shift()!);
+  else stretch.reverse();
+  return [...stretch, ...turned.slice(size)];
 }
 
 /** What one opening warms of another does not change with the order: worked out once for each two that are near. */

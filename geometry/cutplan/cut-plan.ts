@@ -7,6 +7,8 @@ export interface OpeningContour {
   readonly elementIds: readonly string[];
   /** elementId/word: a word is cut in one go. */
   readonly word: string;
+  /** No part of lettering (a dash, a bead, a motif): it may be cut between the letters of a word. */
+  readonly isLoose?: boolean;
   readonly contour: Contour;
 }
 

@@ -34,6 +34,7 @@ export interface KerfPath {
 export interface KerfOpening {
   readonly id: string;
   readonly word: string;
+  readonly isLoose: boolean;
   readonly paths: readonly KerfPath[];
   readonly room: Region;
 }
@@ -117,7 +118,13 @@ function openingPaths(
     });
     // A part has as its net what its own cut leaves.
     const own = rooms.length === 1 ? outer.contour : grown(room.outer, half);
-    return { id, word: outer.word, paths: [...inner, { id, net: own, path: fitArcs(room.outer, FIT_MM) }], room };
+    return {
+      id,
+      word: outer.word,
+      isLoose: outer.isLoose === true,
+      paths: [...inner, { id, net: own, path: fitArcs(room.outer, FIT_MM) }],
+      room,
+    };
   });
   return { openings, troubles };
 }

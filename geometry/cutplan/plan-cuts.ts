@@ -17,14 +17,19 @@ import { ARC_FIT_ERROR_MM } from '../units.ts';
 import type { CutPlan, OpeningContour, RimCut } from './cut-plan.ts';
 import { orderOpenings } from './cut-order.ts';
 
+/** Labels of what is set from a face (layout/set-letters.ts). */
+const LETTERED = /^(letter|figure|sign) /;
+
 /** Cut plan of a plate; openings too small to have an area are left out. */
 export function planCuts(plate: PlateResult): CutPlan {
   const openings: OpeningContour[][] = [];
+  const lettered = new Set(plate.layout.shapes.filter((s) => LETTERED.test(s.label)).map((s) => s.elementId));
   for (const { id, elementIds, word, region } of plate.openings) {
     const contours: OpeningContour[] = [];
+    const loose = elementIds.some((element) => lettered.has(element)) ? {} : { isLoose: true };
     const add = (contourId: string, ring: Ring) => {
       const contour = fitArcs(ring, ARC_FIT_ERROR_MM);
-      if (contour.length > 0) contours.push({ kind: 'opening', id: contourId, elementIds, word, contour });
+      if (contour.length > 0) contours.push({ kind: 'opening', id: contourId, elementIds, word, ...loose, contour });
     };
     region.holes.forEach((hole, i) => add(`${id}/hole${i + 1}`, hole));
     add(id, region.outer);

@@ -27,7 +27,7 @@ import { leadsAroundPlates, rimLeads } from './rim-leads.ts';
 import type { CutPass, CutSettings, SheetPlan } from './sheet-plan.ts';
 import { notesOf } from './plan-notes.ts';
 import { slugsOf, tabbed } from './plate-slugs.ts';
-import { type ChosenVisit, type Visit, visitPlates } from './visit-plates.ts';
+import { type ChosenVisit, type Visit, type VisitOption, visitPlates } from './visit-plates.ts';
 import type { WitnessMark } from './witness.ts';
 import { addWitness } from './witness-passes.ts';
 import type { WorkOpening, WorkPass } from './work-opening.ts';
@@ -70,8 +70,8 @@ export function planSheet(
 interface PlacedWork {
   readonly plate: PlacedPlate;
   readonly work: PlateWork;
-  /** Lead of each opening's outer pass. */
-  readonly leads: Lead[];
+  /** For each round the lead of each opening's outer pass. */
+  readonly leads: readonly Lead[][];
   rims: readonly Lead[];
   /** True edge, in the sheet's frame, of the opening it lies in. */
   around?: Ring;
@@ -83,7 +83,7 @@ function placedWork(plate: PlacedPlate, plans: ReadonlyMap<string, CutPlan>, set
   const plan = plans.get(plate.wish);
   if (!plan) throw new RangeError(`there is no cut plan for ${plate.wish}`);
   const work = plateWork(plan, settings);
-  const leads = work.openings.map((o, i) => o.outer.leads[work.round.taken[i]!]!);
+  const leads = work.rounds.map(({ taken }) => work.openings.map((o, i) => o.outer.leads[taken[i]!]!));
   return { plate, work, leads, rims: [], guests: new Map() };
 }
 
@@ -103,33 +103,41 @@ function keepOffGuests(host: PlacedWork, kerfMm: number): void {
     const opening = host.work.openings[i]!;
     const ring = placeRing(contourToRing(opening.outer.net, FLAT_MM), host.plate);
     const clear = leadsAroundPlates(opening.outer.leads, ring, host.plate, guests, kerfMm);
-    if (!clear.includes(host.leads[i]!)) host.leads[i] = clear[0]!;
+    for (const leads of host.leads) if (!clear.includes(leads[i]!)) leads[i] = clear[0]!;
   }
 }
 
 function visitOf(p: PlacedWork): Visit {
-  const { order } = p.work.round;
-  const openings = p.work.openings;
   const place = (point: Point): Point => placeRing([point], p.plate)[0]!;
-  const first = (o: number): Point => place((innerLead(openings[o]!) ?? p.leads[o]!).pierce);
-  const from = openings.map((_, o) => first(o));
-  const to = p.leads.map((l) => place(l.start.at));
+  const rims = p.rims.map((l) => ({ pierce: place(l.pierce), at: place(l.start.at) }));
+  return { plate: p.plate, options: p.work.rounds.flatMap((_, round) => optionsOf(p, round, place)), rims };
+}
+
+/** A round, begun at each of its words. */
+function optionsOf(p: PlacedWork, round: number, place: (point: Point) => Point): VisitOption[] {
+  const { openings, rounds } = p.work;
+  const { order } = rounds[round]!;
+  const leads = p.leads[round]!;
+  const from = openings.map((o, i) => place((innerLead(o) ?? leads[i]!).pierce));
+  const to = leads.map((l) => place(l.start.at));
   const n = order.length;
-  const begins = order.flatMap((o, i) => {
-    const before = openings[order[(i + n - 1) % n]!]!;
-    return before.word !== openings[o]!.word ? [i] : [];
-  });
-  const options = (begins.length > 0 ? begins : order.map((_, i) => i)).flatMap((i) => {
-    const turned = [...order.slice(i), ...order.slice(0, i)];
-    return [turned, [...turned].reverse()].map((way) => ({
+  const begins = order.map((_, i) => i).filter((i) => betweenWords(openings, order, i));
+  return (begins.length > 0 ? begins : order.map((_, i) => i)).map((i) => {
+    const way = [...order.slice(i), ...order.slice(0, i)];
+    return {
       order: way,
+      round,
       from: from[way[0]!]!,
       to: to[way[n - 1]!]!,
       lengthMm: way.reduce((sum, o, k) => (k === 0 ? 0 : sum + gapMm(to[way[k - 1]!]!, from[o]!)), 0),
-    }));
+    };
   });
-  const rims = p.rims.map((l) => ({ pierce: place(l.pierce), at: place(l.start.at) }));
-  return { plate: p.plate, options, rims };
+}
+
+/** No word is begun and unfinished before the opening at this place. */
+function betweenWords(openings: readonly WorkOpening[], order: readonly number[], place: number): boolean {
+  const turned = [...order.slice(place), ...order.slice(0, place)].map((o) => openings[o]!).filter((o) => !o.isLoose);
+  return turned.length === 0 || turned[0]!.word !== turned.at(-1)!.word;
 }
 
 function gapMm(a: Point, b: Point): number {
@@ -149,10 +157,11 @@ function passesOf({ option, rim }: ChosenVisit, p: PlacedWork): CutPass[] {
   const passes: CutPass[] = [];
   for (const o of option?.order ?? []) {
     const opening = work.openings[o]!;
-    const inner = opening.inner.map((pass) => passOf(p, pass, best(pass), 'opening', opening.word, []));
+    const word = opening.isLoose ? `:${opening.id}` : opening.word;
+    const inner = opening.inner.map((pass) => passOf(p, pass, best(pass), 'opening', word, []));
     const guests = (p.guests.get(o) ?? []).map((g) => `${g.id}/rim`);
     const after = [...inner.map((i) => i.id), ...guests];
-    passes.push(...inner, passOf(p, opening.outer, p.leads[o]!, 'opening', opening.word, after));
+    passes.push(...inner, passOf(p, opening.outer, p.leads[option!.round]![o]!, 'opening', word, after));
   }
   const rimPass = { ...work.kerf.rim, leads: p.rims, lengthMm: 0 };
   const all = passes.map((pass) => pass.id);
@@ -182,13 +191,14 @@ function passOf(
 
 /** Leads taken that had too little room, with the contour they belong to. */
 function tightOf(chosen: readonly ChosenVisit[], p: PlacedWork): { contour: string; at: Point }[] {
-  const rim = chosen.find((c) => c.visit.plate === p.plate)?.rim ?? 0;
+  const own = chosen.find((c) => c.visit.plate === p.plate);
+  const leads = p.leads[own?.option?.round ?? 0]!;
   const taken: (readonly [string, Lead])[] = [
     ...p.work.openings.flatMap((o, i) => [
       ...o.inner.map((pass) => [pass.id, best(pass)] as const),
-      [o.id, p.leads[i]!] as const,
+      [o.id, leads[i]!] as const,
     ]),
-    ['rim', p.rims[rim]!],
+    ['rim', p.rims[own?.rim ?? 0]!],
   ];
   return taken.flatMap(([contour, lead]) => (lead.isTight ? [{ contour, at: lead.pierce }] : []));
 }

@@ -17,8 +17,8 @@ import type { WorkOpening } from './work-opening.ts';
 export interface PlateWork {
   readonly kerf: KerfPlate;
   readonly openings: readonly WorkOpening[];
-  /** The order of the openings, round, and where each is begun. */
-  readonly round: Round;
+  /** The order of the openings, round, and where each is begun: forwards and backwards. */
+  readonly rounds: readonly [Round, Round];
   /** Places on the rim's path, with the metal inside of each. */
   readonly rimStations: readonly { readonly start: Station; readonly metalMm: number }[];
 }
@@ -46,19 +46,19 @@ function workOut(plan: CutPlan, settings: CutSettings): PlateWork {
     nets.map((net) => contourToRing(net, OUTLINE_MM)),
     nets.map((_, i) => i),
   );
-  const openings = kerf.openings.map(({ id, word, paths, room }): WorkOpening => {
+  const openings = kerf.openings.map(({ id, word, isLoose, paths, room }): WorkOpening => {
     const flatRoom = {
       outer: contourToRing(paths.at(-1)!.path, FLAT_MM),
       holes: paths.slice(0, -1).map((p) => contourToRing(p.path, FLAT_MM)),
     };
     const passes = paths.map((p) => ({ ...p, ...leadsAndLength(p.path, flatRoom, grid, settings) }));
-    return { id, word, room, inner: passes.slice(0, -1), outer: passes.at(-1)! };
+    return { id, word, isLoose, room, inner: passes.slice(0, -1), outer: passes.at(-1)! };
   });
   const rimStations = stationsOn(kerf.rim.path, RIM_STATIONS).map((start) => ({
     start,
     metalMm: metalBeside(grid, start),
   }));
-  return { kerf, openings, round: coolRound(openings, settings), rimStations };
+  return { kerf, openings, rounds: coolRound(openings, settings), rimStations };
 }
 
 function leadsAndLength(path: Contour, room: Region, grid: EdgeGrid, { kerfMm, leadInMm }: CutSettings) {

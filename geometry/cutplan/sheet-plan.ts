@@ -15,7 +15,7 @@ export interface CutPass {
   readonly kind: PassKind;
   /** The plate it belongs to (PlacedPlate.id). */
   readonly plate: string;
-  /** Plate, element and word: finished before the next is begun. */
+  /** Plate, element and word: finished before another word is begun. What is no lettering is one by itself, after a colon. */
   readonly word: string;
   /** What shall be left, true size. */
   readonly net: Contour;

@@ -2,14 +2,15 @@
  * A short round trip through groups of points, one point of each: the generalised travelling salesman's problem; with
  * one point in each group, the plain one.
  *
- * In: groups of points, and a club for each: members of a club are visited one after another (the letters of a word).
+ * In: groups of points, some of them in clubs: a club once begun is finished before another is (the letters of a word);
+ * groups without one may come anywhere.
  * Out: the order of the groups and the point taken in each. The same input gives the same tour. Not promised: the
  * shortest; on published instances of 51 to 100 points it stays within 2 % (tests/cutplan/tour.test.ts).
  *
  * 1. Nearest next from the first group.
  * 2. Local search until nothing helps: 2-opt and Or-opt (segments of up to three, either way round) over lists of near
  *    groups, with don't-look bits; then the best point of each group between its neighbours.
- * 3. The tour is kicked (double bridge over a short stretch, or at borders of clubs) and mended, so many times; a kick
+ * 3. The tour is kicked (double bridge over a short stretch) and mended, so many times; a kick
  *    that does not help is taken back.
  *    Martin, Otto, Felten, "Large-step Markov chains for the traveling salesman problem", Complex Systems 5 (1991) 299;
  *    Bentley, "Fast algorithms for geometric traveling salesman problems", ORSA J. Computing 4 (1992) 387.
@@ -20,7 +21,7 @@ import type { Point } from '../shapes.ts';
 export interface TourGroup {
   /** Where it may be entered and left. At least one. */
   readonly points: readonly Point[];
-  /** Groups of one club stay together. */
+  /** No other club is visited between groups of one club. */
   readonly club?: string;
 }
 
@@ -44,6 +45,8 @@ const KICKS_PER_GROUP = 40;
 const NEAR = 10;
 /** A kick changes a stretch no longer than this: elsewhere the tour stays good. */
 const KICK_REACH = 30;
+/** Stands for no club. */
+const LOOSE = -1;
 /** Gains below this are rounding. */
 const LEAST_GAIN_MM = 1e-7;
 
@@ -58,12 +61,67 @@ export function shortTour(groups: readonly TourGroup[], wishes: TourWishes = {})
   return { order: [...search.order], taken: [...search.taken], lengthMm: search.length() };
 }
 
-/** For a given order the best points of all groups together. */
-export function bestPoints(groups: readonly TourGroup[], order: readonly number[]): number[] {
-  const search = new Search(groups, straight);
-  search.order = [...order];
-  search.bestPoints();
-  return search.taken;
+/** From a point of one group to a point of the next, all by number. */
+export type GapOf = (from: number, fromPoint: number, to: number, toPoint: number) => number;
+
+/**
+ * For a given order, round, the best points of all groups together: the shortest way through layers, from each point of
+ * the smallest group. The gap may differ by direction.
+ */
+export function bestPoints(groups: readonly TourGroup[], order: readonly number[], gap: GapOf): number[] {
+  const n = order.length;
+  const taken = groups.map(() => 0);
+  if (n < 2) return taken;
+  const sizeOf = (at: number) => groups[order[at]!]!.points.length;
+  let first = 0;
+  for (let at = 1; at < n; at++) if (sizeOf(at) < sizeOf(first)) first = at;
+  const ring = [...order.slice(first), ...order.slice(0, first)];
+  const gaps = ring.map((g, k) => {
+    const next = ring[(k + 1) % n]!;
+    return groups[g]!.points.map((_, i) => groups[next]!.points.map((__, j) => gap(g, i, next, j)));
+  });
+  let best = Infinity;
+  groups[ring[0]!]!.points.forEach((_, start) => {
+    const { mm, path } = throughLayers(gaps, start);
+    if (mm >= best - LEAST_GAIN_MM) return;
+    best = mm;
+    ring.forEach((g, k) => (taken[g] = path[k]!));
+  });
+  return taken;
+}
+
+function throughLayers(
+  gaps: readonly (readonly (readonly number[])[])[],
+  start: number,
+): { mm: number; path: number[] } {
+  let cost = gaps[0]!.map((_, i) => (i === start ? 0 : Infinity));
+  const froms: number[][] = [];
+  for (const layer of gaps) {
+    const into = layer[0]!.map(() => Infinity);
+    const from = layer[0]!.map(() => 0);
+    for (let i = 0; i < layer.length; i++) {
+      if (cost[i] === Infinity) continue;
+      const row = layer[i]!;
+      for (let j = 0; j < row.length; j++) {
+        const mm = cost[i]! + row[j]!;
+        if (mm < into[j]!) [into[j], from[j]] = [mm, i];
+      }
+    }
+    froms.push(from);
+    cost = into;
+  }
+  const path: number[] = [];
+  let end = start;
+  for (let k = froms.length - 1; k >= 0; k--) path.unshift((end = froms[k]![end]!));
+  return { mm: cost[start]!, path };
+}
+
+/** Whether a round visits each club in one go. */
+export function keepsClubs(groups: readonly TourGroup[], order: readonly number[]): boolean {
+  const numbers = new Map<string, number>();
+  for (const { club } of groups) if (club !== undefined && !numbers.has(club)) numbers.set(club, numbers.size);
+  const numberOf = (g: number): number => numbers.get(groups[g]!.club ?? '') ?? LOOSE;
+  return numbers.size < 2 || passages(order, numberOf) <= numbers.size;
 }
 
 function straight(a: Point, b: Point): number {
@@ -77,9 +135,7 @@ class Search {
   private readonly place: Int32Array;
   private readonly near: Int32Array[];
   private readonly club: Int32Array;
-  private readonly isClubbed: boolean;
-  /** Added where the tour passes from one club to another: so much that no detour is worth a second passage. */
-  private readonly passageMm: number;
+  private readonly clubs: number;
   private queue: number[] = [];
   private readonly queued: Uint8Array;
   private readonly random = seeded(1);
@@ -93,18 +149,12 @@ class Search {
     this.queued = new Uint8Array(n);
     this.taken = groups.map(() => 0);
     const clubs = new Map<string, number>();
-    this.club = Int32Array.from(groups, (g, i) => {
-      const name = g.club ?? `:${i}`;
-      if (!clubs.has(name)) clubs.set(name, clubs.size);
-      return clubs.get(name)!;
+    this.club = Int32Array.from(groups, ({ club }) => {
+      if (club === undefined) return LOOSE;
+      if (!clubs.has(club)) clubs.set(club, clubs.size);
+      return clubs.get(club)!;
     });
-    this.isClubbed = clubs.size < n && clubs.size > 1;
-    this.passageMm = 0;
-    if (this.isClubbed) {
-      let far = 0;
-      for (const g of groups) far = Math.max(far, distance(groups[0]!.points[0]!, g.points[0]!));
-      this.passageMm = 8 * far;
-    }
+    this.clubs = clubs.size;
     this.near = groups.map((_, i) => this.nearest(i));
     this.order = this.nearestNext();
     this.order.forEach((g, at) => (this.place[g] = at));
@@ -139,61 +189,17 @@ class Search {
       const now = this.weight();
       if (now < best - LEAST_GAIN_MM) best = now;
       else if (now > best) {
-        this.order = before;
+        this.setOrder(before);
         this.taken = takenBefore;
-        before.forEach((g, at) => (this.place[g] = at));
       }
     }
   }
 
-  /** For this order the best points of all groups together: shortest way round through layers, from each point of the smallest. */
   bestPoints(): void {
-    const { n, groups } = this;
-    if (groups.every((g) => g.points.length === 1) || n < 2) return;
-    let first = 0;
-    this.order.forEach((g, i) => {
-      if (groups[g]!.points.length < groups[this.order[first]!]!.points.length) first = i;
-    });
-    const ring = [...this.order.slice(first), ...this.order.slice(0, first)];
-    let best = Infinity;
-    let bestPath: number[] = [];
-    groups[ring[0]!]!.points.forEach((start, s) => {
-      const { mm, path } = this.throughLayers(ring, start);
-      if (mm < best - LEAST_GAIN_MM) [best, bestPath] = [mm, [s, ...path]];
-    });
-    ring.forEach((g, i) => (this.taken[g] = bestPath[i]!));
-  }
-
-  private throughLayers(ring: readonly number[], start: Point): { mm: number; path: number[] } {
-    let cost: number[] = [0];
-    let points: readonly Point[] = [start];
-    const froms: number[][] = [];
-    for (const g of ring.slice(1)) {
-      const next = this.groups[g]!.points;
-      const from: number[] = [];
-      const into = next.map((q, j) => {
-        let least = Infinity;
-        for (let i = 0; i < points.length; i++) {
-          const mm = cost[i]! + this.distance(points[i]!, q);
-          if (mm < least) [least, from[j]] = [mm, i];
-        }
-        return least;
-      });
-      froms.push(from);
-      [cost, points] = [into, next];
-    }
-    let end = 0;
-    let mm = Infinity;
-    points.forEach((p, i) => {
-      const all = cost[i]! + this.distance(p, start);
-      if (all < mm) [mm, end] = [all, i];
-    });
-    const path: number[] = [];
-    for (let k = froms.length - 1; k >= 0; k--) {
-      path.unshift(end);
-      end = froms[k]![end]!;
-    }
-    return { mm, path };
+    if (this.groups.every((g) => g.points.length === 1)) return;
+    this.taken = bestPoints(this.groups, this.order, (g, i, h, j) =>
+      this.distance(this.groups[g]!.points[i]!, this.groups[h]!.points[j]!),
+    );
   }
 
   private weight(): number {
@@ -207,15 +213,14 @@ class Search {
   }
 
   private gap(a: number, b: number): number {
-    const mm = this.distance(this.pointOf(a), this.pointOf(b));
-    return this.club[a] === this.club[b] ? mm : mm + this.passageMm;
+    return this.distance(this.pointOf(a), this.pointOf(b));
   }
 
   private groupGap(a: number, b: number): number {
     let least = Infinity;
     for (const p of this.groups[a]!.points)
       for (const q of this.groups[b]!.points) least = Math.min(least, this.distance(p, q));
-    return this.club[a] === this.club[b] ? least : least + this.passageMm / 1e3;
+    return least;
   }
 
   private nearest(i: number): Int32Array {
@@ -228,12 +233,23 @@ class Search {
   private nearestNext(): number[] {
     const left = new Set(this.groups.keys());
     const order: number[] = [];
-    for (let at = 0; ;) {
+    let begun = LOOSE;
+    // Begun with a club, so that none is open where the round closes.
+    for (
+      let at = Math.max(
+        0,
+        this.club.findIndex((c) => c !== LOOSE),
+      );
+      ;
+    ) {
       order.push(at);
       left.delete(at);
       if (left.size === 0) return order;
+      const club = this.club[at]! === LOOSE ? begun : this.club[at]!;
+      begun = [...left].some((g) => this.club[g] === club) ? club : LOOSE;
       let [next, least] = [-1, Infinity];
       for (const g of left) {
+        if (begun !== LOOSE && this.club[g] !== LOOSE && this.club[g] !== begun) continue;
         const mm = this.gap(at, g);
         if (mm < least) [next, least] = [g, mm];
       }
@@ -289,16 +305,17 @@ class Search {
       const sideA = this.gap(a, aNext);
       for (const c of this.near[a]!) {
         const ac = this.gap(a, c);
-        if (ac >= sideA) {
-          if (this.isClubbed) continue;
-          break;
-        }
+        if (ac >= sideA) break;
         const cNext = forward ? this.next(c) : this.previous(c);
         if (c === aNext || cNext === a) continue;
         const gain = sideA + this.gap(c, cNext) - ac - this.gap(aNext, cNext);
         if (gain <= LEAST_GAIN_MM) continue;
-        if (forward) this.reverse(this.place[aNext]!, this.place[c]!);
-        else this.reverse(this.place[c]!, this.place[aNext]!);
+        const [from, to] = forward ? [this.place[aNext]!, this.place[c]!] : [this.place[c]!, this.place[aNext]!];
+        this.reverse(from, to);
+        if (!this.keepsClubs()) {
+          this.reverse(from, to);
+          continue;
+        }
         for (const g of [a, aNext, c, cNext]) this.awake(g);
         return true;
       }
@@ -320,10 +337,7 @@ class Search {
         if (freed <= LEAST_GAIN_MM) continue;
         for (const c of this.near[a]!) {
           const ac = this.gap(a, c);
-          if (ac >= freed) {
-            if (this.isClubbed) continue;
-            break;
-          }
+          if (ac >= freed) break;
           const within = (this.place[c]! - start + this.n) % this.n;
           if (within < size) continue;
           const other = a === first ? last : first;
@@ -332,7 +346,12 @@ class Search {
             if (dWithin < size) continue;
             const gain = freed + this.gap(c, d) - ac - this.gap(other, d);
             if (gain <= LEAST_GAIN_MM) continue;
+            const known = this.order;
             this.insert(start, size, c, d, a);
+            if (!this.keepsClubs()) {
+              this.setOrder(known);
+              continue;
+            }
             for (const g of [before, after, first, last, c, d]) this.awake(g);
             return true;
           }
@@ -351,8 +370,7 @@ class Search {
     const aFirst = segment[0] === a;
     if (cFirst !== aFirst) segment.reverse();
     const at = cFirst ? cAt + 1 : cAt;
-    this.order = [...rest.slice(0, at), ...segment, ...rest.slice(at)];
-    this.order.forEach((g, i) => (this.place[g] = i));
+    this.setOrder([...rest.slice(0, at), ...segment, ...rest.slice(at)]);
   }
 
   /** Turns round the stretch from place i to place j, or the rest of the ring where that is shorter. */
@@ -377,36 +395,43 @@ class Search {
   /** A B C becomes B A C for two stretches A, B one after the other. */
   private doubleBridge(): void {
     const { n } = this;
-    const borders = this.isClubbed && this.random() < 0.5 ? this.clubBorders() : [];
-    let cuts: number[];
-    if (borders.length >= 3) {
-      const at = Math.floor(this.random() * borders.length);
-      const reach = Math.min(borders.length - 1, KICK_REACH);
-      const one = 1 + Math.floor(this.random() * (reach - 1));
-      const two = one + 1 + Math.floor(this.random() * (reach - one));
-      cuts = [at, at + one, at + two].map((k) => borders[k % borders.length]!);
-    } else {
-      const reach = Math.min(n - 1, KICK_REACH);
-      const one = 1 + Math.floor(this.random() * (reach - 1));
-      const two = one + 1 + Math.floor(this.random() * (reach - one));
-      const at = Math.floor(this.random() * n);
-      cuts = [at, at + one, at + two].map((k) => k % n);
-    }
-    const [i, j, k] = cuts as [number, number, number];
+    const reach = Math.min(n - 1, KICK_REACH);
+    const one = 1 + Math.floor(this.random() * (reach - 1));
+    const two = one + 1 + Math.floor(this.random() * (reach - one));
+    const i = Math.floor(this.random() * n);
+    const [j, k] = [(i + one) % n, (i + two) % n];
     const stretch = (from: number, to: number) =>
       Array.from({ length: (to - from + n) % n }, (_, s) => this.order[(from + s) % n]!);
     const [a, b, rest] = [stretch(i, j), stretch(j, k), stretch(k, i)];
     if (rest.length === 0 || a.length === 0 || b.length === 0) return;
-    this.order = [...b, ...a, ...rest];
-    this.order.forEach((g, at) => (this.place[g] = at));
+    const known = this.order;
+    this.setOrder([...b, ...a, ...rest]);
+    if (!this.keepsClubs()) {
+      this.setOrder(known);
+      return;
+    }
     for (const g of [a[0]!, a.at(-1)!, b[0]!, b.at(-1)!, rest[0]!, rest.at(-1)!]) this.awake(g);
   }
 
-  /** Places at which another club begins. */
-  private clubBorders(): number[] {
-    const found: number[] = [];
-    for (let i = 0; i < this.n; i++)
-      if (this.club[this.order[i]!] !== this.club[this.order[i === 0 ? this.n - 1 : i - 1]!]) found.push(i);
-    return found;
+  private setOrder(order: number[]): void {
+    this.order = order;
+    order.forEach((g, i) => (this.place[g] = i));
   }
+
+  private keepsClubs(): boolean {
+    return this.clubs < 2 || passages(this.order, (g) => this.club[g]!) <= this.clubs;
+  }
+}
+
+/** How often one goes from club to club along a round. */
+function passages(order: readonly number[], clubOf: (group: number) => number): number {
+  let [first, last, count] = [LOOSE, LOOSE, 0];
+  for (const g of order) {
+    const club = clubOf(g);
+    if (club === LOOSE || club === last) continue;
+    if (last === LOOSE) first = club;
+    else count++;
+    last = club;
+  }
+  return last === first ? count : count + 1;
 }

@@ -15,6 +15,8 @@ import { shortTour, type TourGroup } from './tour.ts';
 export interface VisitOption {
   /** Numbers of openings in their order. */
   readonly order: readonly number[];
+  /** Which of the plate's rounds it is part of. */
+  readonly round: number;
   readonly from: Point;
   readonly to: Point;
   /** Ways between the openings. */

@@ -12,6 +12,7 @@ export interface WorkPass extends KerfPath {
 export interface WorkOpening {
   readonly id: string;
   readonly word: string;
+  readonly isLoose: boolean;
   /** Where the beam's middle may be. */
   readonly room: Region;
   readonly inner: readonly WorkPass[];

@@ -1,8 +1,11 @@
+import { CUT_SAID_EN } from './cut-said-en.ts';
+
 /**
  * Every sentence the kernel says, in English, once: findings, labels of mends, names of things, reasons.
  * `{{name}}` is filled in. The page has the same keys in its other languages; a test holds them against this table.
  */
 export const SAID_EN = {
+  ...CUT_SAID_EN,
   findings: {
     artworkUnreadable: 'The drawing “{{name}}” can’t be read: {{problem}} Remove it and import it again.',
     bandUpsideDown: 'The outer edge of this ring must lie farther out than its inner edge. Change one of the two.',

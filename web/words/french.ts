@@ -13,6 +13,7 @@ import numbers from './fr/numbers.json';
 import page from './fr/page.json';
 import placing from './fr/placing.json';
 import records from './fr/records.json';
+import cutSaid from './fr/cut-said.json';
 import said from './fr/said.json';
 import saving from './fr/saving.json';
 import say from './fr/say.json';
@@ -27,6 +28,7 @@ import barrel from './fr/barrel.json';
 /** Every word in French, part by part as in English; loaded only when it is spoken. */
 export const book = {
   ...said,
+  ...cutSaid,
   ...records,
   advice,
   begin,

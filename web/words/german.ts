@@ -13,6 +13,7 @@ import numbers from './de/numbers.json';
 import page from './de/page.json';
 import placing from './de/placing.json';
 import records from './de/records.json';
+import cutSaid from './de/cut-said.json';
 import said from './de/said.json';
 import saving from './de/saving.json';
 import say from './de/say.json';
@@ -27,6 +28,7 @@ import barrel from './de/barrel.json';
 /** Every word in German, part by part as in English; loaded only when it is spoken. */
 export const book = {
   ...said,
+  ...cutSaid,
   ...records,
   advice,
   begin,

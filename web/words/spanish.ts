@@ -13,6 +13,7 @@ import numbers from './es/numbers.json';
 import page from './es/page.json';
 import placing from './es/placing.json';
 import records from './es/records.json';
+import cutSaid from './es/cut-said.json';
 import said from './es/said.json';
 import saving from './es/saving.json';
 import say from './es/say.json';
@@ -27,6 +28,7 @@ import barrel from './es/barrel.json';
 /** Every word in Spanish, part by part as in English; loaded only when it is spoken. */
 export const book = {
   ...said,
+  ...cutSaid,
   ...records,
   advice,
   begin,

@@ -27,7 +27,7 @@ export function setView(name: ViewName, placed: readonly Placed[]): Eye {
     case 'quarter':
       return { turn: 31, rise: 14, at: [0, -front * 0.06, -deep * 0.3], reachMm: front * 1.3, wide: ratio * 1.1 };
     case 'above':
-      return { turn: 10, rise: 48, at: [0, 0, -deep * 0.36], reachMm: front * 1.55, wide: ratio };
+      return { turn: 10, rise: 48, at: [0, 0, -deep * 0.4], reachMm: front * 1.78, wide: ratio };
     case 'close': {
       const [first] = placed;
       return {

@@ -72,7 +72,10 @@ export function judgeDrift(readings: readonly WitnessReading[], wishes: DriftWis
   const stages: StageDrift[] = [];
   let before: Fitted | undefined;
   for (const stage of numbers) {
-    const fitted = fit(latest.filter((r) => r.mark.stage === stage), wishes);
+    const fitted = fit(
+      latest.filter((r) => r.mark.stage === stage),
+      wishes,
+    );
     stages.push(stageOf(stage, fitted, before, wishes));
     before = fitted;
   }
@@ -85,7 +88,13 @@ export function judgeDrift(readings: readonly WitnessReading[], wishes: DriftWis
   const doubtful = stages.flatMap((s) =>
     s.residuals.filter((r) => Math.hypot(r.off.x, r.off.y) > free).map((r) => r.mark),
   );
-  const report = { verdict, limitMm: wishes.limitMm, stages, doubtful, ...(moved && { movedIn: moved.stage }) } as const;
+  const report = {
+    verdict,
+    limitMm: wishes.limitMm,
+    stages,
+    doubtful,
+    ...(moved && { movedIn: moved.stage }),
+  } as const;
   return { ...report, sentences: sentencesFor(report, failed ?? last) };
 }
 

@@ -156,8 +156,6 @@ function noRoom(plate: PlacedPlate, found: number): Finding {
     severity: 'look',
     place: { kind: 'point', at: { x: plate.x, y: plate.y }, radiusMm: plate.diameterMm / 2 },
     elementIds: [],
-    ...(found === 0
-      ? said('drift.noWitness', { plate: plate.id })
-      : said('drift.fewWitnesses', { plate: plate.id })),
+    ...(found === 0 ? said('drift.noWitness', { plate: plate.id }) : said('drift.fewWitnesses', { plate: plate.id })),
   };
 }

@@ -1,6 +1,6 @@
 import type { Design } from '../design/schema.ts';
-import { materialById } from '../stock/materials.ts';
-import { processById } from '../stock/processes.ts';
+import { BUILT_IN } from '../stock/built-in-stock.ts';
+import { materialIn, processIn, type StockBook } from '../stock/stock-book.ts';
 
 /**
  * The usual cautions for one stock, in the order of the job. They name where the rules stand rather than giving advice:
@@ -8,17 +8,17 @@ import { processById } from '../stock/processes.ts';
  * Sources: 29 CFR 1910.107 (spraying), 1910.138 (hand protection), 1910.252 (hot work), 1910.1026 (chromium VI), NFPA 51B
  * (hot work), NIOSH Pocket Guide npgd0262 (ethanol, flash point 12.8 C).
  */
-export function cautionsFor(stock: Design['stock']): string[] {
-  const material = materialById(stock.material);
-  const process = processById(stock.process);
+export function cautionsFor(stock: Design['stock'], book: StockBook = BUILT_IN): string[] {
+  const material = materialIn(book, stock.material);
+  const process = processIn(book, stock.process);
   const cautions: string[] = [];
   if (process) cautions.push(`${process.name}: ${process.caution}`);
-  if (material?.family === 'plastic' && stock.process.includes('laser')) {
+  if (material?.family === 'plastic' && process?.kind === 'laser') {
     cautions.push(
       'Plastic under a laser: ask for the sheet’s data sheet first. PVC and vinyl never; ABS and HDPE burn or give off poison.',
     );
   }
-  if (stock.material.includes('stainless') && stock.use === 'torch') {
+  if (material?.holds?.includes('chromium') && stock.use === 'torch') {
     cautions.push('Hot stainless steel can give off chromium compounds: 29 CFR 1910.1026 sets the limit in air.');
   }
   cautions.push('Cut edges are sharp: deburr, and handle with cut-resistant gloves (29 CFR 1910.138).');

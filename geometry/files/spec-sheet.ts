@@ -9,8 +9,8 @@
  * 2. From the bottom up: print check, cautions, findings; what is left in the middle goes to drawing and table.
  */
 import type { Design } from '../design/schema.ts';
-import { materialById } from '../stock/materials.ts';
-import { processById } from '../stock/processes.ts';
+import { BUILT_IN } from '../stock/built-in-stock.ts';
+import { materialIn, processIn, type StockBook } from '../stock/stock-book.ts';
 import { ARC_FIT_ERROR_MM } from '../units.ts';
 import { approvalOf } from './approval.ts';
 import { cautionsFor } from './cautions.ts';
@@ -38,15 +38,16 @@ export async function writeSpecSheet(
   design: Design,
   plates: readonly PlannedPlate[],
   font: SheetFonts,
+  book: StockBook = BUILT_IN,
 ): Promise<Uint8Array> {
   const fingerprint = plates[0]?.plate.fingerprint ?? '';
   const title = oneLine(design.title, 120) || 'Stencil';
   const page = createPage(`${title}, spec sheet`, `Fingerprint ${fingerprint}`, font);
   const findings = gatherFindings(plates);
   const top = drawHeading(page, design, title, fingerprint, findings);
-  const cautionsTop = drawCautions(page, design, drawFooter(page, fingerprint));
+  const cautionsTop = drawCautions(page, cautionsFor(design.stock, book), drawFooter(page, fingerprint));
   const wide = plates.length > NARROW_TABLE_PLATES;
-  const facts = factsOf(design, plates);
+  const facts = factsOf(design, plates, book);
   const factsHigh = wide ? (facts.rolled.length > 0 ? 31 : 22) : 0;
   const tableHigh = TABLE_HEIGHT_MM + factsHigh;
   // Findings may grow upwards until the drawing would have to shrink.
@@ -120,8 +121,7 @@ function drawFooter(page: SheetPage, fingerprint: string): number {
 }
 
 /** Two columns, upwards from the bottom; returns their top. */
-function drawCautions(page: SheetPage, design: Design, bottom: number): number {
-  const cautions = cautionsFor(design.stock);
+function drawCautions(page: SheetPage, cautions: readonly string[], bottom: number): number {
   const column = (WIDTH - 8) / 2;
   const style = { ...SMALL, size: 7 };
   const rows = cautions.map((text) => page.rows(text, column - 3, style));
@@ -205,14 +205,14 @@ interface Facts {
 }
 
 /** All plates of a design are rolled to the one radius of its barrel. */
-function factsOf(design: Design, plates: readonly PlannedPlate[]): Facts {
+function factsOf(design: Design, plates: readonly PlannedPlate[], book: StockBook): Facts {
   const { stock, order } = design;
   const rolled = plates.map(({ plate }) => rolledOf(design, plate.diameterMm)).find((r) => r !== undefined);
   return {
     stock: [
-      ['Material', materialById(stock.material)?.name ?? stock.material],
+      ['Material', materialIn(book, stock.material)?.name ?? stock.material],
       ['Thickness', `${mmText(stock.thicknessMm, 2)} (${inchText(stock.thicknessMm)})`],
-      ['Process', processById(stock.process)?.name ?? stock.process],
+      ['Process', processIn(book, stock.process)?.name ?? stock.process],
       ['Use', stock.use === 'torch' ? 'Torch' : 'Paint'],
     ],
     order: [

@@ -113,7 +113,5 @@ function columnsOf(cells: readonly string[]): string[] | Refused {
 function rowOf({ line, cells }: TableRecord, columns: number): Row {
   const filled = cells.findLastIndex((cell) => cell !== '') + 1;
   const row = { line, cells: Array.from({ length: columns }, (_, i) => cells[i] ?? '') };
-  return filled <= columns
-    ? row
-    : { ...row, fault: refused('series.cellsMany', { cells: filled, columns }) };
+  return filled <= columns ? row : { ...row, fault: refused('series.cellsMany', { cells: filled, columns }) };
 }

@@ -72,7 +72,10 @@ export function runSeries(
       if (tools.signal?.aborted) return;
       const step = { number: i + 1, of: rows.length, line: row.line };
       const filled = await Promise.resolve('problem' in form ? form : form.fill(row));
-      yield { ...step, outcome: 'problem' in filled ? { kind: 'failed', reason: filled } : outcomeOf(filled, row.line) };
+      yield {
+        ...step,
+        outcome: 'problem' in filled ? { kind: 'failed', reason: filled } : outcomeOf(filled, row.line),
+      };
     }
   }
   function outcomeOf(filled: { design: Design; name: string }, line: number): MadeRow | KnownRow {

@@ -30,8 +30,11 @@ export const PARTS: readonly Part[] = [
   { path: 'geometry/measure/', may: WORDS },
   { path: 'geometry/adapters/', may: [...WORDS, 'geometry/measure/'] },
   { path: 'geometry/design/', may: WORDS },
-  // What was chosen (stock, head) is a record of the design.
-  { path: 'geometry/stock/', may: [...WORDS, 'geometry/design/ (types)'] },
+  // What was chosen (stock, head) is a record of the design; a stock file is read and refused as a design is.
+  {
+    path: 'geometry/stock/',
+    may: [...WORDS, 'geometry/design/say-where.ts', 'geometry/design/visible.ts', 'geometry/design/ (types)'],
+  },
   { path: 'geometry/barrel/', may: [...BASE, 'geometry/design/ (types)'] },
   { path: 'geometry/motifs/', may: BASE },
   // A design carries a drawing's path only up to a length.
@@ -62,10 +65,17 @@ export const PARTS: readonly Part[] = [
       'geometry/bridges/ (types)',
     ],
   },
-  // A cut plan is made of a finished plate.
+  // A cut plan is made of finished plates, for what the shop's machines can do, on its sheets.
   {
     path: 'geometry/cutplan/',
-    may: [...BASE, 'geometry/plate.ts (types)', 'geometry/bridges/ (types)', 'geometry/stock/ (types)'],
+    may: [
+      ...BASE,
+      'geometry/stock/',
+      'geometry/sheet/',
+      'geometry/plate.ts (types)',
+      'geometry/bridges/ (types)',
+      'geometry/design/ (types)',
+    ],
   },
   { path: 'geometry/sheet/', may: BASE },
   // The record of a finished plate: types of every stage that adds to it.
@@ -100,7 +110,12 @@ export const PARTS: readonly Part[] = [
   { path: 'geometry/make-plate.ts', may: ['geometry/'] },
   // The last proof: of a cut plan, before files are written.
   { path: 'geometry/prove-plan.ts', may: ['geometry/'] },
+  // Every plate of a design, planned and proven.
+  { path: 'geometry/plan-plates.ts', may: ['geometry/'] },
+  // A design for every row of a table: the whole chain, again and again.
+  { path: 'geometry/series/', may: ['geometry/'] },
   { path: 'geometry/command.ts', may: ['geometry/', 'fonts/'] },
+  { path: 'geometry/command/', may: ['geometry/', 'fonts/'] },
   { path: 'fonts/', may: [...WORDS, 'geometry/adapters/'] },
   // All words of the interface: they may name what findings and designs hold, and reach nothing else.
   { path: 'web/words/', may: ['geometry/words/', 'geometry/ (types)'] },
@@ -143,8 +158,13 @@ export const PACKAGES: readonly PackageRule[] = [
     only: ['geometry/adapters/'],
     instead: 'call geometry/adapters/polylabel.ts, which speaks in our records',
   },
+  { name: /^papaparse$/, only: ['geometry/series/'], instead: 'read tables through geometry/series/read-rows.ts' },
   { name: /^pdfkit$/, only: ['geometry/files/'], instead: 'write PDF through geometry/files/' },
-  { name: /^zod$/, only: ['geometry/design/', 'web/state/'], instead: 'parse unknown input in geometry/design/' },
+  {
+    name: /^zod$/,
+    only: ['geometry/design/', 'geometry/stock/', 'web/state/'],
+    instead: 'parse unknown input in geometry/design/',
+  },
   {
     name: /^@noble\/hashes$/,
     only: ['geometry/design/', 'fonts/'],
@@ -190,7 +210,7 @@ export const PACKAGES: readonly PackageRule[] = [
   },
   {
     name: /^node:/,
-    only: ['geometry/command.ts', 'fonts/', 'web/vite.config.ts', 'web/serve/'],
+    only: ['geometry/command.ts', 'geometry/command/', 'fonts/', 'web/vite.config.ts', 'web/serve/'],
     instead: 'the kernel runs in the browser too: take bytes or text as an argument',
   },
 ];

@@ -1,0 +1,57 @@
+import { Refusal } from './refusal.ts';
+
+const USAGE =
+  'npm run -s make -- DESIGN.json --out FOLDER [--stock FILE] [--even-so] or, a plate a row, ' +
+  'npm run -s make -- DESIGN.json --csv ROWS.csv --out FOLDER [--stock FILE] [--even-so] [--sheets] [--zip]';
+
+/** What the command line asks for. */
+export interface Asked {
+  readonly file: string;
+  readonly folder: string;
+  /** A shop's stock file; absent: the one that ships. */
+  readonly stock?: string;
+  /** Rows that fill the design, a plate a row. */
+  readonly csv?: string;
+  /** Cut files also where a finding stops the cut. */
+  readonly evenSo: boolean;
+  /** A spec sheet for every row too. */
+  readonly sheets: boolean;
+  /** All files of the rows also in one ZIP. */
+  readonly zip: boolean;
+}
+
+const VALUES = { '--out': 'a folder', '--stock': 'a file', '--csv': 'a file' } as const;
+const FLAGS = ['--even-so', '--sheets', '--zip'] as const;
+
+/** Throws a Refusal that says how it is used. */
+export function readArguments(args: readonly string[]): Asked {
+  const values = new Map<string, string>();
+  const flags = new Set<string>();
+  let file: string | undefined;
+  for (let i = 0; i < args.length; i++) {
+    const arg = args[i]!;
+    if (Object.hasOwn(VALUES, arg)) {
+      const value = args[++i];
+      const needs = VALUES[arg as keyof typeof VALUES];
+      if (value === undefined || value.startsWith('--')) throw new Refusal(`${arg} needs ${needs}. Use: ${USAGE}`);
+      values.set(arg, value);
+    } else if ((FLAGS as readonly string[]).includes(arg)) flags.add(arg);
+    else if (arg.startsWith('-')) throw new Refusal(`Nobody here knows ${arg}. Use: ${USAGE}`);
+    else if (file === undefined) file = arg;
+    else throw new Refusal(`One design at a time: ${file} or ${arg}? Use: ${USAGE}`);
+  }
+  const [folder, stock, csv] = [values.get('--out'), values.get('--stock'), values.get('--csv')];
+  if (file === undefined) throw new Refusal(`Say which design to make. Use: ${USAGE}`);
+  if (folder === undefined) throw new Refusal(`Say where the files go. Use: ${USAGE}`);
+  const [sheets, zip] = [flags.has('--sheets'), flags.has('--zip')];
+  if (csv === undefined && (sheets || zip)) throw new Refusal(`--sheets and --zip go with --csv. Use: ${USAGE}`);
+  return {
+    file,
+    folder,
+    ...(stock !== undefined && { stock }),
+    ...(csv !== undefined && { csv }),
+    evenSo: flags.has('--even-so'),
+    sheets,
+    zip,
+  };
+}

@@ -4,8 +4,8 @@ import { packSheet, type Packed, type PackTask } from './pack-sheet.ts';
 import { areaOf, type BoxRoom } from './room.ts';
 import type { SheetKind } from './sheets.ts';
 
-/** Halvings of the strip that the last sheet's plates take: to a thousandth of the sheet. */
-const HALVINGS = 10;
+/** Halvings of the strip that the last sheet's plates take: to a hundredth of the sheet and less; the rest is theirs. */
+const HALVINGS = 6;
 
 /** The same sheets, the last of them taken from the smallest fresh kind that holds its plates and is still to be had. */
 export function onSmallerKind(

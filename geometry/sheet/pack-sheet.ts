@@ -54,6 +54,15 @@ const MOST_PRESSED = 36;
 /** Never has a sheet with so few round plates been covered more densely: beyond it nothing is searched. */
 const DENSEST = 0.9;
 
+/** Searches that may fail on one sheet before no more are begun: small plates seldom gain by moving large ones. */
+const MOST_IN_VAIN = 3;
+
+/** With more sizes than this hardly a sheet repeats, and none is worth a search. */
+const MOST_KINDS = 12;
+
+/** Where the sheet would hold more than this of a size, or there are many sizes, fewer ways are tried. */
+const MANY = 150;
+
 const GRAINS: readonly Grain[] = ['x', 'y', 'snug'];
 
 interface State {
@@ -69,7 +78,9 @@ interface State {
  * sheet's length or width they take.
  */
 export function packSheet(task: PackTask): readonly Packed[] {
-  const width = task.sizes.length <= 2 ? 6 : task.sizes.length <= 5 ? 3 : 2;
+  const kinds = task.sizes.filter(({ count }) => count > 0).length;
+  const width = kinds <= 2 ? 6 : kinds <= 5 ? 3 : 1;
+  let searches = task.search && kinds <= MOST_KINDS ? MOST_IN_VAIN : 0;
   let states: readonly State[] = [{ discs: [], packed: [], wastes: task.wastes }];
   for (const [size, { r, count }] of task.sizes.entries()) {
     if (count <= 0) continue;
@@ -81,7 +92,11 @@ export function packSheet(task: PackTask): readonly Packed[] {
     });
     states = bestOf(next, task, width);
     const first = states[0];
-    if (task.search && first) states = [pressMore(task, first, size), ...states.slice(1)];
+    if (searches > 0 && first && first.packed.filter((one) => one.size === size).length < count) {
+      const more = pressMore(task, first, size);
+      if (more === first) searches--;
+      states = [more, ...states.slice(1)];
+    }
   }
   return states[0]?.packed ?? [];
 }
@@ -89,9 +104,14 @@ export function packSheet(task: PackTask): readonly Packed[] {
 /** Several fills of what is free in the sheet with discs of one radius, the fuller ones among those tried. */
 function ways(task: PackTask, state: State, r: number, most: number): readonly (readonly Disc[])[] {
   const taken = [...task.fixed, ...state.discs];
-  const fills = GRAINS.map((grain) => fillGaps(crowdOf(task.room, taken), r, most, grain));
+  const heap = (grain: Grain) => fillGaps(crowdOf(task.room, taken), r, most, grain);
+  const fills = [heap('snug')];
+  // whatever is free touches two neighbours somewhere: nothing there, nothing anywhere
+  if (fills[0]?.length === 0) return fills;
+  const many = task.sizes.length > 5 || areaOf(task.room) > MANY * 4 * r * r;
+  fills.push(heap('x'), heap('y'));
   const box = taken.length > 0 ? freeBox(task.room, taken) : undefined;
-  const rows = [...rowsIn(task.room, r).slice(0, 10), ...(box ? rowsIn(box, r).slice(0, 6) : [])];
+  const rows = [...rowsIn(task.room, r).slice(0, many ? 3 : 10), ...(box ? rowsIn(box, r).slice(0, many ? 2 : 6) : [])];
   for (const row of rows) {
     const crowd = crowdOf(task.room, taken);
     const laid = row.filter((disc) => isFree(crowd, disc)).slice(0, most);

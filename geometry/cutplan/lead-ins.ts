@@ -109,12 +109,17 @@ export function pathFrom(path: Contour, lead: Lead): Contour {
   return contourFrom(path, lead.start);
 }
 
+/** A way in is looked at up to this share of its last piece: there the path's fit and its room differ. */
+const BEFORE_END = 0.8;
+
 /** The run stays where the beam's middle may be, and nothing is cut within half a kerf of the pierce's own hole. */
 function fits(run: Run, pierce: Point, room: Region, clearMm: number): boolean {
   if (!regionHolds(room, pierce)) return false;
-  const points = runPoints(run, Math.max(0.05, Math.hypot(run[0]!.x - run[1]!.x, run[0]!.y - run[1]!.y) / 8));
-  // The last piece ends on the room's own edge.
-  const last = points.length - 2;
+  const points = runPoints(run, Math.max(0.02, Math.hypot(run[0]!.x - run[1]!.x, run[0]!.y - run[1]!.y) / 14));
+  // The last piece ends on the room's own edge: all but its very end is looked at.
+  const last = points.length - 1;
+  const [from, to] = [points[last - 1]!, points[last]!];
+  points[last] = { x: from.x + (to.x - from.x) * BEFORE_END, y: from.y + (to.y - from.y) * BEFORE_END };
   for (const ring of [room.outer, ...room.holes]) {
     let a = ring[ring.length - 1]!;
     for (const b of ring) {

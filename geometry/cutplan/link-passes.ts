@@ -19,7 +19,9 @@ export interface Linked {
 }
 
 const HOME: Point = { x: 0, y: 0 };
-const FLAT_MM = 0.02;
+const FLAT_MM = 0.01;
+/** Of the kerf: less than the half that is cut, so that roundings never let a way touch the piece. */
+const EDGE_SHARE = 0.4;
 
 export function linkPasses(passes: readonly CutPass[], slugs: readonly Slug[], settings: CutSettings): Linked {
   const risky = new Set(slugs.filter((s) => s.tips > TIP_LIMIT && !s.isTabbed).map((s) => s.pass));
@@ -66,7 +68,7 @@ function quickestWay(
 function pieceOf(path: Contour, kerfMm: number): Ring[] {
   const ring = contourToRing(path, FLAT_MM);
   const outer = signedAreaMm2(ring) > 0 ? ring : [...ring].reverse();
-  return offset([{ outer, holes: [] }], -kerfMm / 2).map((r) => r.outer);
+  return offset([{ outer, holes: [] }], -kerfMm * EDGE_SHARE).map((r) => r.outer);
 }
 
 function lengthMm(way: readonly Point[]): number {

@@ -1,5 +1,6 @@
 import type { Claim } from './claim.ts';
+import { PATH_CLAIMS } from './cut/paths.ts';
 import { SHEET_CLAIMS } from './cut/sheets.ts';
 
 /** The cut: sheets, paths, heat and slugs, drift, time and price. One file of claims in cut/ for each. */
-export const claims: readonly Claim[] = [...SHEET_CLAIMS];
+export const claims: readonly Claim[] = [...SHEET_CLAIMS, ...PATH_CLAIMS];

@@ -12,6 +12,8 @@ export interface Area {
   getNumGeometries(): number;
   getGeometryN(i: number): Area;
   getEnvelopeInternal(): { getMinX(): number; getMaxX(): number; getMinY(): number; getMaxY(): number };
+  /** Of all its edges, holes too. */
+  getCoordinates(): readonly XY[];
   /** Of a single polygon. */
   getNumInteriorRing(): number;
 }

@@ -1,0 +1,159 @@
+import { readFileSync } from 'node:fs';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { loadFaces } from '../../fonts/node-faces.ts';
+import { heatMap } from '../../geometry/cutplan/heat-map.ts';
+import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
+import { planSheet } from '../../geometry/cutplan/plan-sheet.ts';
+import { planSheets } from '../../geometry/cutplan/plan-sheets.ts';
+import type { CutPass, CutSettings, SheetPlan } from '../../geometry/cutplan/sheet-plan.ts';
+import { slugMends } from '../../geometry/cutplan/slug-mends.ts';
+import { placeWitness } from '../../geometry/cutplan/witness.ts';
+import { readDesign } from '../../geometry/design/read-design.ts';
+import { makePlate } from '../../geometry/make-plate.ts';
+import type { NestedSheet, PlacedPlate } from '../../geometry/sheet/sheets.ts';
+import { createStore } from '../../geometry/solve-store.ts';
+import { judgeSheetPlan } from '../judge/judge-sheet-plan.ts';
+import { type PoolPlate, ringPlate } from '../judge/random-sheet.ts';
+
+const SETTINGS: CutSettings = {
+  kerfMm: 0.2,
+  feedMmMin: 4000,
+  pierceS: 0.3,
+  accelerationMmS2: 5000,
+  rapidMmMin: 60000,
+  cornerMm: 0.05,
+  raiseS: 0.5,
+  leadInMm: 3,
+  slats: { pitchMm: 30, edgeMm: 3 },
+  coolS: 10,
+};
+
+let small: PoolPlate;
+let sheet: NestedSheet;
+let plans: Map<string, PoolPlate['plan']>;
+let plan: SheetPlan;
+
+/** Two plates of a demo design at half size, and a ring that masks with a third in its waste. */
+beforeAll(async () => {
+  const read = readDesign(readFileSync(new URL('../../web/demo/name-over-motif.json', import.meta.url), 'utf8'));
+  if ('problem' in read) throw new Error(read.problem);
+  const { faces } = await loadFaces(read.design);
+  const plate = makePlate(read.design, 'half', faces, createStore());
+  small = { id: 'half', diameterMm: plate.diameterMm, plan: planCuts(plate) };
+  const ring = ringPlate('ring', small.diameterMm + 80, small.diameterMm + 24);
+  plans = new Map([small, ring].map((p) => [p.id, p.plan]));
+  const place = (id: string, of: PoolPlate, x: number, y: number, more: Partial<PlacedPlate> = {}): PlacedPlate => {
+    return { id, wish: of.id, diameterMm: of.diameterMm, x, y, turnDeg: 0, locked: false, ...more };
+  };
+  const plates = [
+    place('half#1', small, 150, 150),
+    place('half#2', small, 150, 150 + small.diameterMm + 6, { turnDeg: 30 }),
+    place('ring#1', ring, 500, 250),
+    place('half#3', small, 500, 250, { inside: 'ring#1' }),
+  ];
+  sheet = { kind: 'test', number: 1, widthMm: 700, heightMm: 580, gone: [], plates, usedShare: 0 };
+  plan = planSheet(sheet, plans, SETTINGS);
+});
+
+describe('a sheet', () => {
+  it('has no fault that the judge finds', () => expect(judgeSheetPlan(plan, sheet, SETTINGS)).toEqual([]));
+
+  it('cuts every contour of every plate once', () => {
+    const wanted = sheet.plates.flatMap((p) => plans.get(p.wish)!.contours.map((c) => `${p.id}/${c.id}`));
+    expect(plan.passes.map((p) => p.id).sort()).toEqual(wanted.sort());
+  });
+
+  it('cuts a plate in the waste of another before that waste falls', () => {
+    const at = (id: string) => plan.passes.findIndex((p) => p.id === id);
+    expect(at('half#3/rim')).toBeLessThan(at('ring#1/middle'));
+    expect(at('ring#1/middle')).toBeLessThan(at('ring#1/rim'));
+  });
+
+  it('is the same every time', () => expect(planSheet(sheet, plans, SETTINGS)).toEqual(plan));
+
+  it('tells what is too narrow for a wide kerf', () => {
+    const wide = planSheet(sheet, plans, { ...SETTINGS, kerfMm: 4 });
+    expect(wide.notes.some((n) => n.kind !== 'tight' && n.sentence.includes('narrower than the kerf'))).toBe(true);
+    const cut = new Set(wide.passes.map((p) => p.id));
+    const lost = new Set(wide.notes.filter((n) => n.kind === 'lost').map((n) => `${n.plate}/${n.contour}`));
+    for (const { id } of plan.passes) expect(cut.has(id) || lost.has(id)).toBe(true);
+  });
+
+  it('has witness marks put in, and its ways lead past them', () => {
+    const { marks } = placeWitness(sheet, { kerfMm: 0.2, leastWebMm: 2, leastOpeningMm: 1, leadInMm: 3, edgeMm: 5 });
+    expect(marks.length).toBeGreaterThan(0);
+    const marked = planSheet(sheet, plans, SETTINGS, { marks });
+    expect(marked.passes.filter((p) => p.kind === 'witness')).toHaveLength(2 * marks.length);
+    expect(judgeSheetPlan(marked, sheet, SETTINGS)).toEqual([]);
+  });
+
+  it('is planned once for equal sheets, whose plates only have other names', () => {
+    const other = {
+      ...sheet,
+      number: 2,
+      plates: sheet.plates.map((p) => ({ ...p, id: `${p.id}0`, ...(p.inside && { inside: `${p.inside}0` }) })),
+    };
+    const [first, second] = [...planSheets([sheet, other], plans, SETTINGS)];
+    expect(first).toEqual(plan);
+    expect(second).toEqual(planSheet(other, plans, SETTINGS));
+  });
+});
+
+describe('the judge', () => {
+  const changed = (id: string, change: (pass: CutPass) => CutPass): SheetPlan => ({
+    ...plan,
+    passes: plan.passes.map((p) => (p.id === id ? change(p) : p)),
+  });
+  const opening = () => plan.passes.find((p) => p.kind === 'opening' && p.plate === 'half#1')!;
+  const faults = (of: SheetPlan) => judgeSheetPlan(of, sheet, SETTINGS).join('\n');
+
+  it('finds a rim that is cut too early', () => {
+    const rim = plan.passes.find((p) => p.id === 'half#1/rim')!;
+    const rest = plan.passes.filter((p) => p !== rim);
+    expect(faults({ ...plan, passes: [rim, ...rest] })).toContain('is cut after half#1/rim around it');
+  });
+  it('finds a path on the wrong side', () => {
+    expect(faults(changed(opening().id, (p) => ({ ...p, path: p.net })))).toContain('cuts into what stays');
+  });
+  it('finds a way in through metal', () => {
+    const pass = opening();
+    const pierce = { x: 150 + small.diameterMm / 2 - 1, y: 150 };
+    const leadIn = [
+      { ...pierce, bulge: 0 },
+      { ...pass.path[0]!, bulge: 0 },
+    ];
+    expect(faults(changed(pass.id, (p) => ({ ...p, pierce, leadIn })))).toContain('is led in through half#1');
+  });
+  it('finds a way over a piece that may stand', () => {
+    const straight = plan.rapids.map((r) => ({ ...r, raised: false, way: [r.way[0]!, r.way.at(-1)!] }));
+    const risky = plan.slugs.map((s) => ({ ...s, tips: s.pass.endsWith('/rim') ? 0 : 1 }));
+    expect(faults({ ...plan, rapids: straight, slugs: risky })).toContain('passes over the piece of');
+  });
+});
+
+describe('heat and pieces', () => {
+  it('is hottest where cuts follow each other closely, and less when everything cools at once', () => {
+    const sum = (coolS: number) => heatMap(plan, { ...SETTINGS, coolS }).passes.reduce((s, p) => s + p.heat, 0);
+    expect(sum(10)).toBeGreaterThan(sum(1));
+    expect(sum(1e-6)).toBeCloseTo(0, 9);
+  });
+
+  it('offers turns that lower the number of pieces that tip, as planned again they do', () => {
+    const mends = slugMends(plan, sheet, plans, SETTINGS);
+    const turn = mends.find((m) => m.kind === 'turn');
+    expect(turn).toBeDefined();
+    if (turn?.kind !== 'turn') return;
+    const plates = sheet.plates.map((p) => (p.id === turn.plate ? { ...p, turnDeg: turn.turnDeg } : p));
+    const again = planSheet({ ...sheet, plates }, plans, SETTINGS);
+    const tips = again.slugs.filter((s) => s.plate === turn.plate).reduce((s, p) => s + p.tips, 0);
+    expect(tips).toBeCloseTo(turn.after, 6);
+    expect(tips).toBeLessThan(turn.before);
+  });
+
+  it('holds pieces above the limit by tabs where that is wished', () => {
+    const held = planSheet(sheet, plans, SETTINGS, { tabs: true });
+    const tabbed = held.slugs.filter((s) => s.isTabbed);
+    expect(tabbed.length).toBeGreaterThan(0);
+    for (const { pass } of tabbed) expect(held.passes.find((p) => p.id === pass)!.tabsMm).toHaveLength(2);
+  });
+});

@@ -1,0 +1,142 @@
+import { loadFaces } from '../../../fonts/node-faces.ts';
+import type { CutPlan } from '../../../geometry/cutplan/cut-plan.ts';
+import { heatMap } from '../../../geometry/cutplan/heat-map.ts';
+import { planCuts } from '../../../geometry/cutplan/plan-cuts.ts';
+import { planSheet } from '../../../geometry/cutplan/plan-sheet.ts';
+import type { SheetPlan } from '../../../geometry/cutplan/sheet-plan.ts';
+import { shortTour } from '../../../geometry/cutplan/tour.ts';
+import { makePlate } from '../../../geometry/make-plate.ts';
+import type { NestedSheet } from '../../../geometry/sheet/sheets.ts';
+import { createStore } from '../../../geometry/solve-store.ts';
+import { OPTIMA, readInstance, roundedDistance, tsplibFolder } from '../../cutplan/tsplib.ts';
+import { judgeSheetPlan, KERF_ERROR_MM, sweptErrorMm } from '../../judge/judge-sheet-plan.ts';
+import { randomDesign } from '../../judge/random-design.ts';
+import { type PoolPlate, randomSheet } from '../../judge/random-sheet.ts';
+import { type Claim, once, rounded } from '../claim.ts';
+import { demoPlates } from '../main/demo-plates.ts';
+import { demoSheet, LASER, nearestFirstMm } from './demo-sheet.ts';
+
+const SEEDS = 100;
+/** Designs that the seeded sheets are filled from; more openings than this only cost time. */
+const POOL_SEEDS = 24;
+const POOL_OPENINGS = 80;
+
+/** Order and paths: the tour, the ways of the head, what another library finds, heat. */
+export const PATH_CLAIMS: readonly Claim[] = [
+  {
+    name: 'tour-tsplib',
+    wanted: 'at most 2 % over the published optimum',
+    async measure() {
+      const folder = tsplibFolder();
+      if (!folder) return { value: 'skipped', unit: '(no TSPLIB on this machine)', ok: true };
+      const found = OPTIMA.map(([name, optimum]) => {
+        const groups = readInstance(folder, name).map((p) => ({ points: [p] }));
+        return { name, over: (shortTour(groups, { distance: roundedDistance }).lengthMm / optimum - 1) * 100 };
+      });
+      const worst = Math.max(...found.map((f) => f.over));
+      const least = Math.min(...found.map((f) => f.over));
+      const all = found.map((f) => `${f.name} ${rounded(f.over)}`).join(', ');
+      return { value: rounded(worst), unit: `% (${all})`, ok: worst <= 2 && least >= 0 };
+    },
+  },
+  {
+    name: 'rapids',
+    wanted: 'at most 0.6 of cutting nearest-first, all demo sheets together',
+    async measure() {
+      const sheets = await demoSheets();
+      const ways = sheets.map(({ title, plan, sheet, plans }) => {
+        return { title, mm: plan.rapidMm, nearestMm: nearestFirstMm(plan, sheet, plans, LASER) };
+      });
+      const sum = (of: (w: (typeof ways)[number]) => number) => ways.reduce((s, w) => s + of(w), 0);
+      const share = sum((w) => w.mm) / sum((w) => w.nearestMm);
+      const each = ways.map((w) => `${w.title} ${rounded(w.mm / w.nearestMm)}`).join(', ');
+      return { value: rounded(share), unit: `of nearest-first (${each})`, ok: ways.length > 0 && share <= 0.6 };
+    },
+  },
+  {
+    name: 'paths-checked',
+    wanted: '0 faults',
+    async measure() {
+      const faults: string[] = [];
+      let passes = 0;
+      const demos = await demoSheets();
+      for (const { plan, sheet } of demos) faults.push(...judgeSheetPlan(plan, sheet, LASER));
+      const pool = await seededPool();
+      for (let seed = 1; seed <= SEEDS; seed++) {
+        const { sheet, settings, plans } = randomSheet(seed, pool);
+        const plan = planSheet(sheet, plans, settings);
+        passes += plan.passes.length;
+        faults.push(...judgeSheetPlan(plan, sheet, settings).map((fault) => `seed ${seed}: ${fault}`));
+      }
+      passes += demos.reduce((sum, { plan }) => sum + plan.passes.length, 0);
+      const first = faults.length > 0 ? `, first: ${faults[0]}` : '';
+      const unit = `faults in ${passes} passes of ${demos.length} demo and ${SEEDS} seeded sheets${first}`;
+      return { value: faults.length, unit, ok: faults.length === 0 && passes > 0 };
+    },
+  },
+  {
+    name: 'kerf-swept',
+    wanted: `at most ${KERF_ERROR_MM} mm off the true shape`,
+    async measure() {
+      const demos = await demoSheets();
+      const passes = demos.flatMap(({ plan }) => plan.passes);
+      const worst = passes.reduce((most, pass) => Math.max(most, sweptErrorMm(pass, LASER.kerfMm)), 0);
+      const unit = `mm, ${passes.length} passes of the demo designs`;
+      return { value: rounded(worst), unit, ok: passes.length > 0 && worst <= KERF_ERROR_MM };
+    },
+  },
+  {
+    name: 'heat',
+    wanted: 'less than by the shortest way, for at most 4 % more of it',
+    async measure() {
+      const [cool, short] = [await demoSheets(), await shortestSheets()];
+      const hot = (plans: readonly Planned[]) => plans.reduce((sum, p) => sum + excess(p.plan), 0);
+      const mm = (plans: readonly Planned[]) => plans.reduce((sum, p) => sum + p.plan.rapidMm, 0);
+      const share = hot(cool) / hot(short);
+      const longer = (mm(cool) / mm(short) - 1) * 100;
+      const unit = `of the heat over the limit that the shortest way leaves, ${rounded(longer)} % more way`;
+      return { value: rounded(share), unit, ok: share < 1 && longer <= 4 };
+    },
+  },
+];
+
+interface Planned {
+  readonly title: string;
+  readonly sheet: NestedSheet;
+  readonly plans: ReadonlyMap<string, CutPlan>;
+  readonly plan: SheetPlan;
+}
+
+/** A sheet of every demo design: eight plates of its large and four of its half size. */
+const demoSheets = once(() => plannedSheets(LASER.coolS));
+
+/** The same where everything cools at once, so that nothing but the way counts. */
+const shortestSheets = once(() => plannedSheets(1e-6));
+
+async function plannedSheets(coolS: number): Promise<Planned[]> {
+  const demos = await demoPlates();
+  return [...new Set(demos.map((d) => d.design))].map((design) => {
+    const own = demos.filter((d) => d.design === design);
+    const plans = new Map(own.map((d) => [d.plate.plateId, d.plan]));
+    const [large, half] = own.map((d) => ({ id: d.plate.plateId, diameterMm: d.plate.diameterMm }));
+    const sheet = demoSheet(large!, half!);
+    return { title: design.title, sheet, plans, plan: planSheet(sheet, plans, { ...LASER, coolS }) };
+  });
+}
+
+/** How far the hottest spots are above half of what a cut right through them would leave, added up. */
+function excess(plan: SheetPlan): number {
+  return heatMap(plan, LASER).passes.reduce((sum, { heat }) => sum + Math.max(0, heat - 0.5), 0);
+}
+
+const seededPool = once(async (): Promise<PoolPlate[]> => {
+  const pool: PoolPlate[] = [];
+  for (let seed = 1; seed <= POOL_SEEDS; seed++) {
+    const design = randomDesign(seed);
+    const { faces } = await loadFaces(design);
+    const plate = makePlate(design, 'plate', faces, createStore());
+    const plan = planCuts(plate);
+    if (plan.pierces <= POOL_OPENINGS) pool.push({ id: `seed-${seed}`, diameterMm: plate.diameterMm, plan });
+  }
+  return pool;
+});

@@ -38,9 +38,9 @@ export function Cask({ cask, pose, head, wood, steel, theme }: CaskProps) {
   const wooden = (color: string) => litMaterial({ map: wood, color, theme });
   const staveWood = useOwn(() => wooden(night ? '#e2d8ca' : '#e3ded6'), [wood, theme]);
   const headWood = useOwn(() => wooden(night ? '#fff4e4' : '#fdfcfa'), [wood, theme]);
-  const beamWood = useOwn(() => wooden(night ? '#a89c90' : '#b9ada0'), [wood, theme]);
+  const beamWood = useOwn(() => wooden(night ? '#e6d8c8' : '#b9ada0'), [wood, theme]);
   const iron = useOwn(() => {
-    return litMaterial({ map: steel, color: night ? '#77777a' : '#85888a', theme, metal: 0.8, polish: 18 });
+    return litMaterial({ map: steel, color: night ? '#8f8f92' : '#85888a', theme, metal: 0.8, polish: 18 });
   }, [steel, theme]);
   return (
     <group rotation={[...pose.rotation]} position={[...pose.position]}>

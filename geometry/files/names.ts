@@ -24,7 +24,8 @@ export function plateFileNames(
   });
 }
 
-function safePart(text: string, otherwise: string): string {
+/** Part of a file name: letters, digits and dashes of ASCII, or the word given when nothing is left. */
+export function safePart(text: string, otherwise: string): string {
   const safe = foldAccents(text)
     .replace(/[^A-Za-z0-9]+/g, '-')
     .slice(0, LONGEST_PART)

@@ -146,6 +146,12 @@ function unpacked(font: Uint8Array): Uint8Array {
   return (isWoff ? unpackWoff(font) : undefined) ?? font;
 }
 
+/** A further page, drawn on from now on. */
+export function addPage({ doc }: SheetPage): void {
+  doc.addPage({ size: [PAGE.widthMm * PT_PER_MM, PAGE.heightMm * PT_PER_MM], margin: 0 });
+  doc.scale(PT_PER_MM);
+}
+
 /** The finished file. */
 export function pageBytes(page: SheetPage): Promise<Uint8Array> {
   const { doc } = page;

@@ -18,15 +18,17 @@ import { areaOf } from './measure/facts.ts';
 import { gatherUnits } from './openings/gather-units.ts';
 import type { PlateResult } from './plate.ts';
 import { type SolveStore, trimStore } from './solve-store.ts';
-import { materialById } from './stock/materials.ts';
+import { BUILT_IN } from './stock/built-in-stock.ts';
 import { sheetMassKg } from './stock/mass.ts';
+import { ownRules } from './stock/own-rules.ts';
+import { materialIn, type StockBook } from './stock/stock-book.ts';
 import { stockRules } from './stock/stock-rules.ts';
 
 /**
  * One plate of a design from layout to proof: the one function that knows all stages and their order.
  *
- * In: a design that has been read (readDesign), the id of one of its plates, the faces it uses, and a store that the
- * caller keeps so that what is unchanged is not worked out again. Out: the plate, with everything that is wrong with
+ * In: a design that has been read (readDesign), the id of one of its plates, the faces it uses, a store that the
+ * caller keeps so that what is unchanged is not worked out again, and what the shop can cut. Out: the plate, with everything that is wrong with
  * it as findings. Throws RangeError only when the design has no such plate.
  *
  * 1. Diameter from the head, rules from the stock.
@@ -34,11 +36,17 @@ import { stockRules } from './stock/stock-rules.ts';
  * 3. Openings gathered into units; units bridged.
  * 4. Checks; the proof; what is narrow.
  */
-export function makePlate(design: Design, plateId: string, faces: FaceSource, store: SolveStore): PlateResult {
+export function makePlate(
+  design: Design,
+  plateId: string,
+  faces: FaceSource,
+  store: SolveStore,
+  book: StockBook = BUILT_IN,
+): PlateResult {
   const spec = design.plates.find((p) => p.id === plateId);
   if (!spec) throw new RangeError(`The design has no plate ${plateId}.`);
   const { diameterMm, findings: blankFindings } = plateDiameterMm(design, spec);
-  const { rules, findings: stockFindings } = stockRules(design.stock, design.bridges.width);
+  const { rules, findings: stockFindings } = stockRules(design.stock, design.bridges.width, book);
   const apart = { ...rules, leastWebMm: Math.max(rules.leastWebMm, rules.leastBridgeMm) };
   const lying = surfaceOf(design, diameterMm, design.stock.thicknessMm);
   trimStore(store);
@@ -57,6 +65,7 @@ export function makePlate(design: Design, plateId: string, faces: FaceSource, st
     diameterMm,
     lying,
     rules,
+    book,
     layout,
     openings,
     bridges,
@@ -101,12 +110,12 @@ export function makePlate(design: Design, plateId: string, faces: FaceSource, st
       massKg: sheetMassKg(
         metalAreaMm2,
         design.stock.thicknessMm,
-        materialById(design.stock.material)?.densityKgM3.value ?? 0,
+        materialIn(book, design.stock.material)?.densityKgM3.value ?? 0,
       ),
     },
     findings,
     verdict: verdictOf(findings),
-    fingerprint: shortFingerprint(design),
+    fingerprint: shortFingerprint(design, ownRules(design, book)),
   };
 }
 

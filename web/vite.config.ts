@@ -5,6 +5,7 @@ import { appManifest } from './serve/app-manifest.ts';
 import { licenceNotice } from './serve/licence-notice.ts';
 import { offlineBuild } from './serve/offline-build.ts';
 import { pagePolicy } from './serve/page-policy.ts';
+import { shopStock } from './serve/shop-stock.ts';
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -14,7 +15,7 @@ export default defineConfig({
   root: at('.'),
   // Relative addresses: the built folder works under any path of a shop's own server.
   base: './',
-  plugins: [react(), licences.page, appManifest(at('.')), pagePolicy(), offlineBuild(at('.'))],
+  plugins: [react(), licences.page, appManifest(at('.')), pagePolicy(), shopStock(at('..')), offlineBuild(at('.'))],
   build: {
     outDir: at('../dist'),
     emptyOutDir: true,

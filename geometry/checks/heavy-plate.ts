@@ -1,16 +1,16 @@
 import type { Finding } from '../findings.ts';
-import { HEAVY_KG, sheetMassKg } from '../stock/mass.ts';
-import { materialById } from '../stock/materials.ts';
+import { sheetMassKg } from '../stock/mass.ts';
+import { materialIn } from '../stock/stock-book.ts';
 import { amount, said } from '../words/say.ts';
 import type { CheckInput } from './input.ts';
 
 /** A blank that is heavy to hold in place; weighed before it is cut, since somebody lifts that too. */
-export function checkHeavyPlate({ design, diameterMm }: CheckInput): Finding[] {
-  const material = materialById(design.stock.material);
+export function checkHeavyPlate({ design, diameterMm, book }: CheckInput): Finding[] {
+  const material = materialIn(book, design.stock.material);
   if (!material) return [];
   const area = (Math.PI * diameterMm * diameterMm) / 4;
   const kg = sheetMassKg(area, design.stock.thicknessMm, material.densityKgM3.value);
-  if (kg <= HEAVY_KG.value) return [];
+  if (kg <= book.rules.heavyKg.value) return [];
   return [
     {
       code: 'heavy-plate',

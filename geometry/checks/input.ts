@@ -4,6 +4,7 @@ import type { Design, PlateSpec } from '../design/schema.ts';
 import type { Layout } from '../layout/placed.ts';
 import type { Region } from '../shapes.ts';
 import type { StockRules } from '../stock/rules.ts';
+import type { StockBook } from '../stock/stock-book.ts';
 
 /** Everything that is known about one plate once it is bridged; checks take what they need of it. */
 export interface CheckInput {
@@ -13,6 +14,8 @@ export interface CheckInput {
   /** What the plate lies on, or why it cannot. */
   readonly lying: Lying;
   readonly rules: StockRules;
+  /** The shop's, which the rules come from. */
+  readonly book: StockBook;
   readonly layout: Layout;
   readonly openings: readonly Opening[];
   readonly bridges: readonly Bridge[];

@@ -1,17 +1,18 @@
 import { leastBendRadiusMm } from '../barrel/bend.ts';
 import type { Finding } from '../findings.ts';
-import { materialById } from '../stock/materials.ts';
-import { inMm, named, said } from '../words/say.ts';
+import { materialWords } from '../stock/record-key.ts';
+import { materialIn } from '../stock/stock-book.ts';
+import { inMm, said } from '../words/say.ts';
 import type { CheckInput } from './input.ts';
 
 /** A sheet that breaks or buckles when it is rolled to the barrel's radius, or that nobody here has rolled. */
-export function checkRolled({ design, lying }: CheckInput): Finding[] {
+export function checkRolled({ design, lying, book }: CheckInput): Finding[] {
   const { stock } = design;
-  const material = materialById(stock.material);
+  const material = materialIn(book, stock.material);
   if ('problem' in lying || lying.surface.kind !== 'side' || !material) return [];
   const radiusMm = lying.surface.bilgeRadiusMm;
   const leastMm = leastBendRadiusMm(stock.material, stock.thicknessMm);
-  const name = named(`materials.${material.id}.name`, material.name);
+  const name = materialWords(material);
   const about = { place: { kind: 'plate' }, elementIds: [] } as const;
   if (leastMm === undefined)
     return [{ code: 'bend-unknown', severity: 'look', ...about, ...said('findings.bendUnknown', { material: name }) }];

@@ -2,8 +2,7 @@ import type { Hang } from '../bridges/types.ts';
 import type { Stock } from '../design/schema.ts';
 import type { Finding, Severity } from '../findings.ts';
 import type { Stiffness } from '../stock/elastic.ts';
-import { type Material, materialById } from '../stock/materials.ts';
-import { processById } from '../stock/processes.ts';
+import { type Material, materialIn, processIn, type StockBook } from '../stock/stock-book.ts';
 import { amount, inMm, labelled, said, sheetWords } from '../words/say.ts';
 import type { Wording } from '../words/wording.ts';
 import type { CheckInput } from './input.ts';
@@ -24,9 +23,9 @@ const MOST_SAID = 5;
  * The figures come with the islands (geometry/bridges/stiffness.ts); an island without them is of a stock that is not
  * judged, or lies loose, which is another finding. Plastic springs back: it is never stopped for being soft.
  */
-export function checkSoftIsland({ design, rules, islands }: CheckInput): Finding[] {
+export function checkSoftIsland({ design, rules, islands, book }: CheckInput): Finding[] {
   const { stiffness } = rules;
-  const material = materialById(design.stock.material);
+  const material = materialIn(book, design.stock.material);
   if (!stiffness || !material) return [];
   const seen = new Set<string>();
   return islands
@@ -51,7 +50,7 @@ export function checkSoftIsland({ design, rules, islands }: CheckInput): Finding
       ...(worst.kind === 'strain'
         ? {}
         : { limitMm: worst.kind === 'sag' ? stiffness.sagLimitMm : stiffness.touchLimitMm }),
-      ...mendOf(worst, design.stock, material),
+      ...mendOf(worst, design.stock, material, book),
       ...SAYS[worst.kind](callElement(design.elements, island.elementIds[0] ?? ''), hang, stiffness),
     }));
 }
@@ -87,9 +86,14 @@ function severityOf({ touchMm, sagMm, rootMPa }: Hang, limits: Stiffness, materi
  * The next sheet of the same material that should do by a rough reckoning: deflection falls with the cube of the
  * thickness (stress and sag with its square); the process must take it.
  */
-function mendOf({ kind, by }: { kind: Kind; by: number }, stock: Stock, material: Material): Pick<Finding, 'mend'> {
+function mendOf(
+  { kind, by }: { kind: Kind; by: number },
+  stock: Stock,
+  material: Material,
+  book: StockBook,
+): Pick<Finding, 'mend'> {
   const wanted = stock.thicknessMm * by ** (kind === 'touch' ? 1 / 3 : 1 / 2);
-  const range = processById(stock.process)?.thicknessMm[material.family];
+  const range = processIn(book, stock.process)?.families[material.family]?.thicknessMm;
   const sheet = material.thicknesses.find(({ mm }) => mm >= wanted && mm > stock.thicknessMm);
   if (!sheet || !range || sheet.mm > range.most) return {};
   return {

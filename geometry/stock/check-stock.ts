@@ -1,28 +1,22 @@
 import type { Stock } from '../design/schema.ts';
 import type { Finding, Mend } from '../findings.ts';
-import { inMm, labelled, named, said, say, sheetWords } from '../words/say.ts';
-import type { Wording } from '../words/wording.ts';
-import { materialById, MATERIALS, processFit, type Material } from './materials.ts';
-import { PROCESSES, processById, type Process } from './processes.ts';
-
-/** Best first: what to offer when the chosen process cannot do it. */
-const PREFERRED = ['fibre-laser', 'co2-laser', 'water-jet', 'router', 'plasma'];
+import { inMm, labelled, said, sheetWords } from '../words/say.ts';
+import { BUILT_IN } from './built-in-stock.ts';
+import { materialWords, processWords, reasonOf } from './record-key.ts';
+import { type Material, materialIn, type Process, processFit, processIn, type StockBook } from './stock-book.ts';
 
 /** What is wrong with a stock whatever the plate: unknown names, material and process, thickness, torch. */
-export function checkStock(stock: Stock): Finding[] {
-  const material = materialById(stock.material);
-  const process = processById(stock.process);
+export function checkStock(stock: Stock, book: StockBook = BUILT_IN): Finding[] {
+  const material = materialIn(book, stock.material);
+  const process = processIn(book, stock.process);
   const findings: Finding[] = [];
   if (!material) {
     findings.push(
       finding(
         'unknown-material',
         'stop',
-        said('findings.unknownMaterial', { material: stock.material, known: MATERIALS.map(materialWords) }),
-        {
-          ...labelled('mends.useMaterial', { material: named('materials.stainless-304.name', '304 stainless steel') }),
-          change: { kind: 'set-stock', material: 'stainless-304' },
-        },
+        said('findings.unknownMaterial', { material: stock.material, known: book.materials.map(materialWords) }),
+        mendMaterial(book),
       ),
     );
   }
@@ -31,17 +25,17 @@ export function checkStock(stock: Stock): Finding[] {
       finding(
         'unknown-process',
         'stop',
-        said('findings.unknownProcess', { process: stock.process, known: PROCESSES.map(processWords) }),
-        mendProcess(material, stock),
+        said('findings.unknownProcess', { process: stock.process, known: book.processes.map(processWords) }),
+        mendProcess(material, stock, book),
       ),
     );
   }
-  if (material && process) findings.push(...checkPair(material, process, stock));
+  if (material && process) findings.push(...checkPair(material, process, stock, book));
   if (material && stock.use === 'torch') findings.push(...checkTorch(material));
   return findings;
 }
 
-function checkPair(material: Material, process: Process, stock: Stock): Finding[] {
+function checkPair(material: Material, process: Process, stock: Stock, book: StockBook): Finding[] {
   const fit = processFit(material, process.id);
   const pair = { material: materialWords(material), process: processWords(process) };
   if (fit.grade === 'never') {
@@ -49,8 +43,8 @@ function checkPair(material: Material, process: Process, stock: Stock): Finding[
       finding(
         'material-unfit-for-process',
         'stop',
-        said('findings.materialUnfit', { ...pair, reason: say(`reasons.${fit.why}`) }),
-        mendProcess(material, stock),
+        said('findings.materialUnfit', { ...pair, reason: reasonOf(fit) }),
+        mendProcess(material, stock, book),
       ),
     ];
   }
@@ -60,12 +54,12 @@ function checkPair(material: Material, process: Process, stock: Stock): Finding[
       finding(
         'material-poor-for-process',
         'look',
-        said('findings.materialPoor', { ...pair, reason: say(`reasons.${fit.why}`) }),
-        mendProcess(material, stock),
+        said('findings.materialPoor', { ...pair, reason: reasonOf(fit) }),
+        mendProcess(material, stock, book),
       ),
     );
   }
-  const range = process.thicknessMm[material.family];
+  const range = process.families[material.family]?.thicknessMm;
   if (range && (stock.thicknessMm < range.least || stock.thicknessMm > range.most)) {
     const thin = stock.thicknessMm < range.least;
     findings.push({
@@ -78,7 +72,7 @@ function checkPair(material: Material, process: Process, stock: Stock): Finding[
           least: inMm(range.least, 2),
           most: inMm(range.most, 2),
         }),
-        mendThickness(material, range) ?? mendProcess(material, stock),
+        mendThickness(material, range) ?? mendProcess(material, stock, book),
       ),
       measuredMm: stock.thicknessMm,
       limitMm: thin ? range.least : range.most,
@@ -97,25 +91,34 @@ function checkTorch(material: Material): Finding[] {
       never ? 'stop' : 'look',
       said(never ? 'findings.torchNever' : 'findings.torchPoor', {
         material: materialWords(material),
-        reason: say(`reasons.${torch.why}`),
+        reason: reasonOf(torch),
       }),
       { ...labelled('mends.paint'), change: { kind: 'set-stock', use: 'paint' } },
     ),
   ];
 }
 
-function mendProcess(material: Material | undefined, stock: Stock): Finding['mend'] {
-  for (const id of PREFERRED) {
-    const process = processById(id);
-    if (!process || id === stock.process) continue;
+function mendMaterial({ materials: [material] }: StockBook): Finding['mend'] {
+  return (
+    material && {
+      ...labelled('mends.useMaterial', { material: materialWords(material) }),
+      change: { kind: 'set-stock', material: material.id } satisfies Mend,
+    }
+  );
+}
+
+/** The first of the book, which has the better one first, that cuts this sheet. */
+function mendProcess(material: Material | undefined, stock: Stock, book: StockBook): Finding['mend'] {
+  for (const process of book.processes) {
+    if (process.id === stock.process) continue;
     if (material) {
-      const range = process.thicknessMm[material.family];
+      const range = process.families[material.family]?.thicknessMm;
       const takes = range && stock.thicknessMm >= range.least && stock.thicknessMm <= range.most;
-      if (processFit(material, id).grade !== 'yes' || !takes) continue;
+      if (processFit(material, process.id).grade !== 'yes' || !takes) continue;
     }
     return {
       ...labelled('mends.cutBy', { process: processWords(process) }),
-      change: { kind: 'set-stock', process: id } satisfies Mend,
+      change: { kind: 'set-stock', process: process.id } satisfies Mend,
     };
   }
   return undefined;
@@ -140,12 +143,4 @@ function finding(
 ): Finding {
   const base = { code, severity, place: { kind: 'plate' }, elementIds: [], ...sentence } as const;
   return mend ? { ...base, mend } : base;
-}
-
-function materialWords({ id, name }: Material): Wording {
-  return named(`materials.${id}.name`, name);
-}
-
-function processWords({ id, name }: Process): Wording {
-  return named(`processes.${id}.name`, name);
 }

@@ -1,10 +1,8 @@
 import type { Stock } from '../design/schema.ts';
-import { checkStock } from './check-stock.ts';
-import { HEAVY_KG, sheetMassKg } from './mass.ts';
-import { type Material, materialById } from './materials.ts';
-import { type Process, processById } from './processes.ts';
-import { COMMON_PRACTICE } from './sourced.ts';
-import { stockRules, TORCH_FACTOR } from './stock-rules.ts';
+import { BUILT_IN } from './built-in-stock.ts';
+import { sheetMassKg } from './mass.ts';
+import { type Material, materialIn, type Process, processIn, type StockBook } from './stock-book.ts';
+import { stockRules } from './stock-rules.ts';
 
 /** How fine a design is on the plate in question, mm; absent when nothing is near enough to matter. */
 export interface DesignDetail {
@@ -37,52 +35,44 @@ export type StockAdvice =
   /** Nothing we know cuts a design so fine; needsMm is what the finest stock asks for. */
   | { readonly tooFine: { readonly detailMm: number; readonly needsMm: number } };
 
-/** Sheet that lies flat and is not bent by handling, by the plate's diameter, mm: common practice, no source. */
-const FLAT: readonly { readonly below: number; readonly thicknessMm: number }[] = [
-  { below: 220, thicknessMm: 1 },
-  { below: 650, thicknessMm: 1.5 },
-  { below: Infinity, thicknessMm: 2 },
-];
-
-/** Best first. Stainless stands both uses for years; aluminium comes in where steel is too heavy to hold. */
-const MATERIALS_FOR = {
-  paint: ['stainless-304', 'aluminium-5052'],
-  torch: ['stainless-304'],
-} as const;
-
-const PROCESS = 'fibre-laser';
-
 /**
- * The stock we would choose for a use, a plate's diameter in mm and the design's finest detail, and why.
+ * The stock we would choose for a use, a plate's diameter in mm and the design's finest detail, and why; what is
+ * thought of first stands in the book's advice.
  * Whatever is recommended passes the checks of the stock itself and asks for no wider opening or web than the design
  * has; when no stock does, that is the answer.
  */
-export function recommendStock(use: Stock['use'], diameterMm: number, detail: DesignDetail = {}): StockAdvice {
-  const process = known(processById(PROCESS));
-  const flat = FLAT.find((f) => diameterMm < f.below)?.thicknessMm ?? 2;
-  const usual = known(materialById(MATERIALS_FOR[use][0]));
+export function recommendStock(
+  use: Stock['use'],
+  diameterMm: number,
+  detail: DesignDetail = {},
+  book: StockBook = BUILT_IN,
+): StockAdvice {
+  const { advice, rules: asks } = book;
+  const process = known(processIn(book, advice.process));
+  const flat = (advice.flat.find((f) => diameterMm < f.belowMm) ?? known(advice.flat.at(-1))).thicknessMm;
+  const materials = advice[use].map((id) => known(materialIn(book, id)));
+  const usual = known(materials[0]);
   const usualKg = plateKg(usual, flat, diameterMm);
-  const materials = MATERIALS_FOR[use].map((id) => known(materialById(id)));
   // where the usual one is too heavy, the lighter one is asked first
-  const ordered = usualKg > HEAVY_KG.value ? [...materials].reverse() : materials;
+  const ordered = usualKg > asks.heavyKg.value ? [...materials].reverse() : materials;
 
   let needsMm = Infinity;
   for (const material of ordered) {
     for (const thicknessMm of thinnerThan(material, process, flat)) {
       const stock: Stock = { material: material.id, thicknessMm, process: process.id, use };
-      const { rules, findings } = stockRules(stock);
-      if (findings.length > 0 || checkStock(stock).length > 0) continue;
+      const { rules, findings } = stockRules(stock, 'auto', book);
+      if (findings.length > 0) continue;
       needsMm = Math.min(needsMm, rules.leastOpeningMm, rules.leastWebMm);
       if (!fits(detail, rules)) continue;
       const kg = plateKg(material, thicknessMm, diameterMm);
       return {
         stock,
         reasons: [
-          ...materialReasons(material, usual, kg, usualKg, use),
-          thicknessReason(stock, flat, diameterMm, detail),
+          ...materialReasons(material, usual, kg, usualKg, use, advice.source),
+          thicknessReason(stock, flat, diameterMm, detail, book),
           { code: 'finest-cut', kerfMm: process.kerfMm.value, source: process.kerfMm.source },
           ...(use === 'torch'
-            ? [{ code: 'torch-bridges', bridgeMm: rules.leastBridgeMm, source: TORCH_FACTOR.source } as const]
+            ? [{ code: 'torch-bridges', bridgeMm: rules.leastBridgeMm, source: asks.torchFactor.source } as const]
             : []),
         ],
       };
@@ -94,7 +84,7 @@ export function recommendStock(use: Stock['use'], diameterMm: number, detail: De
 
 /** Usual metric sheets of a material, the one wanted first, then thinner ones, as far as the process takes them. */
 function thinnerThan(material: Material, process: Process, wantedMm: number): number[] {
-  const range = process.thicknessMm[material.family];
+  const range = process.families[material.family]?.thicknessMm;
   return material.thicknesses
     .filter((s) => s.label.endsWith('mm') && s.mm <= wantedMm)
     .map((s) => s.mm)
@@ -117,6 +107,7 @@ function materialReasons(
   kg: number,
   usualKg: number,
   use: Stock['use'],
+  practice: string,
 ): Reason[] {
   if (material.id !== usual.id) return [{ code: 'lighter', kg, usualKg, source: material.densityKgM3.source }];
   const { elastic } = material;
@@ -131,26 +122,34 @@ function materialReasons(
       },
     ];
   }
-  return [{ code: 'lasts-in-paint', source: COMMON_PRACTICE }];
+  return [{ code: 'lasts-in-paint', source: practice }];
 }
 
-function thicknessReason(stock: Stock, flat: number, diameterMm: number, detail: DesignDetail): Reason {
+function thicknessReason(
+  stock: Stock,
+  flat: number,
+  diameterMm: number,
+  detail: DesignDetail,
+  book: StockBook,
+): Reason {
   const { thicknessMm } = stock;
-  if (thicknessMm === flat) return { code: 'holds-flat', thicknessMm, diameterMm, source: COMMON_PRACTICE };
-  const { rules } = stockRules({ ...stock, thicknessMm: flat });
+  const practice = book.advice.source;
+  if (thicknessMm === flat) return { code: 'holds-flat', thicknessMm, diameterMm, source: practice };
+  const { rules } = stockRules({ ...stock, thicknessMm: flat }, 'auto', book);
+  const process = known(processIn(book, stock.process));
   const opening = detail.leastOpeningMm ?? Infinity;
   return opening < rules.leastOpeningMm
     ? {
         code: 'fine-detail',
         detailMm: opening,
         thickerNeedsMm: rules.leastOpeningMm,
-        source: known(processById(stock.process)).openingThicknesses.source,
+        source: process.openingThicknesses.source,
       }
     : {
         code: 'fine-detail',
         detailMm: detail.leastWebMm ?? Infinity,
         thickerNeedsMm: rules.leastWebMm,
-        source: known(processById(stock.process)).bridge.metal?.source ?? COMMON_PRACTICE,
+        source: process.webThicknesses.source,
       };
 }
 
@@ -159,6 +158,6 @@ function plateKg(material: Material, thicknessMm: number, diameterMm: number): n
 }
 
 function known<T>(found: T | undefined): T {
-  if (found === undefined) throw new Error('a recommended stock that is not in the tables');
+  if (found === undefined) throw new Error('a recommended stock that is not in the book');
   return found;
 }

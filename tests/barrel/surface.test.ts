@@ -13,7 +13,7 @@ import { surfaceOf } from '../../geometry/barrel/surface-of.ts';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { Point } from '../../geometry/shapes.ts';
-import { MATERIALS } from '../../geometry/stock/materials.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 
 const apart = (a: Point3, b: Point3) => Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z);
 
@@ -142,7 +142,7 @@ it('bend strain of a rolled sheet', () => {
 });
 
 it('knows of every material that is sold here whether it can be rolled, plastics with chlorine aside', () => {
-  const unknown = MATERIALS.filter((m) => leastBendRadiusMm(m.id, 1.5) === undefined).map((m) => m.id);
+  const unknown = BUILT_IN.materials.filter((m) => leastBendRadiusMm(m.id, 1.5) === undefined).map((m) => m.id);
   expect(unknown).toEqual(['pvc']);
 });
 

@@ -9,6 +9,7 @@ import type { Design } from '../../geometry/design/schema.ts';
 import type { Finding } from '../../geometry/findings.ts';
 import { clockPoint } from '../../geometry/measure/clock.ts';
 import type { Point, Ring } from '../../geometry/shapes.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { stockRules } from '../../geometry/stock/stock-rules.ts';
 
 const design: Design = {
@@ -50,6 +51,7 @@ function input(openings: Opening[], parts: Partial<CheckInput> = {}): CheckInput
     diameterMm: 516,
     lying: surfaceOf(parts.design ?? design, parts.diameterMm ?? 516, design.stock.thicknessMm),
     rules: stockRules(design.stock).rules,
+    book: BUILT_IN,
     layout: { shapes: [], extents: [], findings: [] },
     openings,
     bridges: [],

@@ -8,6 +8,7 @@ import { emptyDesign, newLineText } from '../../geometry/design/defaults.ts';
 import type { Design, Stock } from '../../geometry/design/schema.ts';
 import { makePlate } from '../../geometry/make-plate.ts';
 import { createStore } from '../../geometry/solve-store.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { stockRules } from '../../geometry/stock/stock-rules.ts';
 
 const STEEL: Stock = { material: 'stainless-304', process: 'fibre-laser', thicknessMm: 1.5, use: 'paint' };
@@ -30,6 +31,7 @@ function check(hangs: readonly Partial<Hang>[], stock = STEEL) {
     diameterMm: 500,
     lying: surfaceOf(design, 500, design.stock.thicknessMm),
     rules: stockRules(stock).rules,
+    book: BUILT_IN,
     layout: { shapes: [], extents: [], findings: [] },
     openings: [],
     bridges: [],

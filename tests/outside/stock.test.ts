@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { gaugeInches, gaugeMm, type GaugeSystem } from '../../geometry/stock/gauges.ts';
 import { sheetMassKg } from '../../geometry/stock/mass.ts';
-import { materialById } from '../../geometry/stock/materials.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
+import { materialIn } from '../../geometry/stock/stock-book.ts';
 
 /** What charts print, inches: stainless exactly, the two others rounded to four places. */
 const CHART: readonly [number, number, number, number][] = [
@@ -53,7 +54,7 @@ describe('sheet mass', () => {
 
   // EN 10088-1 gives 7900 kg/m3 for 304, US data sheets 8000: either within 1.5 %.
   it.each([7900, 8000])('304 stainless lies within 1.5 %% of %f kg/m3', (published) => {
-    const own = materialById('stainless-304')?.densityKgM3.value ?? 0;
+    const own = materialIn(BUILT_IN, 'stainless-304')?.densityKgM3.value ?? 0;
     expect(Math.abs(own / published - 1)).toBeLessThanOrEqual(0.015);
   });
 
@@ -62,7 +63,7 @@ describe('sheet mass', () => {
     ['aluminium-5052', 0.097],
     ['aluminium-6061', 0.098],
   ])('%s weighs %f lb/in3', (id, lbPerIn3) => {
-    const own = materialById(id)?.densityKgM3.value ?? 0;
+    const own = materialIn(BUILT_IN, id)?.densityKgM3.value ?? 0;
     expect(Math.abs(own / ((lbPerIn3 * 0.45359237) / 0.0254 ** 3) - 1)).toBeLessThanOrEqual(0.006);
   });
 

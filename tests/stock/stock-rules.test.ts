@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Stock } from '../../geometry/design/schema.ts';
-import { MATERIALS, materialById, processFit } from '../../geometry/stock/materials.ts';
-import { PROCESSES, processById } from '../../geometry/stock/processes.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
+import { materialIn, processFit, processIn } from '../../geometry/stock/stock-book.ts';
 import { stockRules } from '../../geometry/stock/stock-rules.ts';
 
+const { materials: MATERIALS, processes: PROCESSES } = BUILT_IN;
 const usual: Stock = { material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' };
 const codes = (stock: Stock) => stockRules(stock).findings.map((f) => `${f.severity} ${f.code}`);
 
@@ -30,20 +31,20 @@ describe('the tables', () => {
       'birch-plywood',
       'pvc',
     ]);
-    expect(PROCESSES.map((p) => p.id)).toEqual(['fibre-laser', 'co2-laser', 'water-jet', 'plasma', 'router']);
-    expect(materialById('constructor')).toBeUndefined();
-    expect(processById('')).toBeUndefined();
+    expect(PROCESSES.map((p) => p.id)).toEqual(['fibre-laser', 'co2-laser', 'water-jet', 'router', 'plasma']);
+    expect(materialIn(BUILT_IN, 'constructor')).toBeUndefined();
+    expect(processIn(BUILT_IN, '')).toBeUndefined();
   });
 
   it('judge every pair, with a reason unless it is usual, and never say yes without a rule for it', () => {
     for (const material of MATERIALS) {
-      expect(Object.keys(material.processes).sort()).toEqual(PROCESSES.map((p) => p.id).sort());
+      expect(Object.keys(material.fits).sort()).toEqual(PROCESSES.map((p) => p.id).sort());
       for (const process of PROCESSES) {
         const fit = processFit(material, process.id);
         expect(fit.reason === '', `${material.id} by ${process.id}`).toBe(fit.grade === 'yes');
         if (fit.grade !== 'never') {
-          expect(process.bridge[material.family], `${material.id} by ${process.id}`).toBeDefined();
-          expect(process.thicknessMm[material.family], `${material.id} by ${process.id}`).toBeDefined();
+          expect(process.families[material.family]?.bridge, `${material.id} by ${process.id}`).toBeDefined();
+          expect(process.families[material.family]?.thicknessMm, `${material.id} by ${process.id}`).toBeDefined();
         }
       }
       expect(material.thicknesses.map((s) => s.mm)).toEqual(

@@ -19,7 +19,7 @@ type Phase =
 /** The files to take home; none while something stops the cut, and then it says what. */
 export function Downloads() {
   const design = useDesign();
-  const { client, saving } = usePage();
+  const { client, saving, book } = usePage();
   const unit = useUi((s) => s.unit);
   const saved = useStore(saving, (s) => s.state);
   const plates = usePlates((s) => s.plates);
@@ -92,7 +92,7 @@ export function Downloads() {
             <span className={css.sub}>{t('take.saveDesignHint')}</span>
             <span className={saved === 'full' || saved === 'shut' ? css.failed : css.sub}>{t(`saving.${saved}`)}</span>
           </span>
-          <Button kind="plain" aria-label={t('take.saveDesign')} onClick={() => saveDesignFile(design)}>
+          <Button kind="plain" aria-label={t('take.saveDesign')} onClick={() => saveDesignFile(design, book)}>
             <Save size={16} aria-hidden /> JSON
           </Button>
         </li>

@@ -1,4 +1,4 @@
-import type { SheetThickness } from '../../geometry/stock/materials.ts';
+import type { SheetThickness } from '../../geometry/stock/stock-book.ts';
 import { setStock } from '../actions/set-stock.ts';
 import { useAct, useDesign, useUi } from '../app/page-context.ts';
 import { Field } from '../ui/Field.tsx';

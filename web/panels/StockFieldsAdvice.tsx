@@ -1,8 +1,8 @@
 import { Check } from 'lucide-react';
-import { materialById } from '../../geometry/stock/materials.ts';
 import { type Reason, recommendStock } from '../../geometry/stock/recommend-stock.ts';
+import { materialIn } from '../../geometry/stock/stock-book.ts';
 import { setStock } from '../actions/set-stock.ts';
-import { useAct, useCurrentPlate, useDesign, useUi } from '../app/page-context.ts';
+import { useAct, useCurrentPlate, useDesign, usePage, useUi } from '../app/page-context.ts';
 import type { Unit } from '../state/tastes.ts';
 import { Button } from '../ui/Button.tsx';
 import { Fold } from '../ui/Fold.tsx';
@@ -15,11 +15,12 @@ import css from './StockFields.module.css';
 export function StockFieldsAdvice() {
   const { stock } = useDesign();
   const { plate } = useCurrentPlate();
+  const { book } = usePage();
   const unit = useUi((s) => s.unit);
   const act = useAct();
   if (plate === undefined) return null;
   const { leastOpeningMm, leastWebMm } = plate.measures;
-  const advice = recommendStock(stock.use, plate.diameterMm, { leastOpeningMm, leastWebMm });
+  const advice = recommendStock(stock.use, plate.diameterMm, { leastOpeningMm, leastWebMm }, book);
   if (!('stock' in advice)) {
     const { detailMm, needsMm } = advice.tooFine;
     return (
@@ -29,7 +30,7 @@ export function StockFieldsAdvice() {
     );
   }
   const wanted = advice.stock;
-  const material = materialById(wanted.material);
+  const material = materialIn(book, wanted.material);
   const taken =
     wanted.material === stock.material &&
     wanted.process === stock.process &&

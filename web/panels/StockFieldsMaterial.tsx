@@ -1,23 +1,23 @@
 import { useId } from 'react';
 import type { Stock } from '../../geometry/design/schema.ts';
-import { type Fit, type Material, MATERIALS } from '../../geometry/stock/materials.ts';
+import type { Fit, Material } from '../../geometry/stock/stock-book.ts';
 import { setStock } from '../actions/set-stock.ts';
-import { useAct, useDesign } from '../app/page-context.ts';
+import { useAct, useDesign, usePage } from '../app/page-context.ts';
 import { Fold } from '../ui/Fold.tsx';
 import { materialName, materialSentence, reasonWords } from '../ui/record-words.ts';
 import { t } from '../words/t.ts';
 import css from './StockFields.module.css';
 
 const FINE: Fit = { grade: 'yes', reason: '' };
-/** No shop here cuts it by the usual ways; it is listed so that nobody takes it by mistake. */
-const LAST = 'pvc';
 
 /** The materials, each with what it stands; those that do not suit the use a fold away, with the reason. */
 export function StockFieldsMaterial() {
   const { stock } = useDesign();
+  const { materials } = usePage().book;
   const group = useId();
-  const suits = MATERIALS.filter((m) => fitOf(m, stock.use).grade === 'yes' && m.id !== LAST);
-  const others = MATERIALS.filter((m) => !suits.includes(m));
+  // What holds chlorine is listed so that nobody takes it by mistake, not to be taken.
+  const suits = materials.filter((m) => fitOf(m, stock.use).grade === 'yes' && !m.holds?.includes('chlorine'));
+  const others = materials.filter((m) => !suits.includes(m));
   const outside = others.some((m) => m.id === stock.material);
   return (
     <fieldset>

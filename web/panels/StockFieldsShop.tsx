@@ -1,5 +1,4 @@
-import { type Material, materialById, processFit } from '../../geometry/stock/materials.ts';
-import { processById, PROCESSES } from '../../geometry/stock/processes.ts';
+import { type Material, materialIn, processFit, processIn } from '../../geometry/stock/stock-book.ts';
 import { setStock } from '../actions/set-stock.ts';
 import { useAct, useDesign, usePage, useUi } from '../app/page-context.ts';
 import { Field } from '../ui/Field.tsx';
@@ -16,10 +15,10 @@ import { SheetField } from './SheetField.tsx';
 export function StockFieldsShop() {
   const { stock } = useDesign();
   const unit = useUi((s) => s.unit);
-  const { design } = usePage();
+  const { design, book } = usePage();
   const act = useAct();
-  const material = materialById(stock.material);
-  const process = processById(stock.process);
+  const material = materialIn(book, stock.material);
+  const process = processIn(book, stock.process);
   const fit = material === undefined ? undefined : processFit(material, stock.process);
   const problem =
     fit === undefined || fit.grade === 'yes' || material === undefined
@@ -59,7 +58,7 @@ export function StockFieldsShop() {
             }}
           >
             {process === undefined && <option value={stock.process}>{stock.process}</option>}
-            {PROCESSES.map((p) => (
+            {book.processes.map((p) => (
               <option key={p.id} value={p.id}>
                 {processName(p)}
                 {gradeWords(material, p.id)}

@@ -1,5 +1,5 @@
 import { stockSources } from '../../geometry/stock/stock-sources.ts';
-import { useDesign } from '../app/page-context.ts';
+import { useDesign, usePage } from '../app/page-context.ts';
 import { Fold } from '../ui/Fold.tsx';
 import { formatNumber } from '../ui/format-number.ts';
 import { t } from '../words/t.ts';
@@ -8,19 +8,18 @@ import css from './StockFields.module.css';
 /** Every number behind the advice on this stock, with its source or the plain words that there is none. */
 export function StockFieldsSources() {
   const { stock } = useDesign();
+  const { book } = usePage();
   return (
     <Fold title={t('advice.sources.title')}>
       <p className={css.small}>{t('advice.sources.intro')}</p>
       <ul className={css.small}>
-        {stockSources(stock).map(({ what, value, unit, source }) => (
+        {stockSources(stock, book).map(({ what, value, unit, source }) => (
           <li key={what}>
-            {value === undefined || unit === ''
-              ? t('advice.sources.plain', { what: t(`advice.sources.what.${what}`), source })
-              : t('advice.sources.line', {
-                  what: t(`advice.sources.what.${what}`),
-                  value: t(`advice.sources.units.${unit}`, { value: formatNumber(value, 2) }),
-                  source,
-                })}
+            {t('advice.sources.line', {
+              what: t(`advice.sources.what.${what}`),
+              value: t(`advice.sources.units.${unit}`, { value: formatNumber(value, 2) }),
+              source,
+            })}
           </li>
         ))}
       </ul>

@@ -1,10 +1,10 @@
 import type { FaceEntry } from '../../fonts/catalogue.ts';
 import type { Barrel } from '../../geometry/barrel/barrels.ts';
 import type { MotifEntry, MotifOption } from '../../geometry/motifs/motif.ts';
-import type { Fit, Material, SheetThickness } from '../../geometry/stock/materials.ts';
-import type { Process } from '../../geometry/stock/processes.ts';
+import { reasonOf, recordKey } from '../../geometry/stock/record-key.ts';
+import type { Fit, Material, Process, SheetThickness } from '../../geometry/stock/stock-book.ts';
 import { motifWords, shapeWords, sheetWords } from '../../geometry/words/say.ts';
-import { recordWord, t } from '../words/t.ts';
+import { recordWord } from '../words/t.ts';
 import { wordingText } from './finding-words.ts';
 
 /*
@@ -12,29 +12,29 @@ import { wordingText } from './finding-words.ts';
  * record that a language does not know yet is called what it is called in English.
  */
 
-export function materialName({ id, name }: Material): string {
-  return recordWord(`materials.${id}.name`, name);
+export function materialName(material: Material): string {
+  return recordWord(recordKey('materials', material, 'name'), material.name);
 }
 
-export function materialSentence({ id, sentence }: Material): string {
-  return recordWord(`materials.${id}.sentence`, sentence);
+export function materialSentence(material: Material): string {
+  return recordWord(recordKey('materials', material, 'sentence'), material.sentence);
 }
 
-export function processName({ id, name }: Process): string {
-  return recordWord(`processes.${id}.name`, name);
+export function processName(process: Process): string {
+  return recordWord(recordKey('processes', process, 'name'), process.name);
 }
 
-export function processSentence({ id, sentence }: Process): string {
-  return recordWord(`processes.${id}.sentence`, sentence);
+export function processSentence(process: Process): string {
+  return recordWord(recordKey('processes', process, 'sentence'), process.sentence);
 }
 
-export function processCaution({ id, caution }: Process): string {
-  return recordWord(`processes.${id}.caution`, caution);
+export function processCaution(process: Process): string {
+  return recordWord(recordKey('processes', process, 'caution'), process.caution);
 }
 
 /** Why a stock does not suit; nothing for a plain yes. */
 export function reasonWords(fit: Fit): string {
-  return fit.grade === 'yes' ? '' : t(`reasons.${fit.why}`);
+  return fit.grade === 'yes' ? '' : wordingText(reasonOf(fit), 'mm');
 }
 
 /** `16 ga`, `1.5 mm`. */

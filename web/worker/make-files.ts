@@ -11,6 +11,8 @@ import { plateFileNames } from '../../geometry/files/names.ts';
 import { writeSvg } from '../../geometry/files/svg.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
 import { provePlan } from '../../geometry/prove-plan.ts';
+import { ownRules } from '../../geometry/stock/own-rules.ts';
+import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import { fileStem } from './file-stem.ts';
 import type { Made, MadeFile, MadeFiles, WantedFile } from './plate-api.ts';
 
@@ -29,14 +31,15 @@ interface Planned {
 export async function makeFiles(
   design: Design,
   wanted: readonly WantedFile[],
-  make: (design: Design, plateId: string) => Promise<Made>,
+  make: (design: Design, plateId: string, book: StockBook) => Promise<Made>,
+  book: StockBook,
 ): Promise<MadeFiles> {
   const needed = wanted.some((w) => w.kind === 'all' || w.kind === 'spec-sheet')
     ? design.plates.map((p) => p.id)
     : wanted.flatMap((w) => ('plateId' in w ? [w.plateId] : []));
   const planned = new Map<string, Planned>();
   for (const plateId of new Set(needed)) {
-    const made = await make(design, plateId);
+    const made = await make(design, plateId, book);
     if ('problem' in made) return made;
     const plan = planCuts(made.plate);
     const plate = provePlan(made.plate, plan);
@@ -46,9 +49,9 @@ export async function makeFiles(
   }
   const files: MadeFile[] = [];
   for (const want of wanted) {
-    if (want.kind === 'all') files.push(await everything(design, planned));
-    else if (want.kind === 'spec-sheet') files.push(await specSheet(design, planned));
-    else files.push(cutFile(design, want.kind, want.plateId, planned));
+    if (want.kind === 'all') files.push(await everything(design, planned, book));
+    else if (want.kind === 'spec-sheet') files.push(await specSheet(design, planned, book));
+    else files.push(cutFile(design, want.kind, want.plateId, planned, book));
   }
   return { files };
 }
@@ -58,44 +61,45 @@ function cutFile(
   kind: 'dxf' | 'svg',
   plateId: string,
   planned: ReadonlyMap<string, Planned>,
+  book: StockBook,
 ): MadeFile {
   const found = planned.get(plateId);
   if (found === undefined) throw new Error(`no plate ${plateId}`);
   const text = kind === 'dxf' ? writeDxf(design, found.plate, found.plan) : writeSvg(design, found.plate, found.plan);
   const type = kind === 'dxf' ? 'image/vnd.dxf' : 'image/svg+xml';
-  return { name: cutFileName(design, kind, plateId), type, bytes: strToU8(text) };
+  return { name: cutFileName(design, kind, plateId, book), type, bytes: strToU8(text) };
 }
 
 /** The same name whether a plate is taken alone or with the others. */
-function cutFileName(design: Design, kind: 'dxf' | 'svg', plateId: string): string {
-  const fingerprint = shortFingerprint(design);
+function cutFileName(design: Design, kind: 'dxf' | 'svg', plateId: string, book: StockBook): string {
+  const fingerprint = shortFingerprint(design, ownRules(design, book));
   const plates = design.plates.map(({ name }) => ({ name, fingerprint }));
   return (
     plateFileNames(design.title, plates, kind)[design.plates.findIndex((p) => p.id === plateId)] ?? `plate.${kind}`
   );
 }
 
-async function specSheet(design: Design, planned: ReadonlyMap<string, Planned>): Promise<MadeFile> {
+async function specSheet(design: Design, planned: ReadonlyMap<string, Planned>, book: StockBook): Promise<MadeFile> {
   const [{ writeSpecSheet }, regular, bold] = await Promise.all([
     import('../../geometry/files/spec-sheet.ts'),
     fetchBytes(regularUrl),
     fetchBytes(boldUrl),
   ]);
-  const bytes = await writeSpecSheet(design, [...planned.values()], { regular, bold });
+  const bytes = await writeSpecSheet(design, [...planned.values()], { regular, bold }, book);
   return {
-    name: `${fileStem(design.title)}-${shortFingerprint(design)}-spec-sheet.pdf`,
+    name: `${fileStem(design.title)}-${shortFingerprint(design, ownRules(design, book))}-spec-sheet.pdf`,
     type: 'application/pdf',
     bytes: bytes.slice(),
   };
 }
 
-async function everything(design: Design, planned: ReadonlyMap<string, Planned>): Promise<MadeFile> {
+async function everything(design: Design, planned: ReadonlyMap<string, Planned>, book: StockBook): Promise<MadeFile> {
   const files = [...planned.keys()].flatMap((id) => [
-    cutFile(design, 'dxf', id, planned),
-    cutFile(design, 'svg', id, planned),
+    cutFile(design, 'dxf', id, planned, book),
+    cutFile(design, 'svg', id, planned, book),
   ]);
-  files.push(await specSheet(design, planned));
-  const stem = `${fileStem(design.title)}-${shortFingerprint(design)}`;
+  files.push(await specSheet(design, planned, book));
+  const stem = `${fileStem(design.title)}-${shortFingerprint(design, ownRules(design, book))}`;
   const content: Zippable = { [`${stem}.json`]: strToU8(designText(design)) };
   for (const file of files) content[file.name] = file.bytes;
   return { name: `${stem}.zip`, type: 'application/zip', bytes: zipSync(content, { mtime: ZIP_TIME }).slice() };

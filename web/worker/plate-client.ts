@@ -1,6 +1,8 @@
 import { wrap } from 'comlink';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
+import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import type { PlatesStore } from '../state/plates-store.ts';
 import { createLatestWins } from './latest-wins.ts';
 import { unpackPlate } from './pack-plate.ts';
@@ -19,8 +21,14 @@ interface Job {
   readonly plateId: string | undefined;
 }
 
-/** Speaks with the worker that makes the plates, and puts what comes back where the page looks. */
-export function startPlateClient(store: PlatesStore): PlateClient {
+/**
+ * Speaks with the worker that makes the plates, and puts what comes back where the page looks. Every question waits for
+ * the shop's book.
+ */
+export function startPlateClient(store: PlatesStore, shop: Promise<StockBook>): PlateClient {
+  /** Only numbers of the shop's own travel with a design: the worker has those that ship. */
+  const own = shop.then((book) => (book === BUILT_IN ? undefined : book));
+
   let remote = open();
 
   function open(): { readonly worker: Worker; readonly api: PlateApi; readonly broken: Promise<never> } {
@@ -48,7 +56,8 @@ export function startPlateClient(store: PlatesStore): PlateClient {
   }
 
   async function make(design: Design, plateId: string): Promise<Made> {
-    const made = await ask((api) => api.make(design, plateId));
+    const book = await own;
+    const made = await ask((api) => api.make(design, plateId, book));
     return 'problem' in made ? made : { plate: unpackPlate(made.packed) };
   }
 
@@ -88,7 +97,8 @@ export function startPlateClient(store: PlatesStore): PlateClient {
     },
     async files(design, wanted) {
       try {
-        return await ask((api) => api.files(design, wanted));
+        const book = await own;
+        return await ask((api) => api.files(design, wanted, book));
       } catch {
         return { problem: 'trouble.files' };
       }

@@ -4,6 +4,8 @@ import { loadFaces } from '../../fonts/browser-faces.ts';
 import { createStore } from '../../geometry/solve-store.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { makePlate } from '../../geometry/make-plate.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
+import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import { packPlate } from './pack-plate.ts';
 import type { Made, PlateApi } from './plate-api.ts';
 import { createRecentPlates } from './recent-plates.ts';
@@ -14,12 +16,12 @@ const store = createStore();
 
 const recent = createRecentPlates(24);
 
-async function make(design: Design, plateId: string): Promise<Made> {
+async function make(design: Design, plateId: string, book: StockBook): Promise<Made> {
   const known = recent.get(design, plateId);
   if (known !== undefined) return { plate: known };
   try {
     const { faces, problems } = await loadFaces(design);
-    const plate = makePlate(design, plateId, faces, store);
+    const plate = makePlate(design, plateId, faces, store, book);
     const texts = (face: string): string[] =>
       design.elements.flatMap((e) => (isText(e) && e.face === face ? [e.id] : []));
     // a face that could not be fetched may come at the next try
@@ -31,16 +33,16 @@ async function make(design: Design, plateId: string): Promise<Made> {
 }
 
 const api: PlateApi = {
-  async make(design, plateId) {
-    const made = await make(design, plateId);
+  async make(design, plateId, book = BUILT_IN) {
+    const made = await make(design, plateId, book);
     if ('problem' in made) return made;
     const packed = packPlate(made.plate);
     return transfer({ packed }, [packed.xy.buffer]);
   },
-  async files(design, wanted) {
+  async files(design, wanted, book = BUILT_IN) {
     try {
       const { makeFiles } = await import('./make-files.ts');
-      return await makeFiles(design, wanted, make);
+      return await makeFiles(design, wanted, make, book);
     } catch {
       return { problem: 'trouble.files' };
     }

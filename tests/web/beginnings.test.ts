@@ -2,9 +2,10 @@ import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
-import type { Design } from '../../geometry/design/schema.ts';
+import { designSchema, type Design } from '../../geometry/design/schema.ts';
 import { makePlate } from '../../geometry/make-plate.ts';
 import { createStore } from '../../geometry/solve-store.ts';
+import { addArtwork } from '../../web/actions/add-artwork.ts';
 import { READY_MADE } from '../../web/app/beginnings.ts';
 import { giveAnswer, readAnswer, shownAs } from '../../web/beginnings/answer.ts';
 import { initialsOf } from '../../web/beginnings/initials.ts';
@@ -72,6 +73,17 @@ describe('beginnings', () => {
       );
     const said = await lookAt(long, 'large');
     expect(said.filter((s) => /^text-(overlap|too-long-for-ring|outside-plate)|too-near-rim/.test(s))).toEqual([]);
+  });
+
+  it('takes a drawing of the person’s own in the place of the one that stands in, and one of ours back again', () => {
+    const { design, questions } = READY_MADE.find(({ id }) => id === 'drawing-and-ring')!;
+    const question = questions.find((q) => q.kind === 'motif')!;
+    const drawing = { name: 'owl.svg', path: 'M0 0L1 0L1 1Z', width: 1 };
+    const own = addArtwork(design, drawing, [], 250, question.elements[0]).design;
+    expect(own.elements.find((e) => e.id === 'motif')).toMatchObject({ kind: 'artwork', name: 'owl.svg', size: 0.8 });
+    expect(readAnswer(own, question)).toBe('');
+    const back = giveAnswer(own, question, 'bell').design;
+    expect(designSchema.parse(back)).toEqual(giveAnswer(design, question, 'bell').design);
   });
 
   it('says nothing where nothing is answered', () => {

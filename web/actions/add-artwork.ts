@@ -1,6 +1,8 @@
 import type { Artwork, Design } from '../../geometry/design/schema.ts';
+import type { Extent } from '../../geometry/layout/placed.ts';
 import type { Change } from '../state/history.ts';
 import { freeId } from './free-id.ts';
+import { freePlace } from './free-place.ts';
 
 /** A drawing as it was read: its name, its path 1 high, how wide that makes it, and its height in mm if the file says. */
 export interface ReadDrawing {
@@ -10,8 +12,17 @@ export interface ReadDrawing {
   readonly heightMm?: number | undefined;
 }
 
-/** Adds a drawing in the middle, as large as its file says where that fits; or puts it in the place of another. */
-export function addArtwork(design: Design, drawing: ReadDrawing, radiusMm: number, inPlaceOf?: string): Change {
+/**
+ * Adds a drawing where there is room, as large as its file says where that fits; or puts it in the place of another.
+ * extents: of the plate looked at, mm; radiusMm: its radius.
+ */
+export function addArtwork(
+  design: Design,
+  drawing: ReadDrawing,
+  extents: readonly Extent[],
+  radiusMm: number,
+  inPlaceOf?: string,
+): Change {
   const name = drawing.name.slice(0, 120);
   const old = design.elements.find((e) => e.id === inPlaceOf);
   if (old && (old.kind === 'motif' || old.kind === 'artwork')) {
@@ -29,9 +40,7 @@ export function addArtwork(design: Design, drawing: ReadDrawing, radiusMm: numbe
     id,
     name,
     path: drawing.path,
-    x: 0,
-    y: 0,
-    size,
+    ...freePlace(extents, radiusMm, size, drawing.width),
     turnDeg: 0,
     around: 'once',
   };

@@ -1,9 +1,23 @@
 import type { Design, Motif } from '../../geometry/design/schema.ts';
+import type { Extent } from '../../geometry/layout/placed.ts';
+import { outlineBox } from '../../geometry/measure/outline-box.ts';
+import { motifById } from '../../geometry/motifs/catalogue.ts';
+import { drawMotif } from '../../geometry/motifs/draw-motif.ts';
 import type { Change } from '../state/history.ts';
 import { freeId } from './free-id.ts';
+import { freePlace } from './free-place.ts';
 
-/** Adds a motif in the middle; or puts it in the place of another drawing, whose place and size it takes. */
-export function addMotif(design: Design, motif: string, inPlaceOf?: string): Change {
+/**
+ * Adds a motif where there is room; or puts it in the place of another drawing, whose place and size it takes.
+ * extents: of the plate looked at, mm; radiusMm: its radius.
+ */
+export function addMotif(
+  design: Design,
+  motif: string,
+  extents: readonly Extent[],
+  radiusMm: number,
+  inPlaceOf?: string,
+): Change {
   const old = design.elements.find((e) => e.id === inPlaceOf);
   if (old && (old.kind === 'motif' || old.kind === 'artwork')) {
     const { x, y, size, turnDeg, around } = old;
@@ -14,11 +28,16 @@ export function addMotif(design: Design, motif: string, inPlaceOf?: string): Cha
     kind: 'motif',
     id: freeId(design.elements, 'motif'),
     motif,
-    x: 0,
-    y: 0,
-    size: motif === 'flourish' ? 0.14 : 0.5,
+    ...freePlace(extents, radiusMm, motif === 'flourish' ? 0.14 : 0.5, widthOf(motif)),
     turnDeg: 0,
     around: 'once',
   };
   return { design: { ...design, elements: [...design.elements, fresh] }, undo: 'step' };
+}
+
+/** How wide it is when it is 1 high. */
+function widthOf(id: string): number {
+  const motif = motifById(id);
+  const box = motif && outlineBox(drawMotif(motif, {}));
+  return box ? box.maxX - box.minX : 1;
 }

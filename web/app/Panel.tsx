@@ -48,7 +48,7 @@ export function Panel() {
         <h2 ref={title} tabIndex={-1} className={css.title}>
           {beginning === undefined ? t('begin.title') : t(`begin.kinds.${beginning.id}`)}
         </h2>
-        <div className={css.question}>
+        <div className={`${css.question} ${css.fill}`}>
           <Suspense>
             {beginning === undefined ? <Beginnings /> : <BeginningsSheet key={beginning.id} beginning={beginning} />}
           </Suspense>

@@ -26,6 +26,7 @@ export function StageArea() {
   const { spec, plate } = useCurrentPlate();
   const plates = usePlates((s) => s.plates);
   const busy = usePlates((s) => s.busy);
+  const failed = usePlates((s) => s.trouble) !== undefined;
   const view = useUi((s) => s.view);
   const state = useUi((s) => s.barrelState);
   const lit = useUi((s) => s.litFinding);
@@ -64,7 +65,7 @@ export function StageArea() {
               onPickFinding={(index) => ui.getState().set({ litFinding: index, findingsOpen: true })}
               units={unit}
               theme={theme}
-              words={plate === undefined ? { ...stageWords(), empty: t('stage.loading') } : stageWords()}
+              words={plate === undefined ? { ...stageWords(), empty: failed ? '' : t('stage.loading') } : stageWords()}
               showBridges={bridging}
               gapOn={gaps ? surface : undefined}
               work={

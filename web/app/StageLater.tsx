@@ -1,7 +1,7 @@
 import { lazy, Suspense, useEffect, useState } from 'react';
 import { t } from '../words/t.ts';
 import { FirstPlate } from './FirstPlate.tsx';
-import { useCurrentPlate } from './page-context.ts';
+import { useCurrentPlate, usePlates } from './page-context.ts';
 
 const StageArea = lazy(async () => ({ default: (await import('./StageArea.tsx')).StageArea }));
 
@@ -14,6 +14,7 @@ let drawnBefore = false;
 /** The stage with all that works on it is large to load: it comes once the plate is in sight. */
 export function StageLater() {
   const { plate } = useCurrentPlate();
+  const trouble = usePlates((s) => s.trouble);
   const [drawn, setDrawn] = useState(drawnBefore);
   useEffect(() => {
     drawnBefore = drawn;
@@ -21,7 +22,13 @@ export function StageLater() {
     const timer = setTimeout(() => setDrawn(true), LONGEST_WAIT_MS);
     return () => clearTimeout(timer);
   }, [drawn]);
-  const picture = <FirstPlate plate={plate} waiting={t('stage.loading')} onDrawn={() => setDrawn(true)} />;
+  const picture = (
+    <FirstPlate
+      plate={plate}
+      waiting={trouble === undefined ? t('stage.loading') : ''}
+      onDrawn={() => setDrawn(true)}
+    />
+  );
   return drawn ? (
     <Suspense fallback={picture}>
       <StageArea />

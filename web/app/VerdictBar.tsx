@@ -25,11 +25,10 @@ export function VerdictBar() {
   const count = (severity: string): number => findings.filter((f) => f.severity === severity).length;
   // what stood here is no longer true of the design once a change takes its time
   const outdated = useLasting(busy, SLOW_MS);
+  const failed = plate === undefined && trouble !== undefined && !busy;
   const sentence =
-    plate === undefined || outdated
-      ? trouble === undefined || busy
-        ? t('verdict.working')
-        : t('verdict.failed')
+    failed || plate === undefined || outdated
+      ? t(failed ? 'verdict.failed' : 'verdict.working')
       : plate.measures.openings === 0 && plate.verdict !== 'stop'
         ? t('verdict.none')
         : verdictSentence(plate.verdict, count('stop'), count('look'));
@@ -39,12 +38,14 @@ export function VerdictBar() {
     <section className={css.verdict} aria-label={t('verdict.list')}>
       {trouble !== undefined && (
         <p className={css.trouble} role="alert">
-          {t(trouble)}
+          {t(plate === undefined && trouble === 'trouble.worker' ? 'trouble.noPlate' : trouble)}
         </p>
       )}
       {shown && <FindingsList findings={findings} />}
       <div className={css.line} data-busy={busy || undefined}>
-        {plate === undefined || outdated ? (
+        {failed ? (
+          <VerdictMark verdict="stop" size={22} silent />
+        ) : plate === undefined || outdated ? (
           <LoaderCircle className={css.turning} size={22} aria-hidden />
         ) : (
           <VerdictMark verdict={plate.verdict} size={22} silent />

@@ -1,7 +1,7 @@
 import { useEffect, useId, useState } from 'react';
 import type { Composed, Tone } from '../../geometry/artwork/painted.ts';
 import { addArtwork } from '../actions/add-artwork.ts';
-import { useAct, usePage } from '../app/page-context.ts';
+import { useAct, useCurrentPlate, usePage } from '../app/page-context.ts';
 import { useRadiusMm } from '../panels/use-radius.ts';
 import { Button } from '../ui/Button.tsx';
 import { Choice } from '../ui/Choice.tsx';
@@ -30,6 +30,7 @@ export function FileDialog({ file, inPlaceOf }: FileDialogProps) {
   const act = useAct();
   const { ui } = usePage();
   const radius = useRadiusMm();
+  const { plate } = useCurrentPlate();
 
   useEffect(() => {
     let gone = false;
@@ -57,6 +58,7 @@ export function FileDialog({ file, inPlaceOf }: FileDialogProps) {
       const change = addArtwork(
         design,
         { name: file.name, path: drawn.path, width: drawn.width, heightMm },
+        plate?.layout.extents ?? [],
         radius,
         inPlaceOf,
       );

@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'react';
 import { MOTIFS } from '../../geometry/motifs/catalogue.ts';
 import { addMotif } from '../actions/add-motif.ts';
-import { useAct, usePage } from '../app/page-context.ts';
+import { useAct, useCurrentPlate, usePage } from '../app/page-context.ts';
+import { useRadiusMm } from '../panels/use-radius.ts';
 import { Button } from '../ui/Button.tsx';
 import { Modal } from '../ui/Modal.tsx';
 import type { SmallPicture } from '../worker/artwork-api.ts';
@@ -16,11 +17,13 @@ import css from './MotifPicker.module.css';
 export function MotifPicker({ inPlaceOf }: { readonly inPlaceOf: string | undefined }) {
   const act = useAct();
   const { ui } = usePage();
+  const { plate } = useCurrentPlate();
+  const radius = useRadiusMm();
   const pictures = useMotifPictures();
 
   function choose(id: string): void {
     act((design) => {
-      const change = addMotif(design, id, inPlaceOf);
+      const change = addMotif(design, id, plate?.layout.extents ?? [], radius, inPlaceOf);
       const added = inPlaceOf ?? change.design.elements.at(-1)?.id;
       ui.getState().set({ selectedId: added });
       return change;

@@ -14,8 +14,11 @@ import type { LettersQuestion, MotifQuestion, Question, TextQuestion } from './q
 export function readAnswer(design: Design, question: Question): string | undefined {
   switch (question.kind) {
     case 'motif': {
-      const element = question.elements.map((id) => elementOf(design, id)).find((e) => e?.kind === 'motif');
-      return element?.kind === 'motif' ? element.motif : undefined;
+      const drawings = question.elements.map((id) => elementOf(design, id)).filter((e) => e !== undefined);
+      const motif = drawings.find((e) => e.kind === 'motif');
+      // a drawing of the person's own is an answer too, and none of those offered
+      if (motif === undefined) return drawings.some((e) => e.kind === 'artwork') ? '' : undefined;
+      return motif.motif;
     }
     case 'letters':
       return readLetters(design, question);
@@ -88,6 +91,10 @@ function giveMotif(design: Design, question: MotifQuestion, answer: string): Des
   return question.elements.reduce(
     (d, id) =>
       editElement(d, id, (e): DesignElement => {
+        if (e.kind === 'artwork') {
+          const { name: _name, path: _path, ...place } = e;
+          return { ...place, kind: 'motif', motif: answer };
+        }
         if (e.kind !== 'motif' || e.motif === answer) return e;
         // what was set about the one drawing means nothing to the other
         const { options: _options, ...rest } = e;

@@ -2,16 +2,21 @@ import { useId } from 'react';
 import type { Outline } from '../../geometry/shapes.ts';
 import { motifById } from '../../geometry/motifs/catalogue.ts';
 import { drawMotif } from '../../geometry/motifs/draw-motif.ts';
-import { useAct } from '../app/page-context.ts';
+import { useAct, useDesign } from '../app/page-context.ts';
 import { giveAnswer } from '../beginnings/answer.ts';
 import type { MotifQuestion } from '../beginnings/question.ts';
 import { motifName } from '../ui/record-words.ts';
 import { t } from '../words/t.ts';
+import { AddDrawing } from './AddDrawing.tsx';
 import css from './BeginningsSheet.module.css';
 
 /** A few drawings of ours to choose from. */
 export function BeginningsMotif({ question, answer }: { readonly question: MotifQuestion; readonly answer: string }) {
   const act = useAct();
+  const design = useDesign();
+  const [element] = question.elements;
+  const drawn = design.elements.find((e) => e.id === element);
+  const own = drawn?.kind === 'artwork' ? drawn.name : undefined;
   const name = useId();
   return (
     <fieldset>
@@ -35,7 +40,14 @@ export function BeginningsMotif({ question, answer }: { readonly question: Motif
           </label>
         ))}
       </div>
-      {question.standsIn === true && <p className={css.hint}>{t('begin.drawingHint')}</p>}
+      {question.standsIn === true && element !== undefined && (
+        <div className={css.own}>
+          <AddDrawing inPlaceOf={element} standsIn={own === undefined} />
+          <p className={css.hint}>
+            {own === undefined ? t('begin.drawingHint') : t('begin.drawingOwn', { name: own })}
+          </p>
+        </div>
+      )}
     </fieldset>
   );
 }

@@ -27,8 +27,10 @@ export function FacePicker({ faces, sample, elementId, onPick }: FacePickerProps
         <input type="radio" name={name} className="sr-only" checked={id === only} onChange={() => onPick(id)} />
         <span className={css.inner} data-partly={(only === undefined && faces.has(id)) || undefined}>
           <FaceSample id={id} source={source} text={sample} />
-          <span className={css.name}>{title}</span>
-          {suits !== undefined && <span className={css.suits}>{suits}</span>}
+          <span className={css.caption}>
+            <span className={css.name}>{title}</span>
+            {suits}
+          </span>
         </span>
       </label>
     </li>

@@ -3,7 +3,7 @@
  * for a little more way, one that comes back to hot metal later.
  *
  * 1. The shortest round trip, words kept together (tour.ts).
- * 2. While the way is no more than EXTRA_SHARE longer and words stay whole: openings change places, move, or a stretch
+ * 2. While the way is no more than the extra share longer and words stay whole: openings change places, move, or a stretch
  *    is run backwards, whenever the sum of what is too hot falls.
  * 3. The best points to pierce for that order.
  */
@@ -24,23 +24,29 @@ export interface Round {
   readonly taken: readonly number[];
 }
 
-/** How much longer the ways between the openings of a plate may become for the sake of heat. */
-const EXTRA_SHARE = 0.04;
+/** How much longer the ways between the openings of a plate may become for the sake of heat, unless it is said. */
+export const EXTRA_SHARE = 0.04;
+/** Words that must stay whole make more kicks useless than a plain tour does. */
+const KICKS_PER_OPENING = 120;
 /** Tries for each opening; more find little. */
-const TRIES_PER_OPENING = 60;
+const TRIES_PER_OPENING = 100;
 const OUTLINE_MM = 0.1;
 /** Off the edge, so that a ray begins inside it. */
 const OFF_MM = 2 * OUTLINE_MM;
 
 /** The same round trip, forwards and backwards. */
-export function coolRound(openings: readonly WorkOpening[], settings: CutSettings): readonly [Round, Round] {
+export function coolRound(
+  openings: readonly WorkOpening[],
+  settings: CutSettings,
+  extraShare: number,
+): readonly [Round, Round] {
   const groups = openings.map((o): TourGroup => ({
     points: o.outer.leads.map((l) => l.start.at),
     ...(!o.isLoose && { club: o.word }),
   }));
-  const short = shortTour(groups);
+  const short = shortTour(groups, { kicksPerGroup: KICKS_PER_OPENING });
   const tally = new Tally(openings, groups, short.taken, settings);
-  const order = cooler([...short.order], groups, tally, short.lengthMm * (1 + EXTRA_SHARE));
+  const order = cooler([...short.order], groups, tally, short.lengthMm * (1 + extraShare));
   const gap = gapOf(openings);
   const back = [...order].reverse();
   return [

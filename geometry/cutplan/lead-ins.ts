@@ -12,7 +12,7 @@
  */
 import { deepestPoint } from '../adapters/polylabel.ts';
 import { nearestOnSegment, segmentsMeet } from '../measure/distance.ts';
-import { regionHolds } from '../measure/ring.ts';
+import { regionHolds, ringBox } from '../measure/ring.ts';
 import type { Contour, Point, Region } from '../shapes.ts';
 import { contourFrom, contourLengthTo, runPoints, type Station, stationAt, stationsOn } from './contour-walk.ts';
 import type { Run } from './sheet-plan.ts';
@@ -47,6 +47,9 @@ const CORNER_COS = Math.cos((20 * Math.PI) / 180);
 /** What is dearer than the best by more is left out; and no more than so many are kept for the tour. */
 const SLACK = 0.35;
 const MOST_LEADS = 20;
+
+/** Pieces that a way in is looked at in. */
+const PIECES = 14;
 
 /** The tangent arc takes a quarter of a circle. */
 const QUARTER_BULGE = Math.tan(Math.PI / 8);
@@ -109,27 +112,32 @@ export function pathFrom(path: Contour, lead: Lead): Contour {
   return contourFrom(path, lead.start);
 }
 
-/** A way in is looked at up to this share of its last piece: there the path's fit and its room differ. */
-const BEFORE_END = 0.8;
-
-/** The run stays where the beam's middle may be, and nothing is cut within half a kerf of the pierce's own hole. */
+/**
+ * The run stays where the beam's middle may be, and nothing is cut within half a kerf of the pierce's own hole. Its last
+ * piece, which ends on the room's edge, is left out.
+ */
 function fits(run: Run, pierce: Point, room: Region, clearMm: number): boolean {
   if (!regionHolds(room, pierce)) return false;
-  const points = runPoints(run, Math.max(0.02, Math.hypot(run[0]!.x - run[1]!.x, run[0]!.y - run[1]!.y) / 14));
-  // The last piece ends on the room's own edge: all but its very end is looked at.
-  const last = points.length - 1;
-  const [from, to] = [points[last - 1]!, points[last]!];
-  points[last] = { x: from.x + (to.x - from.x) * BEFORE_END, y: from.y + (to.y - from.y) * BEFORE_END };
+  const points = runPoints(run, Math.max(0.02, Math.hypot(run[0]!.x - run[1]!.x, run[0]!.y - run[1]!.y) / PIECES));
+  const last = points.length - 2;
+  const box = ringBox(points);
   for (const ring of [room.outer, ...room.holes]) {
     let a = ring[ring.length - 1]!;
     for (const b of ring) {
-      const near = nearestOnSegment(pierce, a, b);
-      if (Math.hypot(near.x - pierce.x, near.y - pierce.y) < clearMm) return false;
-      for (let i = 0; i < last; i++) if (segmentsMeet(points[i]!, points[i + 1]!, a, b)) return false;
+      const isNear =
+        Math.min(a.x, b.x) <= box.maxX + clearMm &&
+        Math.max(a.x, b.x) >= box.minX - clearMm &&
+        Math.min(a.y, b.y) <= box.maxY + clearMm &&
+        Math.max(a.y, b.y) >= box.minY - clearMm;
+      if (isNear) {
+        const near = nearestOnSegment(pierce, a, b);
+        if (Math.hypot(near.x - pierce.x, near.y - pierce.y) < clearMm) return false;
+        for (let i = 0; i < last; i++) if (segmentsMeet(points[i]!, points[i + 1]!, a, b)) return false;
+      }
       a = b;
     }
   }
-  return regionHolds(room, points[last]!);
+  return last < 1 || regionHolds(room, points[last]!);
 }
 
 function fromDeepest(path: Contour, room: Region, { kerfMm }: LeadWishes): Lead {

@@ -22,7 +22,8 @@ import { placeVertices } from './contour-walk.ts';
 import type { CutPlan } from './cut-plan.ts';
 import { pathFrom, type Lead } from './lead-ins.ts';
 import { linkPasses } from './link-passes.ts';
-import { type PlateWork, plateWork } from './plate-work.ts';
+import type { Round } from './cool-round.ts';
+import { plateRounds, type PlateWork, plateWork } from './plate-work.ts';
 import { leadsAroundPlates, rimLeads } from './rim-leads.ts';
 import type { CutPass, CutSettings, SheetPlan } from './sheet-plan.ts';
 import { notesOf } from './plan-notes.ts';
@@ -36,6 +37,8 @@ export interface SheetWishes {
   readonly marks?: readonly WitnessMark[];
   /** Pieces likelier to tip than the limit are held by two small tabs. */
   readonly tabs?: boolean;
+  /** Share by which the ways between openings may grow so that hot spots are come back to later; usual: 0.04. */
+  readonly extraForHeat?: number;
 }
 
 /** Throws RangeError when a plate's wish has no cut plan. */
@@ -46,7 +49,7 @@ export function planSheet(
   wishes: SheetWishes = {},
 ): SheetPlan {
   const marks = wishes.marks ?? [];
-  const placed = sheet.plates.map((plate) => placedWork(plate, plans, settings));
+  const placed = sheet.plates.map((plate) => placedWork(plate, plans, settings, wishes.extraForHeat));
   const byId = new Map(placed.map((p) => [p.plate.id, p]));
   for (const p of placed) {
     const host = p.plate.inside === undefined ? undefined : byId.get(p.plate.inside);
@@ -70,6 +73,7 @@ export function planSheet(
 interface PlacedWork {
   readonly plate: PlacedPlate;
   readonly work: PlateWork;
+  readonly rounds: readonly Round[];
   /** For each round the lead of each opening's outer pass. */
   readonly leads: readonly Lead[][];
   rims: readonly Lead[];
@@ -79,12 +83,18 @@ interface PlacedWork {
   readonly guests: Map<number, PlacedPlate[]>;
 }
 
-function placedWork(plate: PlacedPlate, plans: ReadonlyMap<string, CutPlan>, settings: CutSettings): PlacedWork {
+function placedWork(
+  plate: PlacedPlate,
+  plans: ReadonlyMap<string, CutPlan>,
+  settings: CutSettings,
+  extraForHeat: number | undefined,
+): PlacedWork {
   const plan = plans.get(plate.wish);
   if (!plan) throw new RangeError(`there is no cut plan for ${plate.wish}`);
   const work = plateWork(plan, settings);
-  const leads = work.rounds.map(({ taken }) => work.openings.map((o, i) => o.outer.leads[taken[i]!]!));
-  return { plate, work, leads, rims: [], guests: new Map() };
+  const rounds = plateRounds(work, settings, extraForHeat);
+  const leads = rounds.map(({ taken }) => work.openings.map((o, i) => o.outer.leads[taken[i]!]!));
+  return { plate, work, rounds, leads, rims: [], guests: new Map() };
 }
 
 const FLAT_MM = 0.05;
@@ -110,13 +120,13 @@ function keepOffGuests(host: PlacedWork, kerfMm: number): void {
 function visitOf(p: PlacedWork): Visit {
   const place = (point: Point): Point => placeRing([point], p.plate)[0]!;
   const rims = p.rims.map((l) => ({ pierce: place(l.pierce), at: place(l.start.at) }));
-  return { plate: p.plate, options: p.work.rounds.flatMap((_, round) => optionsOf(p, round, place)), rims };
+  return { plate: p.plate, options: p.rounds.flatMap((_, round) => optionsOf(p, round, place)), rims };
 }
 
 /** A round, begun at each of its words. */
 function optionsOf(p: PlacedWork, round: number, place: (point: Point) => Point): VisitOption[] {
-  const { openings, rounds } = p.work;
-  const { order } = rounds[round]!;
+  const { openings } = p.work;
+  const { order } = p.rounds[round]!;
   const leads = p.leads[round]!;
   const from = openings.map((o, i) => place((innerLead(o) ?? leads[i]!).pierce));
   const to = leads.map((l) => place(l.start.at));

@@ -7,7 +7,7 @@ import { contourToRing } from '../measure/arc.ts';
 import { castRay, type EdgeGrid, edgeGrid } from '../measure/edge-grid.ts';
 import type { Contour, Point, Region } from '../shapes.ts';
 import { contourLengthTo, type Station, stationsOn } from './contour-walk.ts';
-import { coolRound, type Round } from './cool-round.ts';
+import { coolRound, EXTRA_SHARE, type Round } from './cool-round.ts';
 import type { CutPlan } from './cut-plan.ts';
 import { type KerfPlate, kerfPaths } from './kerf-paths.ts';
 import { leadsOf } from './lead-ins.ts';
@@ -17,14 +17,13 @@ import type { WorkOpening } from './work-opening.ts';
 export interface PlateWork {
   readonly kerf: KerfPlate;
   readonly openings: readonly WorkOpening[];
-  /** The order of the openings, round, and where each is begun: forwards and backwards. */
-  readonly rounds: readonly [Round, Round];
   /** Places on the rim's path, with the metal inside of each. */
   readonly rimStations: readonly { readonly start: Station; readonly metalMm: number }[];
 }
 
 const RIM_STATIONS = 72;
-const FLAT_MM = 0.01;
+/** So fine that a way in which meets the path without a kink is not taken for one that crosses it. */
+const FLAT_MM = 0.002;
 const OUTLINE_MM = 0.05;
 
 /** The work for a plate under settings; kept as long as its cut plan is. */
@@ -38,6 +37,16 @@ export function plateWork(plan: CutPlan, settings: CutSettings): PlateWork {
 }
 
 const workOf = keptWith((_plan: CutPlan) => new Map<string, PlateWork>());
+
+/** The order of the openings, round, and where each is begun, forwards and backwards; kept with the work. */
+export function plateRounds(work: PlateWork, settings: CutSettings, extraShare = EXTRA_SHARE): readonly [Round, Round] {
+  const known = roundsOf(work);
+  let rounds = known.get(extraShare);
+  if (!rounds) known.set(extraShare, (rounds = coolRound(work.openings, settings, extraShare)));
+  return rounds;
+}
+
+const roundsOf = keptWith((_work: PlateWork) => new Map<number, readonly [Round, Round]>());
 
 function workOut(plan: CutPlan, settings: CutSettings): PlateWork {
   const kerf = kerfPaths(plan, settings.kerfMm);
@@ -58,7 +67,7 @@ function workOut(plan: CutPlan, settings: CutSettings): PlateWork {
     start,
     metalMm: metalBeside(grid, start),
   }));
-  return { kerf, openings, rounds: coolRound(openings, settings), rimStations };
+  return { kerf, openings, rimStations };
 }
 
 function leadsAndLength(path: Contour, room: Region, grid: EdgeGrid, { kerfMm, leadInMm }: CutSettings) {

@@ -124,7 +124,7 @@ function judgeKerf({ pass, path, net, isHole }: Drawn, half: number): string[] {
 export function sweptErrorMm(pass: CutPass, kerfMm: number): number {
   const { path, net, isHole } = drawnOf(pass);
   const half = kerfMm / 2;
-  const cutTooFar = steps([...path, path[0]!], 0.1).map((p) => half - gapToRing(net, p));
+  const cutTooFar = steps([...path, path[0]!], 0.5).map((p) => half - gapToRing(net, p));
   const want = polygon(net);
   const reached = isHole ? shrink(shrink(want, half), -half) : shrink(shrink(want, -half), half);
   const edge = parts(reached).flatMap((part) => part.getCoordinates());

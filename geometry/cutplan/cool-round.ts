@@ -11,9 +11,11 @@ import { seeded } from '../sheet/seeded.ts';
 import type { Point } from '../shapes.ts';
 import { contourToRing } from '../measure/arc.ts';
 import { castRay, edgeGrid } from '../measure/edge-grid.ts';
+import { bestPoints, type GapOf } from './best-points.ts';
+import { keepsClubs } from './clubs.ts';
 import { HOT, heatBetween } from './heat-measure.ts';
 import type { CutSettings } from './sheet-plan.ts';
-import { bestPoints, type GapOf, keepsClubs, shortTour, type TourGroup } from './tour.ts';
+import { shortTour, type TourGroup } from './tour.ts';
 import type { WorkOpening } from './work-opening.ts';
 
 /** One way round: the order runs so, and the leads suit it. */
@@ -48,10 +50,11 @@ export function coolRound(
   const tally = new Tally(openings, groups, short.taken, settings);
   const order = cooler([...short.order], groups, tally, short.lengthMm * (1 + extraShare));
   const gap = gapOf(openings);
+  const sizes = groups.map((g) => g.points.length);
   const back = [...order].reverse();
   return [
-    { order, taken: bestPoints(groups, order, gap) },
-    { order: back, taken: bestPoints(groups, back, gap) },
+    { order, taken: bestPoints(sizes, order, gap) },
+    { order: back, taken: bestPoints(sizes, back, gap) },
   ];
 }
 
@@ -77,11 +80,12 @@ function gapOf(openings: readonly WorkOpening[]): GapOf {
 function cooler(start: number[], groups: readonly TourGroup[], tally: Tally, mostMm: number): number[] {
   if (start.length < 4) return start;
   const random = seeded(2);
+  const clubs = groups.map((g) => g.club);
   let order = start;
   let heat = tally.excess(order);
   for (let i = 0; i < start.length * TRIES_PER_OPENING && heat > 0; i++) {
     const tried = changed(order, random);
-    if (tally.lengthMm(tried) > mostMm || !keepsClubs(groups, tried)) continue;
+    if (tally.lengthMm(tried) > mostMm || !keepsClubs(clubs, tried)) continue;
     const warm = tally.excess(tried);
     if (warm < heat) [order, heat] = [tried, warm];
   }

@@ -17,6 +17,8 @@
  */
 import { seeded } from '../sheet/seeded.ts';
 import type { Point } from '../shapes.ts';
+import { bestPoints } from './best-points.ts';
+import { LOOSE, passages } from './clubs.ts';
 
 export interface TourGroup {
   /** Where it may be entered and left. At least one. */
@@ -45,8 +47,6 @@ const KICKS_PER_GROUP = 40;
 const NEAR = 10;
 /** A kick changes a stretch no longer than this: elsewhere the tour stays good. */
 const KICK_REACH = 30;
-/** Stands for no club. */
-const LOOSE = -1;
 /** Gains below this are rounding. */
 const LEAST_GAIN_MM = 1e-7;
 
@@ -59,69 +59,6 @@ export function shortTour(groups: readonly TourGroup[], wishes: TourWishes = {})
   if (n >= 5) search.kick(Math.round(n * (wishes.kicksPerGroup ?? KICKS_PER_GROUP)));
   search.bestPoints();
   return { order: [...search.order], taken: [...search.taken], lengthMm: search.length() };
-}
-
-/** From a point of one group to a point of the next, all by number. */
-export type GapOf = (from: number, fromPoint: number, to: number, toPoint: number) => number;
-
-/**
- * For a given order, round, the best points of all groups together: the shortest way through layers, from each point of
- * the smallest group. The gap may differ by direction.
- */
-export function bestPoints(groups: readonly TourGroup[], order: readonly number[], gap: GapOf): number[] {
-  const n = order.length;
-  const taken = groups.map(() => 0);
-  if (n < 2) return taken;
-  const sizeOf = (at: number) => groups[order[at]!]!.points.length;
-  let first = 0;
-  for (let at = 1; at < n; at++) if (sizeOf(at) < sizeOf(first)) first = at;
-  const ring = [...order.slice(first), ...order.slice(0, first)];
-  const gaps = ring.map((g, k) => {
-    const next = ring[(k + 1) % n]!;
-    return groups[g]!.points.map((_, i) => groups[next]!.points.map((__, j) => gap(g, i, next, j)));
-  });
-  let best = Infinity;
-  groups[ring[0]!]!.points.forEach((_, start) => {
-    const { mm, path } = throughLayers(gaps, start);
-    if (mm >= best - LEAST_GAIN_MM) return;
-    best = mm;
-    ring.forEach((g, k) => (taken[g] = path[k]!));
-  });
-  return taken;
-}
-
-function throughLayers(
-  gaps: readonly (readonly (readonly number[])[])[],
-  start: number,
-): { mm: number; path: number[] } {
-  let cost = gaps[0]!.map((_, i) => (i === start ? 0 : Infinity));
-  const froms: number[][] = [];
-  for (const layer of gaps) {
-    const into = layer[0]!.map(() => Infinity);
-    const from = layer[0]!.map(() => 0);
-    for (let i = 0; i < layer.length; i++) {
-      if (cost[i] === Infinity) continue;
-      const row = layer[i]!;
-      for (let j = 0; j < row.length; j++) {
-        const mm = cost[i]! + row[j]!;
-        if (mm < into[j]!) [into[j], from[j]] = [mm, i];
-      }
-    }
-    froms.push(from);
-    cost = into;
-  }
-  const path: number[] = [];
-  let end = start;
-  for (let k = froms.length - 1; k >= 0; k--) path.unshift((end = froms[k]![end]!));
-  return { mm: cost[start]!, path };
-}
-
-/** Whether a round visits each club in one go. */
-export function keepsClubs(groups: readonly TourGroup[], order: readonly number[]): boolean {
-  const numbers = new Map<string, number>();
-  for (const { club } of groups) if (club !== undefined && !numbers.has(club)) numbers.set(club, numbers.size);
-  const numberOf = (g: number): number => numbers.get(groups[g]!.club ?? '') ?? LOOSE;
-  return numbers.size < 2 || passages(order, numberOf) <= numbers.size;
 }
 
 function straight(a: Point, b: Point): number {
@@ -197,7 +134,8 @@ class Search {
 
   bestPoints(): void {
     if (this.groups.every((g) => g.points.length === 1)) return;
-    this.taken = bestPoints(this.groups, this.order, (g, i, h, j) =>
+    const sizes = this.groups.map((g) => g.points.length);
+    this.taken = bestPoints(sizes, this.order, (g, i, h, j) =>
       this.distance(this.groups[g]!.points[i]!, this.groups[h]!.points[j]!),
     );
   }
@@ -421,17 +359,4 @@ class Search {
   private keepsClubs(): boolean {
     return this.clubs < 2 || passages(this.order, (g) => this.club[g]!) <= this.clubs;
   }
-}
-
-/** How often one goes from club to club along a round. */
-function passages(order: readonly number[], clubOf: (group: number) => number): number {
-  let [first, last, count] = [LOOSE, LOOSE, 0];
-  for (const g of order) {
-    const club = clubOf(g);
-    if (club === LOOSE || club === last) continue;
-    if (last === LOOSE) first = club;
-    else count++;
-    last = club;
-  }
-  return last === first ? count : count + 1;
 }

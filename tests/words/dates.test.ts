@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { DATE_WAYS, findDate, placeDate, readIso, waysFor, writeDate } from '../../web/words/dates.ts';
-import { fromRoman, toRoman } from '../../web/words/roman.ts';
+import { readIso } from '../../geometry/words/calendar.ts';
+import { fromRoman, toRoman } from '../../geometry/words/roman.ts';
+import { DATE_WAYS, findDate, placeDate, waysFor, writeDate } from '../../web/words/dates.ts';
 
 const DAY = { year: 2027, month: 6, day: 12 };
 

@@ -1,10 +1,11 @@
 import { CalendarDays } from 'lucide-react';
 import { useId, useState } from 'react';
+import { readIso } from '../../geometry/words/calendar.ts';
 import { useUi } from '../app/page-context.ts';
 import { Button } from '../ui/Button.tsx';
 import { Field } from '../ui/Field.tsx';
 import fieldCss from '../ui/Field.module.css';
-import { findDate, placeDate, readIso, waysFor, writeDate } from '../words/dates.ts';
+import { findDate, placeDate, waysFor, writeDate } from '../words/dates.ts';
 import { t } from '../words/t.ts';
 import css from './DateTool.module.css';
 

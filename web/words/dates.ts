@@ -1,12 +1,7 @@
+import { isDay, type Day } from '../../geometry/words/calendar.ts';
+import { findDates } from '../../geometry/words/find-dates.ts';
+import { toRoman } from '../../geometry/words/roman.ts';
 import type { Language } from './languages.ts';
-import { fromRoman, toRoman } from './roman.ts';
-
-/** A day of the calendar; month from 1. */
-export interface Day {
-  readonly year: number;
-  readonly month: number;
-  readonly day: number;
-}
 
 /**
  * Ways of writing a date: `12 June 2027` and `June 12, 2027` as Unicode CLDR has them for the language, `12.6.27`,
@@ -50,14 +45,13 @@ export interface FoundDate {
  * figures are taken as the nearest that lies at most twenty years ahead of thisYear.
  */
 export function findDate(text: string, thisYear: number): FoundDate | undefined {
-  let first: FoundDate | undefined;
-  for (const { form, read } of FORMS) {
-    const found = form.exec(text);
-    if (found === null || (first !== undefined && found.index >= first.from)) continue;
-    const day = read(found, thisYear);
-    if (isDay(day)) first = { from: found.index, to: found.index + found[0].length, day };
+  for (const { from, to, readings, year } of findDates(text)) {
+    if (year === undefined) continue;
+    const inYear = year.short ? nearest(year.value, thisYear) : year.value;
+    const day = readings.map((reading) => ({ year: inYear, ...reading })).find(isDay);
+    if (day !== undefined) return { from, to, day };
   }
-  return first;
+  return undefined;
 }
 
 /**
@@ -70,14 +64,6 @@ export function placeDate(text: string, caret: number, written: string, thisYear
   if (found !== undefined) return text.slice(0, found.from) + fitting + text.slice(found.to);
   const [before, after] = [text.slice(0, caret), text.slice(caret)];
   return `${before}${/\S$/.test(before) ? ' ' : ''}${fitting}${/^\S/.test(after) ? ' ' : ''}${after}`;
-}
-
-/** `2027-06-12`, as a date field of the browser gives it. */
-export function readIso(text: string): Day | undefined {
-  const found = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
-  if (found === null) return undefined;
-  const day = { year: Number(found[1]), month: Number(found[2]), day: Number(found[3]) };
-  return isDay(day) ? day : undefined;
 }
 
 function inWords({ year, month, day }: Day, locale: string): string {
@@ -93,78 +79,13 @@ function inWords({ year, month, day }: Day, locale: string): string {
   return locale === 'fr' ? written.replace(/^1 /, '1er ') : written;
 }
 
-function isDay({ year, month, day }: Day): boolean {
-  if (year < 1 || year > 3999 || month < 1 || month > 12 || day < 1) return false;
-  const last = new Date(0);
-  last.setUTCFullYear(year, month, 0);
-  return day <= last.getUTCDate();
-}
-
 function padded(value: number): string {
   return String(value).padStart(2, '0');
 }
 
-/** Names of months in all our languages, whole and shortened, in lower case and without full stops. */
-const MONTHS = new Map(
-  ['en-GB', 'en-US', 'de', 'fr', 'es'].flatMap((locale) =>
-    (['long', 'short'] as const).flatMap((month) => {
-      const format = new Intl.DateTimeFormat(locale, { month, timeZone: 'UTC' });
-      return Array.from({ length: 12 }, (_, i) => [plainName(format.format(Date.UTC(2000, i, 1))), i + 1] as const);
-    }),
-  ),
-);
-const LONGEST_FIRST = [...MONTHS.keys()].sort((a, b) => b.length - a.length);
-const MONTH = `(${LONGEST_FIRST.join('|')})\\.?`;
-const LETTER_BEFORE = '(?<![\\p{L}\\p{N}])';
-const LETTER_AFTER = '(?![\\p{L}\\p{N}])';
-
-interface Form {
-  readonly form: RegExp;
-  readonly read: (found: RegExpExecArray, thisYear: number) => Day;
-}
-
-const FORMS: readonly Form[] = [
-  {
-    form: form(`(\\d{1,2})(?:\\.|er|º)?\\s+(?:de\\s+)?${MONTH}\\s+(?:de(?:l)?\\s+)?(\\d{4})`),
-    read: (m) => ({ day: Number(m[1]), month: monthOf(m[2]), year: Number(m[3]) }),
-  },
-  {
-    form: form(`${MONTH}\\s+(\\d{1,2}),?\\s+(\\d{4})`),
-    read: (m) => ({ day: Number(m[2]), month: monthOf(m[1]), year: Number(m[3]) }),
-  },
-  {
-    form: form('(\\d{1,2})([./])\\s?(\\d{1,2})\\2\\s?(\\d{4}|\\d{2})'),
-    read: (m, thisYear) => ({ day: Number(m[1]), month: Number(m[3]), year: yearOf(m[4] ?? '', thisYear) }),
-  },
-  {
-    form: form('(\\d{4})-(\\d{2})-(\\d{2})'),
-    read: (m) => ({ day: Number(m[3]), month: Number(m[2]), year: Number(m[1]) }),
-  },
-  {
-    form: form('([IVX]+)\\s?[·.•-]\\s?([IVX]+)\\s?[·.•-]\\s?([MDCLXVI]+)'),
-    read: (m) => ({
-      day: fromRoman(m[1] ?? '') ?? 0,
-      month: fromRoman(m[2] ?? '') ?? 0,
-      year: fromRoman(m[3] ?? '') ?? 0,
-    }),
-  },
-];
-
-function form(inside: string): RegExp {
-  return new RegExp(LETTER_BEFORE + inside + LETTER_AFTER, 'iu');
-}
-
-function monthOf(name: string | undefined): number {
-  return MONTHS.get(plainName(name ?? '')) ?? 0;
-}
-
-function plainName(month: string): string {
-  return month.toLowerCase().replace('.', '');
-}
-
-function yearOf(figures: string, thisYear: number): number {
-  if (figures.length === 4) return Number(figures);
+/** The year of two figures that lies at most twenty years ahead. */
+function nearest(figures: number, thisYear: number): number {
   const latest = thisYear + 20;
-  const year = latest - (latest % 100) + Number(figures);
+  const year = latest - (latest % 100) + figures;
   return year > latest ? year - 100 : year;
 }

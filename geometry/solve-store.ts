@@ -25,9 +25,10 @@ export interface SolveStore extends UnitStore {
 /** Shapes whose layouts are kept: a dozen full plates; some tens of megabytes with all that hangs on them. */
 const MOST_SHAPES = 4000;
 
-export function createStore(): SolveStore {
+/** mostShapes: fewer for whoever makes one design after another and looks back at none. */
+export function createStore(mostShapes = MOST_SHAPES): SolveStore {
   return {
-    layouts: createKept(MOST_SHAPES, (laid) => 1 + laid.shapes.length),
+    layouts: createKept(mostShapes, (laid) => 1 + laid.shapes.length),
     outlines: createOutlineStore(),
     units: new Map(),
     proofs: new Map(),

@@ -1,5 +1,7 @@
 import type { CutPlan } from '../cutplan/cut-plan.ts';
+import { checkDimensions, cutsOfPlan } from '../cutplan/check-dimensions.ts';
 import type { PlateResult } from '../plate.ts';
+import { drawChecks } from './sheet-checks.ts';
 import { INK, type SheetPage } from './sheet-page.ts';
 import { drawRollAxis, type Rolled } from './sheet-rolled.ts';
 import { inchText, mmText } from './sheet-words.ts';
@@ -50,6 +52,13 @@ export function drawPlates(
       // Plates of a row stand on one line, so that their dimension lines do too.
       const radius = drawnMm(planned.plate, arranged.scale) / 2;
       drawPlate(page, planned, x + cell / 2, y + ABOVE_MM + high - radius, arranged.scale);
+      drawChecks(
+        page,
+        checkDimensions(cutsOfPlan(planned.plan)),
+        x + cell / 2,
+        y + ABOVE_MM + high - radius,
+        arranged.scale,
+      );
       const axis = axisOf(planned.plate);
       if (axis && radius > 0) drawRollAxis(page, axis, x + cell / 2, y + ABOVE_MM + high - radius, radius);
       drawCaption(

@@ -46,6 +46,7 @@ export async function writeSpecSheet(
   const findings = gatherFindings(plates);
   const top = drawHeading(page, design, title, fingerprint, findings);
   const cautionsTop = drawCautions(page, cautionsFor(design.stock, book), drawFooter(page, fingerprint));
+  const tolerance = processIn(book, design.stock.process)?.tolerance;
   const wide = plates.length > NARROW_TABLE_PLATES;
   const facts = factsOf(design, plates, book);
   const factsHigh = wide ? (facts.rolled.length > 0 ? 31 : 22) : 0;
@@ -58,10 +59,10 @@ export async function writeSpecSheet(
   drawDrawing(page, design, plates, top, tableTop - 7);
   if (wide) {
     drawFactsAcross(page, facts, tableTop);
-    drawTable(page, plates, LEFT, tableTop + factsHigh, WIDTH);
+    drawTable(page, plates, tolerance, LEFT, tableTop + factsHigh, WIDTH);
   } else {
     const tableWide = plates.length < 3 ? 110 : 120;
-    drawTable(page, plates, LEFT, tableTop, tableWide);
+    drawTable(page, plates, tolerance, LEFT, tableTop, tableWide);
     drawFactsBeside(page, facts, LEFT + tableWide + 9, tableTop, WIDTH - tableWide - 9);
   }
   return pageBytes(page);

@@ -91,6 +91,7 @@ export const PARTS: readonly Part[] = [
       'geometry/stock/',
       'geometry/barrel/',
       'geometry/plate.ts (types)',
+      'geometry/cutplan/check-dimensions.ts',
       'geometry/cutplan/ (types)',
       'geometry/sheet/ (types)',
       'geometry/design/ (types)',

@@ -41,7 +41,7 @@ describe('pins', () => {
       view,
       everywhere,
     );
-    expect(leastGap(pins)).toBeGreaterThanOrEqual(2 * PIN_RADIUS_PX);
+    expect(leastGap(pins.filter((p) => p.numbered))).toBeGreaterThanOrEqual(2 * PIN_RADIUS_PX);
     expect(pins.map((p) => p.index)).toEqual(Array.from({ length: 40 }, (_, n) => n));
     expect(pins[0]?.at).toEqual(pins[0]?.foot);
   });
@@ -53,7 +53,19 @@ describe('pins', () => {
       if (n % 5 === 1) return finding({ kind: 'band', innerMm: 150, outerMm: 160 });
       return point((random() - 0.5) * 150, (random() - 0.5) * 150);
     });
-    expect(leastGap(placePins(findings, 200, view, everywhere))).toBeGreaterThanOrEqual(2 * PIN_RADIUS_PX);
+    const pins = placePins(findings, 200, view, everywhere);
+    expect(leastGap(pins.filter((p) => p.numbered))).toBeGreaterThanOrEqual(2 * PIN_RADIUS_PX);
+  });
+
+  it('past a dozen are dots where they point to, so that they do not hide the lettering', () => {
+    const pins = placePins(
+      Array.from({ length: 30 }, (_, n) => point(n, 0)),
+      200,
+      view,
+      everywhere,
+    );
+    expect(pins.map((p) => p.numbered)).toEqual(Array.from({ length: 30 }, (_, n) => n < 12));
+    for (const pin of pins.slice(12)) expect(pin.at).toEqual(pin.foot);
   });
 
   it('step off an opening onto the nearest metal, and keep their foot on it', () => {

@@ -11,7 +11,9 @@ export function Pins(props: { readonly pins: readonly Pin[]; readonly lit: numbe
       sceneFunc={(konva) => {
         const ctx = konva._context;
         for (const pin of props.pins) drawThread(ctx, pin, props.palette);
-        for (const pin of props.pins) if (pin.index !== props.lit) drawPin(ctx, pin, false, props.palette);
+        for (const pin of props.pins) if (!pin.numbered) drawDot(ctx, pin, props.palette);
+        for (const pin of props.pins)
+          if (pin.numbered && pin.index !== props.lit) drawPin(ctx, pin, false, props.palette);
         for (const pin of props.pins) if (pin.index === props.lit) drawPin(ctx, pin, true, props.palette);
       }}
     />
@@ -33,6 +35,16 @@ function drawThread(ctx: CanvasRenderingContext2D, pin: Pin, palette: StagePalet
   ctx.arc(pin.foot.leftPx, pin.foot.topPx, 3, 0, Math.PI * 2);
   ctx.fillStyle = palette.pin[pin.severity];
   ctx.fill();
+}
+
+function drawDot(ctx: CanvasRenderingContext2D, pin: Pin, palette: StagePalette): void {
+  ctx.beginPath();
+  ctx.arc(pin.at.leftPx, pin.at.topPx, 4, 0, Math.PI * 2);
+  ctx.fillStyle = palette.pin[pin.severity];
+  ctx.fill();
+  ctx.strokeStyle = '#ffffff';
+  ctx.lineWidth = 1.5;
+  ctx.stroke();
 }
 
 function drawPin(ctx: CanvasRenderingContext2D, pin: Pin, lit: boolean, palette: StagePalette): void {

@@ -14,24 +14,31 @@ export interface Pin {
   readonly foot: ScreenPoint;
   /** Where the number stands, clear of every other. */
   readonly at: ScreenPoint;
+  /** False for what is only a dot at its foot until it is pointed at. */
+  readonly numbered: boolean;
 }
 
 export const PIN_RADIUS_PX = 11;
 const CLEAR_PX = PIN_RADIUS_PX * 2 + 4;
+
+/** More numbers than these would hide the lettering that they speak of. */
+const MOST_NUMBERED = 12;
 
 /** Farther from its foot than so many rings of spots a pin rather stands on a letter. */
 const FARTHEST_BARE_RING = 5;
 
 /**
  * Pins for all findings, none over another and, where it can be helped, none over an opening: each takes the free
- * spot nearest to its foot, in the order of the list, so that the worst stands best.
+ * spot nearest to its foot, in the order of the list, so that the worst stands best. Past a dozen they are dots.
  */
 export function placePins(findings: readonly Finding[], radiusMm: number, view: View, isBare: IsBare): Pin[] {
   const pins: Pin[] = [];
   findings.forEach((finding, index) => {
     const foot = toScreen(view, footOf(finding.place, radiusMm));
     const onMetal = (spot: ScreenPoint) => isBare(toPlate(view, spot), (PIN_RADIUS_PX * 0.8) / view.scale);
-    pins.push({ index, severity: finding.severity, foot, at: bestSpot(foot, pins, onMetal) });
+    const numbered = index < MOST_NUMBERED;
+    const at = numbered ? bestSpot(foot, pins, onMetal) : foot;
+    pins.push({ index, severity: finding.severity, foot, at, numbered });
   });
   return pins;
 }

@@ -2,7 +2,7 @@ import { expect, type Page } from '@playwright/test';
 import { PICTURE_CASES } from '../tests/hostile/picture-cases.ts';
 import { SVG_CASES } from '../tests/hostile/svg-cases.ts';
 import { measureDxf } from './measure-dxf.ts';
-import { downloadNamed, goTo, openPage, test, verdict, worked } from './walk.ts';
+import { downloadNamed, goTo, openFirst, openPage, test, verdict, worked } from './walk.ts';
 
 const DXF = 'Large: DXF for the cutter';
 
@@ -48,6 +48,21 @@ test('a drawing with islands in islands is held together in the cut file', async
   await expect(verdict(page)).toHaveText(/Holds together/);
   const cut = await cutFile(page);
   expect(cut).toMatchObject({ units: 4, strays: 0, looseParts: 0 });
+});
+
+test('the beginning with a drawing asks for one of your own', { tag: '@long' }, async ({ page }) => {
+  await openFirst(page);
+  await page.getByRole('button', { name: 'A drawing in a ring' }).click();
+  await expect(page.getByRole('button', { name: 'Your own drawing' })).toBeVisible();
+  const svg = { name: 'rings.svg', mimeType: 'image/svg+xml', buffer: Buffer.from(NESTED) };
+  await page.getByTestId('replace-drawing-file').setInputFiles(svg);
+  await page.getByRole('button', { name: 'Put it on the plate' }).click();
+  await expect(page.getByText('“rings.svg” is in the ring.')).toBeVisible();
+  await worked(page);
+  await expect(verdict(page)).toHaveText(/Holds together/);
+  await page.getByText('Bell', { exact: true }).click();
+  await expect(page.getByText('“rings.svg” is in the ring.')).toHaveCount(0);
+  await expect(page.getByRole('radio', { name: 'Bell' })).toBeChecked();
 });
 
 test(

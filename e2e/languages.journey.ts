@@ -29,6 +29,18 @@ test('German on a phone: chosen, kept, findings in it, and the very same cut fil
     expect(inGerman.bytes.equals(inEnglish.bytes)).toBe(true);
   });
 
+  await test.step('a design that was cut off is refused in German', async () => {
+    await page.getByRole('button', { name: /Was soll darauf stehen/ }).click();
+    await page.getByRole('button', { name: 'Neu beginnen' }).click();
+    const cutOff = {
+      name: 'half.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from('{"format": "bridgehead-de'),
+    };
+    await page.getByTestId('open-design').setInputFiles(cutOff);
+    await expect(page.getByRole('status').filter({ hasText: 'Diese Datei hört mittendrin auf' })).toBeVisible();
+  });
+
   await test.step('what is wrong is said in German, with a decimal comma', async () => {
     await page.getByRole('button', { name: /Was soll darauf stehen/ }).click();
     await field.fill('OLIVE & BRAM '.repeat(12));

@@ -139,7 +139,8 @@ describe('the cut list', () => {
     const read = await readPdf(bytes);
     const words = read.texts.map((t) => t.text).join(' ');
     expect(read.pages).toBeGreaterThan(1);
-    for (const word of ['Sheet 1 of rack', '11111111', '33333333', `page 1 of ${read.pages}`]) expect(words).toContain(word);
+    for (const word of ['Sheet 1 of rack', '11111111', '33333333', `page 1 of ${read.pages}`])
+      expect(words).toContain(word);
     const zip = await jobZip(job, PATHS, fonts);
     expect((await jobZip(job, PATHS, fonts)).bytes).toEqual(zip.bytes);
     expect(Object.keys(unzipSync(zip.bytes))).toEqual(

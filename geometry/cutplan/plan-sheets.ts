@@ -2,19 +2,23 @@ import type { NestedSheet } from '../sheet/sheets.ts';
 import type { CutPlan } from './cut-plan.ts';
 import { planSheet } from './plan-sheet.ts';
 import type { CutPass, CutSettings, SheetPlan } from './sheet-plan.ts';
+import type { WitnessMark } from './witness.ts';
 
-/** Plans of many sheets, one at a time as they are asked for; equal sheets are planned once. Without witness marks. */
+/** Plans of many sheets, one at a time as they are asked for; equal sheets are planned once. Marks are those of each sheet. */
 export function* planSheets(
   sheets: readonly NestedSheet[],
   plans: ReadonlyMap<string, CutPlan>,
   settings: CutSettings,
   tabs = false,
+  marksOf: (sheet: NestedSheet) => readonly WitnessMark[] = () => [],
 ): Generator<SheetPlan> {
   const known = new Map<string, { readonly sheet: NestedSheet; readonly plan: SheetPlan }>();
   for (const sheet of sheets) {
     const key = keyOf(sheet);
     const like = known.get(key);
-    const plan = like ? renamed(like.plan, like.sheet, sheet) : planSheet(sheet, plans, settings, { tabs });
+    const plan = like
+      ? renamed(like.plan, like.sheet, sheet)
+      : planSheet(sheet, plans, settings, { tabs, marks: marksOf(sheet) });
     if (!like) known.set(key, { sheet, plan });
     yield plan;
   }

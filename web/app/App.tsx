@@ -1,3 +1,4 @@
+import { lazy, Suspense } from 'react';
 import { t } from '../words/t.ts';
 import { ImportPlace } from '../artwork/ImportPlace.tsx';
 import css from './App.module.css';
@@ -16,13 +17,16 @@ import { useShortcuts } from './use-shortcuts.ts';
 import { useThemeOnDocument } from './use-theme.ts';
 import { VerdictBar } from './VerdictBar.tsx';
 
-/** Page Design: the plate large on one side, one question at a time on the other. */
+// Production's page is large, and most visitors never open it.
+const CutPage = lazy(async () => ({ default: (await import('../cut/CutPage.tsx')).CutPage }));
+
+/** Two pages under one bar: the design, and how it is cut. */
 export function App() {
   useShortcuts();
   useThemeOnDocument();
   useLanguageOnDocument();
   const language = useUi((s) => s.language);
-  const choosing = useUi((s) => s.step === 'say' && s.begin === 'choose');
+  const page = useUi((s) => s.page);
   return (
     // Drawn anew when the language changes, so that every word is asked for again.
     <div key={language} className={css.page}>
@@ -31,24 +35,38 @@ export function App() {
       </a>
       <NewerVersion />
       <TopBar />
-      <main className={css.main} data-choosing={choosing || undefined}>
-        <div className={css.plate}>
-          <StageBar />
-          <div className={css.stage}>
-            <StageLater />
-            {!choosing && <Notice />}
-          </div>
-          <VerdictBar />
-        </div>
-        <div className={css.side}>
-          <StepNav />
-          <Panel />
-          {choosing && <Notice />}
-        </div>
-      </main>
+      {page === 'cut' ? (
+        <Suspense fallback={<p className={css.coming}>{t('cut.loading')}</p>}>
+          <CutPage />
+        </Suspense>
+      ) : (
+        <DesignPage />
+      )}
       <MyDesignsPlace />
-      <ImportPlace />
+      {page === 'design' && <ImportPlace />}
       <OtherTab />
     </div>
+  );
+}
+
+/** The plate large on one side, one question at a time on the other. */
+function DesignPage() {
+  const choosing = useUi((s) => s.step === 'say' && s.begin === 'choose');
+  return (
+    <main className={css.main} data-choosing={choosing || undefined}>
+      <div className={css.plate}>
+        <StageBar />
+        <div className={css.stage}>
+          <StageLater />
+          {!choosing && <Notice />}
+        </div>
+        <VerdictBar />
+      </div>
+      <div className={css.side}>
+        <StepNav />
+        <Panel />
+        {choosing && <Notice />}
+      </div>
+    </main>
   );
 }

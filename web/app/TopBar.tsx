@@ -7,6 +7,7 @@ import { Choice } from '../ui/Choice.tsx';
 import { t } from '../words/t.ts';
 import { LanguageChoice } from './LanguageChoice.tsx';
 import { useAct, useDesign, usePage, useUi } from './page-context.ts';
+import { PageSwitch } from './PageSwitch.tsx';
 import css from './TopBar.module.css';
 import { useHandOn } from './use-hand-on.ts';
 
@@ -24,6 +25,7 @@ export function TopBar() {
   const canRedo = useStore(store, (s) => s.history.future.length > 0);
   const unit = useUi((s) => s.unit);
   const theme = useUi((s) => s.theme);
+  const page = useUi((s) => s.page);
   const ThemeSign = THEME_SIGNS[theme];
   const themeWords = t('page.top.lightButton', { now: t(`page.top.light.${theme}`) });
   return (
@@ -36,6 +38,7 @@ export function TopBar() {
         </svg>
         <span>{t('page.name')}</span>
       </h1>
+      <PageSwitch />
       <Button
         kind="icon"
         className={css.own}
@@ -60,35 +63,39 @@ export function TopBar() {
         onBlur={() => store.getState().closeMerge()}
       />
       <div className={css.tools}>
-        <Button
-          kind="icon"
-          aria-label={t('page.top.undo')}
-          title={t('page.top.undo')}
-          aria-keyshortcuts="Control+Z Meta+Z"
-          disabled={!canUndo}
-          onClick={() => store.getState().undo()}
-        >
-          <Undo2 size={20} aria-hidden />
-        </Button>
-        <Button
-          kind="icon"
-          aria-label={t('page.top.redo')}
-          title={t('page.top.redo')}
-          aria-keyshortcuts="Control+Shift+Z Meta+Shift+Z"
-          disabled={!canRedo}
-          onClick={() => store.getState().redo()}
-        >
-          <Redo2 size={20} aria-hidden />
-        </Button>
-        <Button
-          kind="icon"
-          className={css.link}
-          aria-label={t('link.copy')}
-          title={t('link.copy')}
-          onClick={() => void copy(design).then(({ sentence }) => ui.getState().set({ notice: sentence }))}
-        >
-          <Link size={20} aria-hidden />
-        </Button>
+        {page === 'design' && (
+          <>
+            <Button
+              kind="icon"
+              aria-label={t('page.top.undo')}
+              title={t('page.top.undo')}
+              aria-keyshortcuts="Control+Z Meta+Z"
+              disabled={!canUndo}
+              onClick={() => store.getState().undo()}
+            >
+              <Undo2 size={20} aria-hidden />
+            </Button>
+            <Button
+              kind="icon"
+              aria-label={t('page.top.redo')}
+              title={t('page.top.redo')}
+              aria-keyshortcuts="Control+Shift+Z Meta+Shift+Z"
+              disabled={!canRedo}
+              onClick={() => store.getState().redo()}
+            >
+              <Redo2 size={20} aria-hidden />
+            </Button>
+            <Button
+              kind="icon"
+              className={css.link}
+              aria-label={t('link.copy')}
+              title={t('link.copy')}
+              onClick={() => void copy(design).then(({ sentence }) => ui.getState().set({ notice: sentence }))}
+            >
+              <Link size={20} aria-hidden />
+            </Button>
+          </>
+        )}
         <Choice<Unit>
           legend={t('page.top.units')}
           quiet

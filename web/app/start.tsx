@@ -1,7 +1,4 @@
 import { createRoot } from 'react-dom/client';
-import { emptyDesign } from '../../geometry/design/defaults.ts';
-import type { Design } from '../../geometry/design/schema.ts';
-import { beginWith } from '../actions/begin-with.ts';
 import { createDesignStore } from '../state/design-store.ts';
 import { createPlatesStore } from '../state/plates-store.ts';
 import { sameCut } from '../state/same-cut.ts';
@@ -12,9 +9,10 @@ import { createNewerVersionStore } from '../offline/newer-version.ts';
 import { speak } from '../words/t.ts';
 import { startPlateClient } from '../worker/plate-client.ts';
 import { App } from './App.tsx';
-import { BEGINNINGS } from './beginnings.ts';
 import { fetchShopStock } from './fetch-shop-stock.ts';
+import { firstDesign } from './first-design.ts';
 import { keepDesignSaved } from './keep-design-saved.ts';
+import { keepPageInAddress } from './page-address.ts';
 import { PageContext, type Page } from './page-context.ts';
 import './theme.css';
 
@@ -39,12 +37,6 @@ const page: Omit<Page, 'book'> = {
 
 void start();
 
-/** What lies on the stage at the first visit: the first beginning, on a head that nobody has measured yet. */
-function firstDesign(): Design {
-  const [first] = BEGINNINGS;
-  return first === undefined ? emptyDesign() : beginWith(first, first, BEGINNINGS).design;
-}
-
 async function start(): Promise<void> {
   const place = document.getElementById('page');
   if (place === null) throw new Error('no place for the page in index.html');
@@ -53,6 +45,7 @@ async function start(): Promise<void> {
   await kept.start();
   // nothing from an earlier visit: the first thing to see is what one may begin with
   if (stores.saving.getState().openId === undefined) stores.ui.getState().set({ begin: 'choose' });
+  keepPageInAddress(page.ui);
   await openLinks(page.own, page.ui);
   keepPlatesMade();
   const { book, trouble } = await shop;

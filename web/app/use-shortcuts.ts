@@ -6,10 +6,10 @@ import { usePage } from './page-context.ts';
  * own undo of letters would fight with it.
  */
 export function useShortcuts(): void {
-  const { design } = usePage();
+  const { design, ui } = usePage();
   useEffect(() => {
     function press(event: KeyboardEvent): void {
-      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+      if (!(event.ctrlKey || event.metaKey) || event.altKey || ui.getState().page !== 'design') return;
       const key = event.key.toLowerCase();
       const back = key === 'z' && !event.shiftKey;
       const forward = (key === 'z' && event.shiftKey) || (key === 'y' && !event.shiftKey);
@@ -20,5 +20,5 @@ export function useShortcuts(): void {
     }
     document.addEventListener('keydown', press);
     return () => document.removeEventListener('keydown', press);
-  }, [design]);
+  }, [design, ui]);
 }

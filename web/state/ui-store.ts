@@ -4,6 +4,8 @@ import type { BeginningId } from '../beginnings/questions.ts';
 import type { Language } from '../words/languages.ts';
 import { readTastes, writeTastes, type ThemeChoice, type Unit } from './tastes.ts';
 
+/** design: what it says and how it looks. cut: sheets, order and files for production. */
+export type PageName = 'design' | 'cut';
 export type Step = 'say' | 'look' | 'size' | 'take';
 export const STEPS: readonly Step[] = ['say', 'look', 'size', 'take'];
 export type View = 'plate' | 'barrel';
@@ -11,6 +13,7 @@ export type BarrelState = 'plate' | 'paint' | 'char';
 
 /** What the person looks at; nothing of it is part of the design, so undo leaves it alone. */
 export interface UiState {
+  readonly page: PageName;
   readonly step: Step;
   /** choose: the beginnings are laid out; else the one that is asking. They stand in place of the first question. */
   readonly begin: 'choose' | BeginningId | undefined;
@@ -58,6 +61,7 @@ export type UiStore = StoreApi<UiState>;
 export function createUiStore(): UiStore {
   const tastes = readTastes();
   const store = createStore<UiState>()((set) => ({
+    page: 'design',
     step: 'say',
     begin: undefined,
     plateId: undefined,

@@ -6,6 +6,7 @@ import begin from './en/begin.json';
 import bridges from './en/bridges.json';
 import cask from './en/cask.json';
 import cautions from './en/cautions.json';
+import cut from './en/cut.json';
 import dates from './en/dates.json';
 import details from './en/details.json';
 import figures from './en/figures.json';
@@ -34,6 +35,7 @@ export const english = {
   bridges,
   cask,
   cautions,
+  cut,
   dates,
   details,
   figures,

@@ -3,6 +3,7 @@ import begin from './fr/begin.json';
 import bridges from './fr/bridges.json';
 import cask from './fr/cask.json';
 import cautions from './fr/cautions.json';
+import cut from './fr/cut.json';
 import dates from './fr/dates.json';
 import details from './fr/details.json';
 import figures from './fr/figures.json';
@@ -37,6 +38,7 @@ export const book = {
   bridges,
   cask,
   cautions,
+  cut,
   dates,
   details,
   figures,

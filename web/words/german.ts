@@ -3,6 +3,7 @@ import begin from './de/begin.json';
 import bridges from './de/bridges.json';
 import cask from './de/cask.json';
 import cautions from './de/cautions.json';
+import cut from './de/cut.json';
 import dates from './de/dates.json';
 import details from './de/details.json';
 import figures from './de/figures.json';
@@ -37,6 +38,7 @@ export const book = {
   bridges,
   cask,
   cautions,
+  cut,
   dates,
   details,
   figures,

@@ -3,6 +3,7 @@ import begin from './es/begin.json';
 import bridges from './es/bridges.json';
 import cask from './es/cask.json';
 import cautions from './es/cautions.json';
+import cut from './es/cut.json';
 import dates from './es/dates.json';
 import details from './es/details.json';
 import figures from './es/figures.json';
@@ -37,6 +38,7 @@ export const book = {
   bridges,
   cask,
   cautions,
+  cut,
   dates,
   details,
   figures,

@@ -1,0 +1,61 @@
+import { useEffect, useMemo } from 'react';
+import { usePage } from '../app/page-context.ts';
+import { Notice } from '../app/Notice.tsx';
+import { t } from '../words/t.ts';
+import { ChangedNote } from './ChangedNote.tsx';
+import { CutContext, cutOf, useCut, usePlannedSheet } from './cut-context.ts';
+import css from './CutPage.module.css';
+import { CutSide } from './CutSide.tsx';
+import { PlateTools } from './PlateTools.tsx';
+import { PlayBar } from './PlayBar.tsx';
+import { SheetBar } from './SheetBar.tsx';
+import { SheetStage } from './SheetStage.tsx';
+import { timelineOf } from './timeline.ts';
+import { useCutKeys } from './use-cut-keys.ts';
+
+/** For production: plates onto sheets, the order of cutting, files. */
+export function CutPage() {
+  const page = usePage();
+  const cut = cutOf(page);
+  useEffect(() => {
+    void cut.work.look();
+  }, [cut]);
+  return (
+    <CutContext value={cut}>
+      <main id="stage" className={css.main} tabIndex={-1}>
+        <Desk />
+        <div className={css.side}>
+          <CutSide />
+        </div>
+      </main>
+    </CutContext>
+  );
+}
+
+/** The sheet with what belongs to it. */
+function Desk() {
+  const sheet = useCut((s) => s.sheets[s.sheetAt]);
+  const work = useCut((s) => s.work);
+  const trouble = useCut((s) => s.trouble);
+  const planned = usePlannedSheet();
+  useCutKeys();
+  const beats = useMemo(() => (planned ? timelineOf(planned.plan, planned.settings) : []), [planned]);
+  return (
+    <div className={css.desk}>
+      <SheetBar />
+      <ChangedNote />
+      <div className={css.stage} data-busy={work}>
+        {sheet ? (
+          <SheetStage sheet={sheet} beats={beats} />
+        ) : (
+          <p className={css.empty} role="status">
+            {trouble !== undefined ? t(trouble) : work ? t(`cut.work.${work}`) : t('cut.sheet.none')}
+          </p>
+        )}
+        <Notice />
+      </div>
+      <PlateTools />
+      {beats.length > 0 && <PlayBar beats={beats} />}
+    </div>
+  );
+}

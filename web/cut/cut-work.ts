@@ -1,0 +1,291 @@
+import { ownRules } from '../../geometry/stock/own-rules.ts';
+import { shortFingerprint } from '../../geometry/design/fingerprint.ts';
+import type { Design } from '../../geometry/design/schema.ts';
+import { planStillFits } from '../../geometry/files/job.ts';
+import { checkSheet } from '../../geometry/sheet/check-nest.ts';
+import { lockOnSheets, moveOnSheets, turnOnSheets } from '../../geometry/sheet/move-on-sheet.ts';
+import type { NestedSheet, PlacedPlate } from '../../geometry/sheet/sheets.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
+import { settingsFor } from '../../geometry/cutplan/settings-for.ts';
+import type { Comparison } from '../../geometry/cutplan/compare.ts';
+import type { Page } from '../app/page-context.ts';
+import type {
+  CutApi,
+  FileWishes,
+  OrderCost,
+  PlanJob,
+  SeriesEnd,
+  SeriesHead,
+  SeriesProgress,
+  WantedJobFile,
+} from '../worker/cut-api.ts';
+import { cutWorker, told as toldBy } from '../worker/cut-client.ts';
+import type { CutState, CutStore, OrderItem, Origin } from './cut-store.ts';
+import { freeKey, gapsOf, kindsOf, stockOf, wishesOf } from './order.ts';
+import type { PlayStore } from './play-store.ts';
+
+/** What the page Cut does. Every change of what is wanted places the plates anew; locked ones stay. */
+export interface CutWork {
+  /** The page was opened: takes the open design, or says that a plan no longer fits it. */
+  look(): Promise<void>;
+  add(origin: Origin, design: Design): void;
+  drop(key: string): void;
+  count(key: string, plateId: string, count: number): void;
+  /** Kinds, remnants or gaps. */
+  choose(part: Partial<Pick<CutState, 'kindIds' | 'remnants' | 'ownGaps'>>): void;
+  /** Gives all plates back to the tool. */
+  placeAnew(): void;
+  move(id: string, to: number, at: { readonly x: number; readonly y: number }, slide?: boolean): void;
+  turn(id: string, turnDeg: number): void;
+  lock(id: string, locked: boolean): void;
+  undo(): void;
+  redo(): void;
+  show(sheetAt: number): void;
+  plan(): Promise<void>;
+  /** The designs as they are now, placed and planned anew. */
+  planAgain(): Promise<void>;
+  wish(part: Partial<CutState['wishes']>): void;
+  files(wanted: WantedJobFile, wishes: FileWishes): ReturnType<CutApi['files']>;
+  /** Time and cost of all sheets of the plan; undefined without one, or when it could not be worked out. */
+  cost(): Promise<OrderCost | undefined>;
+  compare(wish: string): Promise<Comparison | undefined>;
+  readTable(bytes: Uint8Array): Promise<SeriesHead>;
+  series(bytes: Uint8Array, told: (progress: SeriesProgress) => void): Promise<SeriesEnd>;
+  cancelSeries(): void;
+}
+
+const MOST_STEPS = 200;
+
+export function createCutWork(page: Page, store: CutStore, play: PlayStore): CutWork {
+  const { book } = page;
+  /** Only numbers of the shop's own travel: the worker has those that ship. */
+  const own = book === BUILT_IN ? undefined : book;
+  const worker = cutWorker();
+  const get = (): CutState => store.getState();
+  const set = (part: Partial<CutState>): void => get().set(part);
+  let newest = 0;
+
+  async function take(items: readonly OrderItem[]): Promise<boolean> {
+    const mine = ++newest;
+    set({ items, work: 'taking', trouble: undefined, planned: undefined, changed: [] });
+    const made = await worker.take(
+      items.map(({ key, design }) => ({ key, design })),
+      own,
+    );
+    if (mine !== newest) return false;
+    if ('problem' in made) {
+      set({ work: undefined, trouble: made.problem });
+      return false;
+    }
+    set({ plates: made });
+    return place();
+  }
+
+  async function place(keepLocked = true): Promise<boolean> {
+    const mine = ++newest;
+    set({ work: 'placing', planned: undefined, trouble: undefined, refused: undefined });
+    play.getState().set({ on: false, playing: false, atS: 0 });
+    const state = get();
+    const kept = keepLocked ? state.sheets.filter(({ plates }) => plates.some((p) => p.locked)) : [];
+    const laid = await worker
+      .nest(wishesOf(state), kindsOf(state, book), gapsOf(state, book), kept)
+      .catch(() => undefined);
+    if (mine !== newest) return false;
+    if (!laid) {
+      set({ work: undefined, trouble: 'trouble.worker' });
+      return false;
+    }
+    const { sheets, missing, rest } = laid;
+    const { sheetAt, selected } = get();
+    set({
+      sheets,
+      missing,
+      rest,
+      past: [],
+      future: [],
+      work: undefined,
+      sheetAt: Math.min(sheetAt, Math.max(0, sheets.length - 1)),
+      selected: sheets.some(({ plates }) => plates.some((p) => p.id === selected)) ? selected : undefined,
+      faults: [],
+    });
+    return true;
+  }
+
+  function byHand(sheets: readonly NestedSheet[], sheetAt = get().sheetAt): void {
+    if (sheets === get().sheets) return;
+    const { past } = get();
+    set({ past: [...past, get().sheets].slice(-MOST_STEPS), future: [] });
+    lay(sheets, sheetAt);
+  }
+
+  function lay(sheets: readonly NestedSheet[], sheetAt: number): void {
+    newest++;
+    const state = get();
+    const [wishes, gaps] = [wishesOf(state), gapsOf(state, book)];
+    play.getState().set({ on: false, playing: false, atS: 0 });
+    set({
+      sheets,
+      sheetAt: Math.min(sheetAt, Math.max(0, sheets.length - 1)),
+      planned: undefined,
+      rest: undefined,
+      work: undefined,
+      faults: sheets.flatMap((sheet, i) => checkSheet(sheet, wishes, gaps).map((fault) => ({ ...fault, sheet: i }))),
+    });
+  }
+
+  async function plan(): Promise<void> {
+    const state = get();
+    const stock = stockOf(state);
+    if (!stock || state.sheets.length === 0 || state.faults.length > 0) return;
+    const settings = settingsFor(book, stock);
+    if ('problem' in settings) {
+      set({ refused: settings });
+      return;
+    }
+    const job: PlanJob = { sheets: state.sheets, stock, gaps: gapsOf(state, book), wishes: state.wishes };
+    await planSheetOf(job, state.sheetAt);
+  }
+
+  async function planSheetOf(job: PlanJob, sheetAt: number): Promise<void> {
+    const mine = ++newest;
+    set({ work: 'planning', trouble: undefined, refused: undefined });
+    const planned = await worker.plan(job, sheetAt).catch(() => undefined);
+    if (mine !== newest) return;
+    const before = get().planned;
+    set({
+      work: undefined,
+      ...(planned
+        ? { planned: { job, sheets: { ...(before?.job === job ? before.sheets : {}), [sheetAt]: planned } } }
+        : { trouble: 'trouble.worker' as const }),
+    });
+  }
+
+  /** The designs as they are now, by key; one that is gone is absent. */
+  async function designsNow(): Promise<ReadonlyMap<string, Design>> {
+    const now = new Map<string, Design>();
+    for (const { key, origin, design } of get().items) {
+      if (origin.kind === 'open') now.set(key, page.design.getState().history.present);
+      else if (origin.kind === 'file') now.set(key, design);
+      else {
+        const text = await page.list.textOf(origin.id);
+        if (text === undefined) continue;
+        const { readDesign } = await import('../../geometry/design/read-design.ts');
+        const read = readDesign(text);
+        if ('design' in read) now.set(key, read.design);
+      }
+    }
+    return now;
+  }
+
+  async function takeNow(): Promise<boolean> {
+    const now = await designsNow();
+    const items = get().items.flatMap((item) => {
+      const design = now.get(item.key);
+      return design ? [{ ...item, design }] : [];
+    });
+    return take(items);
+  }
+
+  function step(from: 'past' | 'future', to: 'past' | 'future'): void {
+    const state = get();
+    const sheets = state[from].at(-1);
+    if (!sheets) return;
+    set({ [from]: state[from].slice(0, -1), [to]: [...state[to], state.sheets] });
+    lay(sheets, state.sheetAt);
+  }
+
+  function plateOf(id: string): PlacedPlate | undefined {
+    return get()
+      .sheets.flatMap(({ plates }) => plates)
+      .find((p) => p.id === id);
+  }
+
+  return {
+    async look() {
+      const { items, planned, plates } = get();
+      const open = page.design.getState().history.present;
+      if (items.length === 0) {
+        await take([{ key: 'A', origin: { kind: 'open' }, design: open, counts: {} }]);
+        return;
+      }
+      const now = await designsNow();
+      const prints = new Map(
+        plates.flatMap(({ wish, key, plateId }) => {
+          const design = now.get(key);
+          const there = design?.plates.some((p) => p.id === plateId);
+          return design && there ? [[wish, shortFingerprint(design, ownRules(design, book))] as const] : [];
+        }),
+      );
+      const changed = planStillFits(
+        plates.map(({ job }) => job),
+        prints,
+      );
+      if (planned) set({ changed });
+      else if (items.some(({ key, design }) => now.get(key) !== design)) await takeNow();
+    },
+    add(origin, design) {
+      const { items } = get();
+      void take([...items, { key: freeKey(items), origin, design, counts: {} }]);
+    },
+    drop(key) {
+      void take(get().items.filter((item) => item.key !== key));
+    },
+    count(key, plateId, count) {
+      const items = get().items.map((item) =>
+        item.key === key ? { ...item, counts: { ...item.counts, [plateId]: count } } : item,
+      );
+      set({ items });
+      void place();
+    },
+    choose(part) {
+      set(part);
+      void place();
+    },
+    placeAnew: () => void place(false),
+    move(id, to, at, slide = true) {
+      const { sheets } = get();
+      const state = get();
+      const moved = moveOnSheets(sheets, id, to, at, { wishes: wishesOf(state), gaps: gapsOf(state, book) }, slide);
+      byHand(moved.sheets, to);
+    },
+    turn(id, turnDeg) {
+      const before = plateOf(id);
+      if (before) byHand(turnOnSheets(get().sheets, id, turnDeg, wishesOf(get())));
+    },
+    lock: (id, locked) => {
+      // where it lies stays as it is, and so does the plan
+      const { sheets, past } = get();
+      set({ sheets: lockOnSheets(sheets, id, locked), past: [...past, sheets].slice(-MOST_STEPS), future: [] });
+    },
+    undo: () => step('past', 'future'),
+    redo: () => step('future', 'past'),
+    show(sheetAt) {
+      play.getState().set({ on: false, playing: false, atS: 0 });
+      set({ sheetAt, selected: undefined, lit: undefined });
+      const { planned } = get();
+      if (planned && !planned.sheets[sheetAt]) void planSheetOf(planned.job, sheetAt);
+    },
+    plan,
+    async planAgain() {
+      if (await takeNow()) await plan();
+    },
+    wish(part) {
+      const { wishes, planned } = get();
+      set({ wishes: { ...wishes, ...part } });
+      if (planned) void plan();
+    },
+    files(wanted, wishes) {
+      const { planned } = get();
+      if (!planned) return Promise.resolve({ problem: 'trouble.files' });
+      return worker.files(planned.job, wanted, wishes);
+    },
+    async cost() {
+      const { planned, rest } = get();
+      return planned && worker.cost(planned.job, rest).catch(() => undefined);
+    },
+    compare: (wish) => worker.compare(wish).catch(() => undefined),
+    readTable: (bytes) => worker.readTable(page.design.getState().history.present, bytes),
+    series: (bytes, told) => worker.series(page.design.getState().history.present, bytes, own, toldBy(told)),
+    cancelSeries: () => void worker.cancelSeries(),
+  };
+}

@@ -1,0 +1,151 @@
+import { HOT } from '../../geometry/cutplan/heat-measure.ts';
+import type { CutPass } from '../../geometry/cutplan/sheet-plan.ts';
+import { TIP_LIMIT } from '../../geometry/cutplan/slugs.ts';
+import { contourPath, runPath } from '../../geometry/files/svg-path.ts';
+import type { PlannedSheet } from '../worker/cut-api.ts';
+import type { Shown } from './cut-store.ts';
+import { enter, wipe } from './paint-sheet.ts';
+import type { Inks } from './sheet-inks.ts';
+import type { SheetView } from './sheet-view.ts';
+
+export interface PassPaths {
+  readonly net: Path2D;
+  readonly path: Path2D;
+  readonly lead: Path2D;
+}
+
+const KEPT = new WeakMap<CutPass, PassPaths>();
+
+export function passPaths(pass: CutPass): PassPaths {
+  const known = KEPT.get(pass);
+  if (known) return known;
+  const paths = {
+    net: new Path2D(contourPath(pass.net)),
+    path: new Path2D(contourPath(pass.path)),
+    lead: new Path2D(runPath(pass.leadIn)),
+  };
+  KEPT.set(pass, paths);
+  return paths;
+}
+
+/** What is drawn over the sheet while nothing moves: heat, ways, ways in, marks, numbers, and what is pointed out. */
+export function paintPlan(
+  ctx: CanvasRenderingContext2D,
+  planned: PlannedSheet | undefined,
+  shown: Shown,
+  lit: string | undefined,
+  view: SheetView,
+  inks: Inks,
+  dpr: number,
+): void {
+  wipe(ctx);
+  if (!planned) return;
+  enter(ctx, view, dpr);
+  const px = 1 / view.scale;
+  if (shown.heat) paintHeat(ctx, planned, inks);
+  for (const pass of planned.plan.passes) {
+    if (pass.kind !== 'witness') continue;
+    ctx.lineWidth = px;
+    ctx.strokeStyle = inks.ink;
+    ctx.stroke(passPaths(pass).net);
+  }
+  if (shown.rapids) paintRapids(ctx, planned, inks, px);
+  if (shown.leads) paintLeads(ctx, planned, inks, px);
+  if (shown.numbers) paintNumbers(ctx, planned, view, inks, px);
+  const pointed = planned.plan.passes.find(({ id }) => id === lit);
+  if (pointed) paintLit(ctx, pointed, inks, px);
+}
+
+function paintHeat(ctx: CanvasRenderingContext2D, { heat }: PlannedSheet, inks: Inks): void {
+  const { cells, columns, cellMm } = heat;
+  ctx.save();
+  ctx.fillStyle = inks.copper;
+  cells.forEach((value, i) => {
+    if (value <= 0.02) return;
+    ctx.globalAlpha = Math.min(0.85, (value / (2 * HOT)) * 0.85);
+    const [column, row] = [i % columns, Math.floor(i / columns)];
+    ctx.fillRect(column * cellMm, -(row + 1) * cellMm, cellMm, cellMm);
+  });
+  ctx.restore();
+}
+
+function paintRapids(ctx: CanvasRenderingContext2D, { plan }: PlannedSheet, inks: Inks, px: number): void {
+  ctx.save();
+  ctx.lineWidth = px;
+  ctx.strokeStyle = inks.ink;
+  for (const raised of [false, true]) {
+    ctx.globalAlpha = 0.7;
+    ctx.setLineDash(raised ? [px, 3 * px] : [6 * px, 3 * px]);
+    ctx.beginPath();
+    for (const { way, raised: isRaised } of plan.rapids) {
+      if (isRaised !== raised) continue;
+      way.forEach((p, i) => (i === 0 ? ctx.moveTo(p.x, -p.y) : ctx.lineTo(p.x, -p.y)));
+    }
+    ctx.stroke();
+  }
+  ctx.restore();
+}
+
+function paintLeads(ctx: CanvasRenderingContext2D, { plan }: PlannedSheet, inks: Inks, px: number): void {
+  ctx.lineWidth = 1.5 * px;
+  ctx.strokeStyle = inks.copper;
+  ctx.fillStyle = inks.copper;
+  ctx.beginPath();
+  for (const pass of plan.passes) {
+    ctx.stroke(passPaths(pass).lead);
+    ctx.moveTo(pass.pierce.x, -pass.pierce.y);
+    ctx.arc(pass.pierce.x, -pass.pierce.y, 1.8 * px, 0, 2 * Math.PI);
+  }
+  ctx.fill();
+}
+
+/** Numbers where there is room for them; nearer, more of them come up. */
+function paintNumbers(
+  ctx: CanvasRenderingContext2D,
+  { plan }: PlannedSheet,
+  view: SheetView,
+  inks: Inks,
+  px: number,
+): void {
+  const taken = new Set<string>();
+  ctx.save();
+  ctx.font = `600 ${11 * px}px Page, sans-serif`;
+  ctx.textAlign = 'center';
+  ctx.textBaseline = 'middle';
+  plan.passes.forEach(({ pierce }, i) => {
+    const cell = `${Math.floor((pierce.x * view.scale) / 26)} ${Math.floor((pierce.y * view.scale) / 16)}`;
+    if (taken.has(cell)) return;
+    taken.add(cell);
+    const text = String(i + 1);
+    const w = ctx.measureText(text).width + 6 * px;
+    ctx.fillStyle = inks.paper;
+    ctx.beginPath();
+    ctx.roundRect(pierce.x - w / 2, -pierce.y - 7 * px, w, 14 * px, 4 * px);
+    ctx.fill();
+    ctx.fillStyle = inks.ink;
+    ctx.fillText(text, pierce.x, -pierce.y + 0.5 * px);
+  });
+  ctx.restore();
+}
+
+function paintLit(ctx: CanvasRenderingContext2D, pass: CutPass, inks: Inks, px: number): void {
+  ctx.save();
+  ctx.lineWidth = 3 * px;
+  ctx.strokeStyle = inks.copper;
+  ctx.stroke(passPaths(pass).net);
+  ctx.lineWidth = 2 * px;
+  ctx.beginPath();
+  ctx.arc(pass.pierce.x, -pass.pierce.y, 18 * px, 0, 2 * Math.PI);
+  ctx.stroke();
+  ctx.restore();
+}
+
+/** What most likely becomes of a piece: how it is drawn once it is cut free. */
+export function fateOf(planned: PlannedSheet): ReadonlyMap<string, 'dropped' | 'lying' | 'stands' | 'held'> {
+  return new Map(
+    planned.plan.slugs.map((slug) => [
+      slug.pass,
+      slug.isTabbed ? 'held' : slug.tips > TIP_LIMIT ? 'stands' : slug.drops >= slug.lies ? 'dropped' : 'lying',
+    ]),
+  );
+}

@@ -1,0 +1,28 @@
+import { useCallback, useState } from 'react';
+import type { NestedSheet } from '../../geometry/sheet/sheets.ts';
+import { fitView, panBy, zoomAt, type SheetView, type Size } from './sheet-view.ts';
+
+export interface SheetViewHold {
+  readonly view: SheetView;
+  /** Nearer by a factor, about a point of the screen or its middle. */
+  zoom(factor: number, x?: number, y?: number): void;
+  pan(dx: number, dy: number): void;
+  reset(): void;
+}
+
+/** What a person chose holds for this size of sheet and screen; otherwise the whole sheet is seen. */
+export function useSheetView(sheet: NestedSheet, size: Size): SheetViewHold {
+  const key = `${sheet.widthMm} ${sheet.heightMm} ${size.width} ${size.height}`;
+  const [own, setOwn] = useState<{ readonly key: string; readonly view: SheetView } | undefined>();
+  const fitted = fitView(sheet, size);
+  const view = own?.key === key ? own.view : fitted;
+  const change = (next: (now: SheetView) => SheetView): void =>
+    setOwn((before) => ({ key, view: next(before?.key === key ? before.view : fitted) }));
+  return {
+    view,
+    zoom: (factor, x = size.width / 2, y = size.height / 2) =>
+      change((now) => zoomAt(now, factor, x, y, fitted.scale / 1.5)),
+    pan: (dx, dy) => change((now) => panBy(now, dx, dy, sheet, size)),
+    reset: useCallback(() => setOwn(undefined), []),
+  };
+}

@@ -1,0 +1,152 @@
+import type { Comparison } from '../../geometry/cutplan/compare.ts';
+import type { HeatMap } from '../../geometry/cutplan/heat-map.ts';
+import type { Price } from '../../geometry/cutplan/price.ts';
+import type { CutSettings, SheetPlan } from '../../geometry/cutplan/sheet-plan.ts';
+import type { SlugMend } from '../../geometry/cutplan/slug-mends.ts';
+import type { WitnessMark } from '../../geometry/cutplan/witness.ts';
+import type { Design, Stock } from '../../geometry/design/schema.ts';
+import type { Finding, Verdict } from '../../geometry/findings.ts';
+import type { JobDesign } from '../../geometry/files/job.ts';
+import type {
+  Circle,
+  Nest,
+  NestedSheet,
+  NestGaps,
+  PlacedPlate,
+  PlateWish,
+  SheetKind,
+  SheetRest,
+} from '../../geometry/sheet/sheets.ts';
+import type { StockBook } from '../../geometry/stock/stock-book.ts';
+import type { Refused } from '../../geometry/words/wording.ts';
+import type { Key } from '../words/keys.ts';
+import type { MadeFile } from './plate-api.ts';
+
+/** A design of the order; its key begins the names of its plates: `A`, then `A1`, `A2`. */
+export interface OrderDesign {
+  readonly key: string;
+  readonly design: Design;
+}
+
+/** One plate of a design, proven, as the page draws and counts it. */
+export interface CutPlate {
+  /** Key and number of the plate: `A1`. */
+  readonly wish: string;
+  readonly key: string;
+  readonly plateId: string;
+  readonly job: JobDesign;
+  readonly diameterMm: number;
+  /** All that is cut out of it, as path data about its centre, y down, filled even-odd. */
+  readonly path: string;
+  readonly openings: number;
+  readonly waste: readonly Circle[];
+  readonly verdict: Verdict;
+  /** What must be mended before it may be cut. */
+  readonly stops: readonly Pick<Finding, 'sentence' | 'words'>[];
+}
+
+/** What a person wishes for the order of cutting. */
+export interface PlanWishes {
+  readonly tabs: boolean;
+  readonly witness: boolean;
+  /** Stages with witness marks of their own; 1: only at the end. */
+  readonly stages: number;
+}
+
+export interface PlanJob {
+  readonly sheets: readonly NestedSheet[];
+  readonly stock: Stock;
+  readonly gaps: NestGaps;
+  readonly wishes: PlanWishes;
+}
+
+/** One sheet, planned, with what the page shows of it. */
+export interface PlannedSheet {
+  readonly plan: SheetPlan;
+  readonly settings: CutSettings;
+  readonly marks: readonly WitnessMark[];
+  readonly findings: readonly Pick<Finding, 'sentence' | 'words'>[];
+  readonly mends: readonly SlugMend[];
+  readonly heat: HeatMap;
+}
+
+/** What the whole order takes: times of all its sheets together. */
+export interface OrderCost {
+  readonly times: { readonly cutS: number; readonly pierceS: number; readonly rapidS: number; readonly raiseS: number };
+  readonly totalS: number;
+  readonly cuttingMm: number;
+  readonly rapidMm: number;
+  readonly pierces: number;
+  readonly price?: Price;
+}
+
+export type SizeWish = 'net' | 'path' | 'leads';
+
+/** A file of the order. */
+export type WantedJobFile =
+  | { readonly kind: 'dxf' | 'svg'; readonly sheet: number; readonly plate?: PlacedPlate }
+  | { readonly kind: 'list-csv' | 'list-pdf'; readonly sheet: number; readonly plate?: undefined }
+  | { readonly kind: 'zip' };
+
+export interface FileWishes {
+  readonly title: string;
+  readonly size: SizeWish;
+  readonly witness: boolean;
+}
+
+/** What became of one row of a series. */
+export interface SeriesRow {
+  readonly line: number;
+  readonly name: string;
+  readonly reason?: Refused | Pick<Finding, 'sentence' | 'words'>;
+}
+
+export interface SeriesProgress {
+  readonly done: number;
+  readonly of: number;
+  readonly failed: readonly SeriesRow[];
+}
+
+export type SeriesEnd =
+  | { readonly file: MadeFile; readonly made: number; readonly of: number; readonly cancelled: boolean }
+  | { readonly refused: Refused }
+  | { readonly problem: Key };
+
+/** What a table holds before it is made. */
+export type SeriesHead =
+  | { readonly columns: readonly string[]; readonly rows: number; readonly first?: string }
+  | { readonly refused: Refused };
+
+/** What the page Cut asks of its worker. A book is the shop's own, undefined for the numbers that ship. */
+export interface CutApi {
+  /** The designs of the order, made and proven; what is asked afterwards is about these. */
+  take(
+    order: readonly OrderDesign[],
+    book: StockBook | undefined,
+  ): Promise<readonly CutPlate[] | { readonly problem: Key }>;
+  nest(
+    wishes: readonly PlateWish[],
+    kinds: readonly SheetKind[],
+    gaps: NestGaps,
+    kept: readonly NestedSheet[],
+  ): Promise<Nest>;
+  /** Plans are kept: the sheets before it are planned too, equal ones once. */
+  plan(job: PlanJob, sheet: number): Promise<PlannedSheet>;
+  /** Plans all sheets that are not planned yet. */
+  cost(job: PlanJob, rest: SheetRest | undefined): Promise<OrderCost>;
+  /** Every process of the shop for one plate of the order. */
+  compare(wish: string): Promise<Comparison | undefined>;
+  files(
+    job: PlanJob,
+    wanted: WantedJobFile,
+    wishes: FileWishes,
+  ): Promise<{ readonly file: MadeFile } | { readonly problem: Key }>;
+  readTable(design: Design, bytes: Uint8Array): Promise<SeriesHead>;
+  series(
+    design: Design,
+    bytes: Uint8Array,
+    book: StockBook | undefined,
+    told: (progress: SeriesProgress) => void,
+  ): Promise<SeriesEnd>;
+  cancelSeries(): Promise<void>;
+}

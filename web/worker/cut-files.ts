@@ -1,0 +1,61 @@
+import boldUrl from '@fontsource/source-sans-3/files/source-sans-3-latin-600-normal.woff?url';
+import regularUrl from '@fontsource/source-sans-3/files/source-sans-3-latin-400-normal.woff?url';
+import { cutListCsv } from '../../geometry/files/cut-list.ts';
+import { writeJobDxf } from '../../geometry/files/dxf-job.ts';
+import type { Job } from '../../geometry/files/job.ts';
+import type { LineWishes } from '../../geometry/files/job-lines.ts';
+import type { JobFile } from '../../geometry/files/job-files.ts';
+import { safePart } from '../../geometry/files/names.ts';
+import { writeJobSvg } from '../../geometry/files/svg-job.ts';
+import type { FileWishes, SizeWish, WantedJobFile } from './cut-api.ts';
+import type { MadeFile } from './plate-api.ts';
+
+/** One file of an order that is planned, or all of them in an archive with what else belongs to it. */
+export async function jobFile(
+  job: Job,
+  wanted: WantedJobFile,
+  { size, witness }: FileWishes,
+  others: readonly JobFile[],
+): Promise<MadeFile> {
+  const wishes: Omit<LineWishes, 'plate'> = { size: lineSize(size), witness };
+  if (wanted.kind === 'zip') {
+    const { jobZip } = await import('../../geometry/files/job-files.ts');
+    return fileOf(await jobZip(job, wishes, await fonts(), others), 'application/zip');
+  }
+  const sheet = job.sheets[wanted.sheet];
+  if (!sheet) throw new RangeError(`there is no sheet ${wanted.sheet + 1}`);
+  const stem = `${safePart(job.title, 'order')}-sheet-${String(wanted.sheet + 1).padStart(2, '0')}`;
+  const text = (name: string, type: string, content: string): MadeFile =>
+    fileOf({ name, bytes: new TextEncoder().encode(content) }, type);
+  if (wanted.kind === 'list-csv') return text(`${stem}-cut-list.csv`, 'text/csv', cutListCsv(sheet, job.designs));
+  if (wanted.kind === 'list-pdf') {
+    const { writeCutList } = await import('../../geometry/files/cut-list-pdf.ts');
+    const bytes = await writeCutList(sheet, job.designs, await fonts());
+    return fileOf({ name: `${stem}-cut-list.pdf`, bytes }, 'application/pdf');
+  }
+  const own = wanted.plate ? { ...wishes, plate: wanted.plate } : wishes;
+  const name = `${stem}${wanted.plate ? `-${safePart(wanted.plate.id, 'plate')}` : ''}.${wanted.kind}`;
+  return wanted.kind === 'dxf'
+    ? text(name, 'image/vnd.dxf', writeJobDxf(sheet, job.designs, own))
+    : text(name, 'image/svg+xml', writeJobSvg(sheet, job.designs, own));
+}
+
+function lineSize(size: SizeWish): LineWishes['size'] {
+  return size === 'net' ? { kind: 'net' } : { kind: 'path', leadIns: size === 'leads' };
+}
+
+function fileOf({ name, bytes }: JobFile, type: string): MadeFile {
+  return { name, type, bytes: bytes.slice() };
+}
+
+/** The letters of the lists on paper. */
+async function fonts(): Promise<{ readonly regular: Uint8Array; readonly bold: Uint8Array }> {
+  const [regular, bold] = await Promise.all([regularUrl, boldUrl].map(fetchBytes));
+  return { regular: regular!, bold: bold! };
+}
+
+async function fetchBytes(url: string): Promise<Uint8Array> {
+  const answer = await fetch(url);
+  if (!answer.ok) throw new Error(`${url}: ${answer.status}`);
+  return new Uint8Array(await answer.arrayBuffer());
+}

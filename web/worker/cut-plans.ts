@@ -1,0 +1,77 @@
+import type { CutPlan } from '../../geometry/cutplan/cut-plan.ts';
+import { heatMap } from '../../geometry/cutplan/heat-map.ts';
+import { planSheets } from '../../geometry/cutplan/plan-sheets.ts';
+import { settingsFor } from '../../geometry/cutplan/settings-for.ts';
+import type { CutSettings, SheetPlan } from '../../geometry/cutplan/sheet-plan.ts';
+import { slugMends } from '../../geometry/cutplan/slug-mends.ts';
+import { placeWitness } from '../../geometry/cutplan/witness.ts';
+import type { NestedSheet, PlateWish } from '../../geometry/sheet/sheets.ts';
+import { wasteInPlace } from '../../geometry/sheet/place-waste.ts';
+import type { StockBook } from '../../geometry/stock/stock-book.ts';
+import type { StockRules } from '../../geometry/stock/rules.ts';
+import type { PlanJob, PlannedSheet } from './cut-api.ts';
+
+/** What planning needs of the order. */
+export interface Drawn {
+  readonly plans: ReadonlyMap<string, CutPlan>;
+  readonly wastes: ReadonlyMap<string, NonNullable<PlateWish['waste']>>;
+  readonly rules: StockRules;
+  readonly book: StockBook;
+}
+
+/** Plans of the order as it lies now, made as they are asked for and kept until it lies otherwise. */
+export interface KeptPlans {
+  plan(sheet: number): SheetPlan;
+  shown(sheet: number): PlannedSheet;
+  readonly settings: CutSettings;
+}
+
+export function keptPlans(job: PlanJob, drawn: Drawn): KeptPlans {
+  const found = settingsFor(drawn.book, job.stock);
+  if ('problem' in found) throw new RangeError(found.problem);
+  const settings = found;
+  const placed = job.sheets.map((sheet) => (job.wishes.witness ? marksOn(sheet) : { marks: [], findings: [] }));
+  const marksOf = (sheet: NestedSheet) => placed[job.sheets.indexOf(sheet)]?.marks ?? [];
+  const coming = planSheets(job.sheets, drawn.plans, settings, job.wishes.tabs, marksOf);
+  const made: SheetPlan[] = [];
+
+  function marksOn(sheet: NestedSheet) {
+    return placeWitness(sheet, {
+      kerfMm: settings.kerfMm,
+      leastWebMm: drawn.rules.leastWebMm,
+      leastOpeningMm: drawn.rules.leastOpeningMm,
+      leadInMm: settings.leadInMm,
+      edgeMm: job.gaps.edgeMm,
+      stages: job.wishes.stages,
+      waste: sheet.plates.flatMap((plate) =>
+        (drawn.wastes.get(plate.wish) ?? []).map((waste) => ({ ...wasteInPlace(waste, plate), plate: plate.id })),
+      ),
+    });
+  }
+
+  function plan(sheet: number): SheetPlan {
+    while (made.length <= sheet) {
+      const next = coming.next();
+      if (next.done) throw new RangeError(`there is no sheet ${sheet + 1}`);
+      made.push(next.value);
+    }
+    return made[sheet]!;
+  }
+
+  return {
+    settings,
+    plan,
+    shown(at) {
+      const sheet = job.sheets[at]!;
+      const made = plan(at);
+      return {
+        plan: made,
+        settings,
+        marks: placed[at]?.marks ?? [],
+        findings: (placed[at]?.findings ?? []).map(({ sentence, words }) => ({ sentence, ...(words && { words }) })),
+        mends: slugMends(made, sheet, drawn.plans, settings),
+        heat: heatMap(made, settings),
+      };
+    },
+  };
+}

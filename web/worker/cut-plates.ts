@@ -1,0 +1,68 @@
+import { loadFaces } from '../../fonts/browser-faces.ts';
+import type { CutPlan } from '../../geometry/cutplan/cut-plan.ts';
+import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
+import { isText } from '../../geometry/design/kinds.ts';
+import type { Design } from '../../geometry/design/schema.ts';
+import { jobDesign } from '../../geometry/files/job.ts';
+import { contourPath } from '../../geometry/files/svg-path.ts';
+import { makePlate } from '../../geometry/make-plate.ts';
+import type { PlateResult } from '../../geometry/plate.ts';
+import { provePlan } from '../../geometry/prove-plan.ts';
+import type { SolveStore } from '../../geometry/solve-store.ts';
+import type { StockBook } from '../../geometry/stock/stock-book.ts';
+import type { CutPlate, OrderDesign } from './cut-api.ts';
+import { withFaceProblems } from './with-face-problems.ts';
+
+/** A plate of the order with all that planning needs. */
+export interface OrderPlate {
+  readonly shown: CutPlate;
+  readonly design: Design;
+  readonly plate: PlateResult;
+  readonly plan: CutPlan;
+}
+
+/** All plates of a design, made, planned and proven, named by the design's key and their number. */
+export async function orderPlates(
+  { key, design }: OrderDesign,
+  store: SolveStore,
+  book: StockBook,
+): Promise<readonly OrderPlate[]> {
+  const { faces, problems } = await loadFaces(design);
+  const texts = (face: string): string[] =>
+    design.elements.flatMap((e) => (isText(e) && e.face === face ? [e.id] : []));
+  return design.plates.map((spec, i) => {
+    const made = withFaceProblems(makePlate(design, spec.id, faces, store, book), texts, problems);
+    const plan = planCuts(made);
+    const plate = provePlan(made, plan);
+    return { shown: shownOf(`${key}${i + 1}`, key, design, plate, plan), design, plate, plan };
+  });
+}
+
+function shownOf(wish: string, key: string, design: Design, plate: PlateResult, plan: CutPlan): CutPlate {
+  const openings = plan.contours.flatMap((c) => (c.kind === 'opening' ? [c.contour] : []));
+  const mask = design.plates.find((p) => p.id === plate.plateId)?.masks;
+  const [round] = mask === undefined ? [] : plate.openings;
+  return {
+    wish,
+    key,
+    plateId: plate.plateId,
+    job: jobDesign(wish, design, plate),
+    diameterMm: plate.diameterMm,
+    path: openings.map(contourPath).join(''),
+    openings: openings.length,
+    // The one round opening of a ring that masks: smaller plates may lie in it.
+    waste: round ? [{ x: 0, y: 0, radiusMm: inradius(round.region.outer) }] : [],
+    verdict: plate.verdict,
+    stops: plate.findings
+      .filter((f) => f.severity === 'stop')
+      .map(({ sentence, words }) => ({ sentence, ...(words && { words }) })),
+  };
+}
+
+/** Of a ring about the origin: its corners lie on the circle, its sides a little inside. */
+function inradius(ring: readonly { readonly x: number; readonly y: number }[]): number {
+  return ring.reduce((least, a, i) => {
+    const b = ring[(i + 1) % ring.length]!;
+    return Math.min(least, Math.hypot((a.x + b.x) / 2, (a.y + b.y) / 2));
+  }, Infinity);
+}

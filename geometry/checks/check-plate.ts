@@ -4,6 +4,7 @@ import { checkCrownGap } from './crown-gap.ts';
 import { checkHeavyPlate } from './heavy-plate.ts';
 import type { CheckInput } from './input.ts';
 import { checkLayIn } from './lay-in.ts';
+import { checkLettering } from './lettering/check-lettering.ts';
 import { checkNothingToCut } from './nothing-to-cut.ts';
 import { checkOnBarrel } from './on-barrel.ts';
 import { checkOverspray } from './overspray.ts';
@@ -27,6 +28,7 @@ const CHECKS: readonly ((input: CheckInput) => Finding[])[] = [
   checkOverspray,
   checkHeavyPlate,
   checkNothingToCut,
+  checkLettering,
 ];
 
 /** What is wrong with a bridged plate, in the order of the checks. The stock's and the layout's findings are theirs. */

@@ -1,7 +1,8 @@
+import { type Day, readIso } from '../words/calendar.ts';
 import { Refusal } from './refusal.ts';
 
 const USAGE =
-  'npm run -s make -- DESIGN.json --out FOLDER [--stock FILE] [--even-so] or, a plate a row, ' +
+  'npm run -s make -- DESIGN.json --out FOLDER [--stock FILE] [--today YYYY-MM-DD] [--even-so] or, a plate a row, ' +
   'npm run -s make -- DESIGN.json --csv ROWS.csv --out FOLDER [--stock FILE] [--even-so] [--sheets] [--zip]';
 
 /** What the command line asks for. */
@@ -12,6 +13,8 @@ export interface Asked {
   readonly stock?: string;
   /** Rows that fill the design, a plate a row. */
   readonly csv?: string;
+  /** What the order's days are held against; absent: the day by the system's clock. */
+  readonly today?: Day;
   /** Cut files also where a finding stops the cut. */
   readonly evenSo: boolean;
   /** A spec sheet for every row too. */
@@ -20,7 +23,7 @@ export interface Asked {
   readonly zip: boolean;
 }
 
-const VALUES = { '--out': 'a folder', '--stock': 'a file', '--csv': 'a file' } as const;
+const VALUES = { '--out': 'a folder', '--stock': 'a file', '--csv': 'a file', '--today': 'a day' } as const;
 const FLAGS = ['--even-so', '--sheets', '--zip'] as const;
 
 /** Throws a Refusal that says how it is used. */
@@ -44,12 +47,17 @@ export function readArguments(args: readonly string[]): Asked {
   if (file === undefined) throw new Refusal(`Say which design to make. Use: ${USAGE}`);
   if (folder === undefined) throw new Refusal(`Say where the files go. Use: ${USAGE}`);
   const [sheets, zip] = [flags.has('--sheets'), flags.has('--zip')];
+  const [day, today] = [values.get('--today'), readIso(values.get('--today') ?? '')];
+  if (day !== undefined && (today === undefined || csv !== undefined)) {
+    throw new Refusal(`--today takes a day as 2027-06-12, and does not go with --csv. Use: ${USAGE}`);
+  }
   if (csv === undefined && (sheets || zip)) throw new Refusal(`--sheets and --zip go with --csv. Use: ${USAGE}`);
   return {
     file,
     folder,
     ...(stock !== undefined && { stock }),
     ...(csv !== undefined && { csv }),
+    ...(today !== undefined && { today }),
     evenSo: flags.has('--even-so'),
     sheets,
     zip,

@@ -1,4 +1,5 @@
 import { loadFaces } from '../../fonts/node-faces.ts';
+import { withOrderDays } from '../checks/order-days.ts';
 import type { Design } from '../design/schema.ts';
 import { writeDxf } from '../files/dxf.ts';
 import { plateFileNames } from '../files/names.ts';
@@ -7,25 +8,30 @@ import { writeSvg } from '../files/svg.ts';
 import { planPlates } from '../plan-plates.ts';
 import { createStore } from '../solve-store.ts';
 import type { StockBook } from '../stock/stock-book.ts';
+import type { Day } from '../words/calendar.ts';
 import type { Asked } from './asked.ts';
 import { sheetFonts } from './read-files.ts';
 import { findingsText, printSummary } from './say-findings.ts';
 import { writerFor } from './write-files.ts';
 
-/** Files of one design. Gives the exit status: 2 when a finding stops the cut. */
-export async function makeOrder(asked: Asked, design: Design, book: StockBook): Promise<number> {
+/**
+ * Files of one design. Gives the exit status: 2 when a finding stops the cut. What is said of the order's days goes into
+ * findings.json and to the terminal; the other files are the same on every day.
+ */
+export async function makeOrder(asked: Asked, design: Design, book: StockBook, today: Day): Promise<number> {
   const { faces, problems } = await loadFaces(design);
   const planned = planPlates(design, faces, createStore(), book);
   const stopped = planned.some(({ plate }) => plate.verdict === 'stop');
   const write = await writerFor(asked.folder);
-  await write('findings.json', findingsText(design, planned, problems));
+  const dated = planned.map(({ plate, plan }) => ({ plate: withOrderDays(plate, design, today), plan }));
+  await write('findings.json', findingsText(design, dated, problems));
   const cut = !stopped || asked.evenSo;
   const files = cut ? cutFiles(design, planned) : [];
   for (const { name, text } of files) await write(name, text);
   if (cut) await write('spec-sheet.pdf', await specSheet(design, planned, book));
   printSummary(
     design,
-    planned,
+    dated,
     problems,
     files.filter(({ name }) => name.endsWith('.dxf')).map(({ name }) => name),
   );

@@ -1,4 +1,5 @@
 import { CUT_SAID_EN } from './cut-said-en.ts';
+import { LETTERING_SAID_EN } from './lettering-said-en.ts';
 
 /**
  * Every sentence the kernel says, in English, once: findings, labels of mends, names of things, reasons.
@@ -6,6 +7,7 @@ import { CUT_SAID_EN } from './cut-said-en.ts';
  */
 export const SAID_EN = {
   ...CUT_SAID_EN,
+  ...LETTERING_SAID_EN,
   findings: {
     artworkUnreadable: 'The drawing “{{name}}” can’t be read: {{problem}} Remove it and import it again.',
     bandUpsideDown: 'The outer edge of this ring must lie farther out than its inner edge. Change one of the two.',
@@ -143,18 +145,25 @@ export const SAID_EN = {
       'Only {{width}} of metal stays between two openings; this stock wants {{least}}. Move them apart, or make the lettering larger.',
   },
   mends: {
+    apostrophes: 'Set the apostrophes',
     cutBy: 'Cut it by {{process}}',
     diameter: 'Make it {{size}} across',
     fingerHoles: 'Add finger holes',
     fitHead: 'Make it fit the head',
     forget: 'Forget it',
+    lookalike: 'Write the one that looks like it',
     maskRing: 'Add such a ring',
     moveIn: 'Move it inwards',
     moveInBy: 'Move it inwards by {{by}}',
+    onceOnly: 'Write it once',
+    oneAlphabet: 'Write it in one alphabet',
     paint: 'Use it with paint',
+    romanUsual: 'Write the usual form',
     sheet: 'Use {{sheet}} sheet',
+    signsOut: 'Take them out',
     size: 'Set it at {{percent}} % of its size',
     smaller: 'Make it {{percent}} % smaller',
+    spacesOut: 'Take the blanks out',
     swap: 'Swap them',
     useMaterial: 'Use {{material}}',
     write: 'Write “{{text}}”',

@@ -2,6 +2,7 @@ import type { Design } from '../../geometry/design/schema.ts';
 import type { Finding } from '../../geometry/findings.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
+import type { Day } from '../../geometry/words/calendar.ts';
 import type { Key } from '../words/keys.ts';
 import type { PackedPlate } from './pack-plate.ts';
 
@@ -33,6 +34,7 @@ export type MadeFiles =
 /** What the page may ask of its worker. Every answer is data; what goes wrong comes back as the name of a sentence, for the
  * page to say. A book is the shop's own, undefined for the numbers that ship; it is the same as long as the page is open. */
 export interface PlateApi {
-  make(design: Design, plateId: string, book: StockBook | undefined): Promise<MadePacked>;
+  /** today: by the page's clock, for what is said of the order's days; without it that is not judged. */
+  make(design: Design, plateId: string, book: StockBook | undefined, today?: Day): Promise<MadePacked>;
   files(design: Design, wanted: readonly WantedFile[], book: StockBook | undefined): Promise<MadeFiles>;
 }

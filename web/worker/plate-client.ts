@@ -3,6 +3,7 @@ import type { Design } from '../../geometry/design/schema.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
+import type { Day } from '../../geometry/words/calendar.ts';
 import type { PlatesStore } from '../state/plates-store.ts';
 import { createLatestWins } from './latest-wins.ts';
 import { unpackPlate } from './pack-plate.ts';
@@ -57,7 +58,7 @@ export function startPlateClient(store: PlatesStore, shop: Promise<StockBook>): 
 
   async function make(design: Design, plateId: string): Promise<Made> {
     const book = await own;
-    const made = await ask((api) => api.make(design, plateId, book));
+    const made = await ask((api) => api.make(design, plateId, book, today()));
     return 'problem' in made ? made : { plate: unpackPlate(made.packed) };
   }
 
@@ -104,6 +105,11 @@ export function startPlateClient(store: PlatesStore, shop: Promise<StockBook>): 
       }
     },
   };
+}
+
+function today(): Day {
+  const now = new Date();
+  return { year: now.getFullYear(), month: now.getMonth() + 1, day: now.getDate() };
 }
 
 /** The plate looked at first, then the others. */

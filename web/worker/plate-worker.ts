@@ -1,6 +1,7 @@
 import { isText } from '../../geometry/design/kinds.ts';
 import { expose, transfer } from 'comlink';
 import { loadFaces } from '../../fonts/browser-faces.ts';
+import { withOrderDays } from '../../geometry/checks/order-days.ts';
 import { createStore } from '../../geometry/solve-store.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { makePlate } from '../../geometry/make-plate.ts';
@@ -33,10 +34,11 @@ async function make(design: Design, plateId: string, book: StockBook): Promise<M
 }
 
 const api: PlateApi = {
-  async make(design, plateId, book = BUILT_IN) {
+  async make(design, plateId, book = BUILT_IN, today) {
     const made = await make(design, plateId, book);
     if ('problem' in made) return made;
-    const packed = packPlate(made.plate);
+    // Only for the page: plates kept and files are the same on every day.
+    const packed = packPlate(withOrderDays(made.plate, design, today));
     return transfer({ packed }, [packed.xy.buffer]);
   },
   async files(design, wanted, book = BUILT_IN) {

@@ -17,7 +17,8 @@ let clock = 1_800_000_000_000;
 
 /** One tab of a browser: its page's state over the store that all tabs of `name` share. */
 export function openTab(name: string, hold: HoldParts, shelf: Shelf = createBrowserShelf(name)) {
-  const design = createDesignStore(named('First'));
+  const first = named('First');
+  const design = createDesignStore(first);
   const saving = createSavingStore();
   const said: string[] = [];
   let open: string | undefined;
@@ -28,7 +29,7 @@ export function openTab(name: string, hold: HoldParts, shelf: Shelf = createBrow
     saving,
     hold,
     nowMs,
-    first: design.getState().history.present,
+    first: () => first,
     remembered: () => open,
     remember: (id) => (open = id),
     say: (sentence) => said.push(sentence),

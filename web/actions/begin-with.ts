@@ -2,6 +2,7 @@ import { canonicalJson } from '../../geometry/design/canonical-json.ts';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { Change } from '../state/history.ts';
+import { t } from '../words/t.ts';
 
 /** What belongs to the person's barrel and order, not to the lettering. */
 const THEIRS = ['head', 'plates', 'stock', 'order'] as const;
@@ -13,13 +14,22 @@ const THEIRS = ['head', 'plates', 'stock', 'order'] as const;
  */
 export function beginWith(before: Design, design: Design, beginnings: readonly Design[] = []): Change {
   if (beginnings.length === 0) return { design, undo: 'step' };
-  const fresh = emptyDesign();
+  const fresh = spokenAs(emptyDesign());
   const kept = Object.fromEntries(
     THEIRS.map((part) => {
       const own = canonicalJson(before[part]);
-      const theirs = beginnings.every((b) => canonicalJson(b[part]) !== own);
+      const theirs = [...beginnings, fresh].every((b) => canonicalJson(b[part]) !== own);
       return [part, theirs ? before[part] : fresh[part]];
     }),
   );
   return { design: { ...design, ...kept }, undo: 'step' };
+}
+
+/** A new design calls its plates in the language spoken. */
+function spokenAs(fresh: Design): Design {
+  const names: Readonly<Record<string, string>> = {
+    large: t('advice.plates.large'),
+    half: t('advice.plates.halfName'),
+  };
+  return { ...fresh, plates: fresh.plates.map((p) => ({ ...p, name: names[p.id] ?? p.name })) };
 }

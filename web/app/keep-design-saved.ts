@@ -7,6 +7,7 @@ import type { DesignStore } from '../state/design-store.ts';
 import type { PlatesStore } from '../state/plates-store.ts';
 import type { SavingStore } from '../state/saving-store.ts';
 import type { UiStore } from '../state/ui-store.ts';
+import { firstDesign } from './first-design.ts';
 
 interface Kept {
   readonly own: OwnDesigns;
@@ -34,7 +35,7 @@ export function keepDesignSaved(stores: {
     design,
     saving,
     nowMs,
-    first: design.getState().history.present,
+    first: firstDesign,
     hold: {
       // missing where the page comes without encryption, whatever the types say
       locks: (navigator as Partial<Navigator>).locks,

@@ -1,8 +1,8 @@
 import { emptyDesign } from '../../geometry/design/defaults.ts';
-import type { Design } from '../../geometry/design/schema.ts';
 import { beginWith } from '../actions/begin-with.ts';
 import { t } from '../words/t.ts';
 import { BEGINNINGS, type Beginning } from './beginnings.ts';
+import { titled } from './first-design.ts';
 import { openDesignFile } from './open-design-file.ts';
 import { usePage } from './page-context.ts';
 
@@ -30,9 +30,9 @@ export function useBegin(): {
   }
 
   return {
-    readyMade({ id, design }) {
-      own.begin((before) => beginWith(before, titled(design, id), READY), 'when-changed');
-      settled(undefined, id);
+    readyMade(beginning) {
+      own.begin((before) => beginWith(before, titled(beginning), READY), 'when-changed');
+      settled(undefined, beginning.id);
     },
     empty() {
       own.begin((before) => beginWith(before, emptyDesign(), READY), 'when-changed');
@@ -48,9 +48,4 @@ export function useBegin(): {
       settled(t('say.opened', { title: opened.design.title }), undefined);
     },
   };
-}
-
-/** A beginning is called what its card says, in the person's language. */
-function titled(design: Design, id: Beginning['id']): Design {
-  return { ...design, title: t(`begin.kinds.${id}`) };
 }

@@ -20,7 +20,7 @@ export interface OwnDesignsParts {
   readonly saving: SavingStore;
   readonly hold: HoldParts;
   /** What to show when there is nothing to take up. */
-  readonly first: Design;
+  first(): Design;
   readonly nowMs: () => number;
   /** The design this very tab had open before it was loaded anew. */
   remembered(): string | undefined;
@@ -182,8 +182,9 @@ export function createOwnDesigns(parts: OwnDesignsParts): OwnDesigns {
       if (i === 0) parts.say(t('keep.damagedFirst', { why: trouble.problem }));
     }
     current = { id: newId(), revision: undefined };
-    origins.mark(parts.first, current);
-    withoutSaving(() => design.getState().restart(parts.first));
+    const first = parts.first();
+    origins.mark(first, current);
+    withoutSaving(() => design.getState().restart(first));
     await holdCurrent();
   }
 

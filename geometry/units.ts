@@ -48,3 +48,6 @@ export const WEB_SPARE_MM = 0.02;
 
 /** An iteration whose step is shorter than this share of what is sought has settled: some hundred roundings of a double. */
 export const SETTLED_SHARE = 1e-13;
+
+/** Two parts of a path that meet at a smaller angle run on as one: what is left of an angle after its arithmetic. */
+export const SAME_WAY_RAD = 1e-6;

@@ -212,7 +212,7 @@ export const stockFileSchema = z.strictObject({
     packagePerPlate: sourced(0, 1e7),
     /** What is left of a sheet goes back on the rack when its narrower side has this; otherwise the order pays for it. */
     leastRemnantMm: sourced(0, 20_000),
-    /** From so many equal plates on, so many per cent less. */
+    /** From so many plates of an order on, so many per cent less of all but the sheet. */
     quantitySteps: z
       .array(z.strictObject({ from: z.int().check(z.gte(1), z.lte(1e6)), percentOff: number(0, 90) }))
       .check(z.maxLength(50)),

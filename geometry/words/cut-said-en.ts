@@ -1,5 +1,11 @@
 /** What the kernel says of drift, rows and files of a sheet, in English: parts of the one table in said-en.ts. */
 export const CUT_SAID_EN = {
+  cost: {
+    noProcess: 'Nobody here knows the process “{{process}}”. Choose another.',
+    noSpeed: 'The stock file has no speed for {{material}} by {{process}}. Add one, or choose another process.',
+    tooThick:
+      'The stock file has speeds for {{material}} by {{process}} up to {{most}}, not for {{thickness}}. Add one, or choose thinner sheet.',
+  },
   drift: {
     doubtfulMark:
       'Mark {{mark}} does not fit the others: measure it again. If it stays so, the sheet did not only move but bend.',

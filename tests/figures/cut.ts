@@ -3,6 +3,13 @@ import { DRIFT_CLAIMS } from './cut/drift.ts';
 import { PATH_CLAIMS } from './cut/paths.ts';
 import { SHEET_FILE_CLAIMS } from './cut/sheet-files.ts';
 import { SHEET_CLAIMS } from './cut/sheets.ts';
+import { TIME_CLAIMS } from './cut/time.ts';
 
 /** The cut: sheets, paths, heat and slugs, drift, time and price. One file of claims in cut/ for each. */
-export const claims: readonly Claim[] = [...SHEET_CLAIMS, ...PATH_CLAIMS, ...DRIFT_CLAIMS, ...SHEET_FILE_CLAIMS];
+export const claims: readonly Claim[] = [
+  ...SHEET_CLAIMS,
+  ...PATH_CLAIMS,
+  ...DRIFT_CLAIMS,
+  ...SHEET_FILE_CLAIMS,
+  ...TIME_CLAIMS,
+];

@@ -1,4 +1,4 @@
-/* eslint-disable @typescript-eslint/no-explicit-any, @typescript-eslint/no-unsafe-member-access, @typescript-eslint/no-unsafe-call, @typescript-eslint/no-unsafe-return -- each case spoils a file that is anything */
+/* eslint-disable @typescript-eslint/no-explicit-any, @typescript-eslint/no-unsafe-member-access -- each case spoils a file that is anything */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';

@@ -1,17 +1,21 @@
+import { statSync } from 'node:fs';
+import { resolve } from 'node:path';
 import { buildWhenStale, DIST } from './build.mjs';
 import { installWhatIsMissing } from './install.mjs';
 import { createStaticServer, listenOnFreePort } from './static-server.mjs';
 
-// `npm start [-- --port 4173]`: installs what is missing, builds what is stale, serves dist/ on this machine only.
+// `npm start [-- --port 4173] [-- --stock FILE]`: installs what is missing, builds what is stale, serves dist/ on this
+// machine only, with a shop's own stock file in place of the built one.
 // The server lives in this very process, so that Ctrl-C leaves nothing running.
 
 const USUAL_PORT = 4173;
 
 const asked = portAsked(process.argv.slice(2));
+const stock = stockAsked(process.argv.slice(2));
 installWhatIsMissing();
 buildWhenStale();
 try {
-  const server = createStaticServer(DIST);
+  const server = createStaticServer(DIST, stock === undefined ? {} : { '/stock.json': stock });
   const port = await listenOnFreePort(server, asked ?? USUAL_PORT, asked !== undefined);
   console.log(`Bridgehead is ready: http://127.0.0.1:${port}/ (Ctrl-C ends it)`);
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, () => process.exit(0));
@@ -31,5 +35,14 @@ function portAsked(args) {
   const port = Number(text);
   if (Number.isInteger(port) && port > 0 && port < 65536) return port;
   console.error('--port wants a whole number between 1 and 65535, such as --port 4300.');
+  process.exit(1);
+}
+
+function stockAsked(args) {
+  const at = args.findIndex((arg) => arg === '--stock' || arg.startsWith('--stock='));
+  if (at < 0) return undefined;
+  const file = args[at].includes('=') ? args[at].slice(args[at].indexOf('=') + 1) : args[at + 1];
+  if (file && statSync(file, { throwIfNoEntry: false })?.isFile()) return resolve(file);
+  console.error('--stock wants a file that is there, such as --stock our-stock.json.');
   process.exit(1);
 }

@@ -20,11 +20,14 @@ const TYPES = {
   '.webmanifest': 'application/manifest+json; charset=utf-8',
 };
 
-/** A server of the files in one folder, for this machine only: reads, never writes. */
-export function createStaticServer(folder) {
+/**
+ * A server of the files in one folder, for this machine only: reads, never writes. A path that is a key of instead is
+ * answered with that file of elsewhere.
+ */
+export function createStaticServer(folder, instead = {}) {
   return createServer((request, response) => {
     if (request.method !== 'GET' && request.method !== 'HEAD') return fail(response, 405);
-    const file = fileFor(folder, request.url ?? '/');
+    const file = fileFor(folder, request.url ?? '/', instead);
     if (!file) return fail(response, 404);
     response.writeHead(200, {
       'Content-Type': TYPES[extname(file.path)] ?? 'application/octet-stream',
@@ -65,16 +68,18 @@ function listen(server, port) {
   });
 }
 
-function fileFor(folder, url) {
+function fileFor(folder, url, instead) {
   let path;
   try {
     path = decodeURIComponent(new URL(url, 'http://localhost').pathname);
   } catch {
     return undefined;
   }
-  const full = normalize(join(folder, path.endsWith('/') ? `${path}index.html` : path));
+  const full = Object.hasOwn(instead, path)
+    ? instead[path]
+    : normalize(join(folder, path.endsWith('/') ? `${path}index.html` : path));
   // Nothing outside the folder, whatever dots the address holds.
-  if (full.includes('\0') || !full.startsWith(folder + sep)) return undefined;
+  if (full.includes('\0') || !(Object.hasOwn(instead, path) || full.startsWith(folder + sep))) return undefined;
   const stat = statSync(full, { throwIfNoEntry: false });
   return stat?.isFile() ? { path: full, size: stat.size } : undefined;
 }

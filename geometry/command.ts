@@ -13,13 +13,12 @@ import { makeOrder } from './command/make-order.ts';
 import { makeSeries } from './command/make-series.ts';
 import { bookOf, designOf, rowsOf } from './command/read-files.ts';
 import { Refusal } from './command/refusal.ts';
-import type { Day } from './words/calendar.ts';
 
 async function run(args: readonly string[]): Promise<number> {
   try {
     const asked = readArguments(args);
     const [design, book] = [await designOf(asked.file), await bookOf(asked.stock)];
-    if (asked.csv === undefined) return await makeOrder(asked, design, book, asked.today ?? systemDay());
+    if (asked.csv === undefined) return await makeOrder(asked, design, book, asked.today);
     const stop = new AbortController();
     // Ends between two rows, so that nothing is left half done.
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => stop.abort());
@@ -29,12 +28,6 @@ async function run(args: readonly string[]): Promise<number> {
     console.error(error.message);
     return 1;
   }
-}
-
-/** The one place that looks at a clock. */
-function systemDay(): Day {
-  const now = new Date();
-  return { year: now.getFullYear(), month: now.getMonth() + 1, day: now.getDate() };
 }
 
 process.exitCode = await run(process.argv.slice(2));

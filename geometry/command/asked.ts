@@ -13,7 +13,7 @@ export interface Asked {
   readonly stock?: string;
   /** Rows that fill the design, a plate a row. */
   readonly csv?: string;
-  /** What the order's days are held against; absent: the day by the system's clock. */
+  /** What the order's days are held against; absent: whether they are past is not judged. */
   readonly today?: Day;
   /** Cut files also where a finding stops the cut. */
   readonly evenSo: boolean;

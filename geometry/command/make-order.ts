@@ -18,7 +18,12 @@ import { writerFor } from './write-files.ts';
  * Files of one design. Gives the exit status: 2 when a finding stops the cut. What is said of the order's days goes into
  * findings.json and to the terminal; the other files are the same on every day.
  */
-export async function makeOrder(asked: Asked, design: Design, book: StockBook, today: Day | undefined): Promise<number> {
+export async function makeOrder(
+  asked: Asked,
+  design: Design,
+  book: StockBook,
+  today: Day | undefined,
+): Promise<number> {
   const { faces, problems } = await loadFaces(design);
   const planned = planPlates(design, faces, createStore(), book);
   const stopped = planned.some(({ plate }) => plate.verdict === 'stop');

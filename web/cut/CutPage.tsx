@@ -11,6 +11,7 @@ import { PlayBar } from './PlayBar.tsx';
 import { SheetBar } from './SheetBar.tsx';
 import { SheetStage } from './SheetStage.tsx';
 import { timelineOf } from './timeline.ts';
+import { useNoStrayDrop } from './use-no-stray-drop.ts';
 import { useCutKeys } from './use-cut-keys.ts';
 
 /** For production: plates onto sheets, the order of cutting, files. */
@@ -39,6 +40,7 @@ function Desk() {
   const trouble = useCut((s) => s.trouble);
   const planned = usePlannedSheet();
   useCutKeys();
+  useNoStrayDrop();
   const beats = useMemo(() => (planned ? timelineOf(planned.plan, planned.settings) : []), [planned]);
   return (
     <div className={css.desk}>

@@ -1,3 +1,4 @@
+import { useState, type ReactNode } from 'react';
 import { useUi } from '../app/page-context.ts';
 import { Cautions } from '../panels/Cautions.tsx';
 import { Button } from '../ui/Button.tsx';
@@ -21,35 +22,61 @@ export function CutSide() {
     <>
       <NextStep />
       <div className={css.folds}>
-        <Fold title={t('cut.what.title')} open>
+        <Part title={t('cut.what.title')} open>
           <WhatIsCut />
-        </Fold>
-        <Fold title={t('cut.sheets.title')} open>
+        </Part>
+        <Part title={t('cut.sheets.title')} open>
           <SheetsFold />
-        </Fold>
-        <Fold title={t('cut.process.title')}>
+        </Part>
+        <Part title={t('cut.process.title')}>
           <ProcessFold />
-        </Fold>
-        <Fold title={t('cut.order.title')}>
+        </Part>
+        <Part title={t('cut.order.title')}>
           <OrderFold />
-        </Fold>
-        <Fold title={t('cut.drift.title')}>
+        </Part>
+        <Part title={t('cut.drift.title')} stays>
           <DriftFold />
-        </Fold>
-        <Fold title={t('cut.price.title')}>
+        </Part>
+        <Part title={t('cut.price.title')}>
           <PriceFold />
-        </Fold>
-        <Fold title={t('cut.files.title')}>
+        </Part>
+        <Part title={t('cut.files.title')} stays>
           <FilesFold />
-        </Fold>
-        <Fold title={t('cut.series.title')}>
+        </Part>
+        <Part title={t('cut.series.title')} stays>
           <SeriesFold />
-        </Fold>
+        </Part>
         <section className={css.cautions} aria-label={t('take.cautions')}>
           <Cautions />
         </section>
       </div>
     </>
+  );
+}
+
+interface PartProps {
+  readonly title: string;
+  readonly open?: boolean;
+  /** What was typed or is running in it outlives its closing. */
+  readonly stays?: boolean;
+  readonly children: ReactNode;
+}
+
+/** A fold that asks for nothing before it is opened. */
+function Part({ title, open = false, stays = false, children }: PartProps) {
+  const [isOpen, setOpen] = useState(open);
+  const [seen, setSeen] = useState(open);
+  return (
+    <Fold
+      title={title}
+      open={isOpen}
+      onToggle={(now) => {
+        setOpen(now);
+        if (now) setSeen(true);
+      }}
+    >
+      {(isOpen || (stays && seen)) && children}
+    </Fold>
   );
 }
 

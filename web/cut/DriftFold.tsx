@@ -90,7 +90,7 @@ function Measured({ marks }: { readonly marks: readonly WitnessMark[] }) {
       <p className={css.note}>{t('cut.drift.how')}</p>
       {own.map((mark) => (
         <fieldset key={mark.id}>
-          <legend className={css.note}>
+          <legend className={`${css.note} ${css.group}`}>
             {t('cut.drift.mark', {
               mark: mark.id.slice(plate.id.length + 1),
               x: lengthWords(mark.at.x, unit, 0),

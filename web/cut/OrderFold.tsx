@@ -1,3 +1,4 @@
+import type { Slug } from '../../geometry/cutplan/sheet-plan.ts';
 import type { SlugMend } from '../../geometry/cutplan/slug-mends.ts';
 import { TIP_LIMIT } from '../../geometry/cutplan/slugs.ts';
 import { useUi } from '../app/page-context.ts';
@@ -9,6 +10,7 @@ import { Check } from './Check.tsx';
 import { useCut, useCutParts, usePlannedSheet } from './cut-context.ts';
 import type { Shown } from './cut-store.ts';
 import css from './folds.module.css';
+import { pieceWords } from './piece-words.ts';
 
 const LISTED = 6;
 
@@ -18,6 +20,7 @@ export function OrderFold() {
   const shown = useCut((s) => s.shown);
   const tabs = useCut((s) => s.wishes.tabs);
   const lit = useCut((s) => s.lit);
+  const items = useCut((s) => s.items);
   const planned = usePlannedSheet();
   const unit = useUi((s) => s.unit);
   const box = (name: keyof Shown) => (
@@ -31,6 +34,7 @@ export function OrderFold() {
   if (!planned) return <p className={css.note}>{t('cut.order.notYet')}</p>;
   const { slugs, notes } = planned.plan;
   const risky = slugs.filter((slug) => slug.tips > TIP_LIMIT && !slug.isTabbed);
+  const worst = byKind(risky);
   const hottest = planned.heat.passes.reduce((most, p) => (p.heat > most.heat ? p : most), { pass: '', heat: 0 });
   return (
     <>
@@ -46,7 +50,7 @@ export function OrderFold() {
           {risky.length > 0 ? t('cut.order.risky', { count: risky.length }) : t('cut.order.noneRisky')}
         </p>
         <ul>
-          {risky.slice(0, LISTED).map((slug) => (
+          {worst.slice(0, LISTED).map(({ slug, count }) => (
             <li key={slug.pass}>
               <button
                 type="button"
@@ -54,7 +58,10 @@ export function OrderFold() {
                 aria-pressed={lit === slug.pass}
                 onClick={() => store.getState().set({ lit: lit === slug.pass ? undefined : slug.pass })}
               >
-                <span>{slug.pass}</span>
+                <span>
+                  {slug.plate}: {pieceWords(items, slug.plate, slug.pass)}
+                  {count > 1 && <span className={css.sub}>{t('cut.order.alike', { count: count - 1 })}</span>}
+                </span>
                 <span>{t('cut.order.tips', { share: formatNumber(slug.tips * 100, 0) })}</span>
               </button>
             </li>
@@ -96,6 +103,18 @@ export function OrderFold() {
       )}
     </>
   );
+}
+
+/** The same piece of equal plates once, with how many there are. */
+function byKind(slugs: readonly Slug[]): readonly { readonly slug: Slug; readonly count: number }[] {
+  const kinds = new Map<string, { slug: Slug; count: number }>();
+  for (const slug of slugs) {
+    const key = `${slug.plate.split('#')[0] ?? ''}${slug.pass.slice(slug.plate.length)}`;
+    const known = kinds.get(key);
+    if (known) known.count++;
+    else kinds.set(key, { slug, count: 1 });
+  }
+  return [...kinds.values()];
 }
 
 /** One thing that helps, with what it would do. */

@@ -7,7 +7,7 @@ import { useCutParts, usePlannedSheet, usePlay } from './cut-context.ts';
 import { clock } from './clock.ts';
 import { fateOf } from './paint-plan.ts';
 import css from './PlayBar.module.css';
-import { beatAt, doneAt, lengthOf, type Beat } from './timeline.ts';
+import { doneAt, lengthOf, type Beat } from './timeline.ts';
 
 const SPEEDS = [1, 4, 10, 40, 150];
 
@@ -49,7 +49,6 @@ export function PlayBar({ beats }: { readonly beats: readonly Beat[] }) {
   }
 
   const done = doneAt(beats, atS);
-  const now = beats[beatAt(beats, atS)];
   const fates = useMemo(() => planned && fateOf(planned), [planned]);
   const stands = on && fates ? beats.slice(0, done).filter(({ pass }) => fates.get(pass.id) === 'stands').length : 0;
   return (
@@ -97,7 +96,6 @@ export function PlayBar({ beats }: { readonly beats: readonly Beat[] }) {
       <p className={css.says} data-testid="play">
         {t('cut.play.at', { at: clock(atS), whole: clock(wholeS) })}
         {on && ` · ${t('cut.play.done', { done, count: beats.length })}`}
-        {on && now && <span> · {now.pass.plate}</span>}
         {stands > 0 && <span className={css.stands}> · {t('cut.play.stands', { count: stands })}</span>}
       </p>
       {on && (

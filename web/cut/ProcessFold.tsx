@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { Comparison, ProcessRow } from '../../geometry/cutplan/compare.ts';
 import { processIn } from '../../geometry/stock/stock-book.ts';
+import { capitalised } from '../../geometry/words/say.ts';
 import { usePage, useUi } from '../app/page-context.ts';
 import { Field } from '../ui/Field.tsx';
 import { refusalWords } from '../ui/finding-words.ts';
@@ -101,10 +102,12 @@ function Row({ row, isOwn }: { readonly row: ProcessRow; readonly isOwn: boolean
         </span>
         {!can && (
           <span className={`${css.sub} ${css.bad}`}>
-            {row.fit.grade === 'never' ? reasonWords(row.fit) : t('cut.process.cannot')}
+            {row.fit.grade === 'never' ? capitalised(reasonWords(row.fit)) : t('cut.process.cannot')}
           </span>
         )}
-        {can && row.fit.grade === 'poor' && <span className={`${css.sub} ${css.look}`}>{reasonWords(row.fit)}</span>}
+        {can && row.fit.grade === 'poor' && (
+          <span className={`${css.sub} ${css.look}`}>{capitalised(reasonWords(row.fit))}</span>
+        )}
         {can && row.lostLetters > 0 && (
           <span className={`${css.sub} ${css.look}`}>{t('cut.process.lost', { count: row.lostLetters })}</span>
         )}

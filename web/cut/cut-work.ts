@@ -4,6 +4,7 @@ import type { Design } from '../../geometry/design/schema.ts';
 import { planStillFits } from '../../geometry/files/job.ts';
 import { checkSheet } from '../../geometry/sheet/check-nest.ts';
 import { lockOnSheets, moveOnSheets, turnOnSheets } from '../../geometry/sheet/move-on-sheet.ts';
+import { restOf } from '../../geometry/sheet/sheet-use.ts';
 import type { NestedSheet, PlacedPlate } from '../../geometry/sheet/sheets.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { settingsFor } from '../../geometry/cutplan/settings-for.ts';
@@ -127,7 +128,7 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
       sheets,
       sheetAt: Math.min(sheetAt, Math.max(0, sheets.length - 1)),
       planned: undefined,
-      rest: undefined,
+      rest: sheets.length > 0 ? restOf(sheets.at(-1)!, sheets.length - 1, gaps) : undefined,
       work: undefined,
       faults: sheets.flatMap((sheet, i) => checkSheet(sheet, wishes, gaps).map((fault) => ({ ...fault, sheet: i }))),
     });

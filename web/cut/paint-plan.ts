@@ -107,17 +107,16 @@ function paintNumbers(
   inks: Inks,
   px: number,
 ): void {
-  const taken = new Set<string>();
+  const taken = new Map<string, Label[]>();
   ctx.save();
   ctx.font = `600 ${11 * px}px Page, sans-serif`;
   ctx.textAlign = 'center';
   ctx.textBaseline = 'middle';
   plan.passes.forEach(({ pierce }, i) => {
-    const cell = `${Math.floor((pierce.x * view.scale) / 26)} ${Math.floor((pierce.y * view.scale) / 16)}`;
-    if (taken.has(cell)) return;
-    taken.add(cell);
     const text = String(i + 1);
     const w = ctx.measureText(text).width + 6 * px;
+    const label = { x: pierce.x * view.scale, y: pierce.y * view.scale, half: (w * view.scale) / 2 };
+    if (!hasRoom(taken, label)) return;
     ctx.fillStyle = inks.paper;
     ctx.beginPath();
     ctx.roundRect(pierce.x - w / 2, -pierce.y - 7 * px, w, 14 * px, 4 * px);
@@ -126,6 +125,33 @@ function paintNumbers(
     ctx.fillText(text, pierce.x, -pierce.y + 0.5 * px);
   });
   ctx.restore();
+}
+
+interface Label {
+  readonly x: number;
+  readonly y: number;
+  readonly half: number;
+}
+
+const LABEL_PX = 16;
+/** Free screen between two numbers, so that what they stand on is still seen. */
+const APART_PX = 10;
+
+/** Whether a label touches none that is there; then it is there too. */
+function hasRoom(taken: Map<string, Label[]>, label: Label): boolean {
+  const square = 64;
+  const [column, row] = [Math.floor(label.x / square), Math.floor(label.y / square)];
+  for (let dx = -1; dx <= 1; dx++) {
+    for (let dy = -1; dy <= 1; dy++) {
+      for (const other of taken.get(`${column + dx} ${row + dy}`) ?? []) {
+        const [apartX, apartY] = [Math.abs(other.x - label.x), Math.abs(other.y - label.y)];
+        if (apartX < other.half + label.half + APART_PX && apartY < LABEL_PX + APART_PX) return false;
+      }
+    }
+  }
+  const key = `${column} ${row}`;
+  taken.set(key, [...(taken.get(key) ?? []), label]);
+  return true;
 }
 
 function paintLit(ctx: CanvasRenderingContext2D, pass: CutPass, inks: Inks, px: number): void {

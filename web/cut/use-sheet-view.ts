@@ -1,4 +1,4 @@
-import { useCallback, useState } from 'react';
+import { useCallback, useMemo, useState } from 'react';
 import type { NestedSheet } from '../../geometry/sheet/sheets.ts';
 import { fitView, panBy, zoomAt, type SheetView, type Size } from './sheet-view.ts';
 
@@ -14,7 +14,9 @@ export interface SheetViewHold {
 export function useSheetView(sheet: NestedSheet, size: Size): SheetViewHold {
   const key = `${sheet.widthMm} ${sheet.heightMm} ${size.width} ${size.height}`;
   const [own, setOwn] = useState<{ readonly key: string; readonly view: SheetView } | undefined>();
-  const fitted = fitView(sheet, size);
+  const { widthMm, heightMm } = sheet;
+  // the same as long as nothing changes, or all would be painted again at each drawing
+  const fitted = useMemo(() => fitView({ widthMm, heightMm }, size), [widthMm, heightMm, size]);
   const view = own?.key === key ? own.view : fitted;
   const change = (next: (now: SheetView) => SheetView): void =>
     setOwn((before) => ({ key, view: next(before?.key === key ? before.view : fitted) }));

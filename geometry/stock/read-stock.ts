@@ -58,7 +58,7 @@ function faultSentence(issue: core.$ZodIssue, raw: unknown): string {
     issue.code === 'unrecognized_keys'
       ? `holds ${issue.keys.map(quoted).join(', ')}, which no stock file has`
       : complaint.english;
-  return `In this stock file,${where === '' ? ' the whole' : where} ${what}. Correct it and load the page again.`;
+  return `In this stock file,${where === '' ? ' the whole' : where} ${what}. Correct it and try again.`;
 }
 
 function idOf(member: unknown): string {

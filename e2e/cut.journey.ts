@@ -37,7 +37,6 @@ test('production: two designs on a sheet, planned, watched and written; a change
   await test.step('locks one plate, which then stays where it is', async () => {
     const plate = page.getByRole('button', { name: /^Plate B1#1,/ });
     await plate.focus();
-    await page.keyboard.press('Shift+ArrowUp');
     await page.keyboard.press('l');
     const locked = await page.getByRole('button', { name: /^Plate B1#1,.* locked at/ }).getAttribute('aria-label');
     await fillIn(page, 'How many A2', '3');
@@ -105,7 +104,7 @@ test('production: two designs on a sheet, planned, watched and written; a change
   });
 });
 
-test('a series: three rows, one of them bad, and the others are made', async ({ page }) => {
+test('a series: three rows, one of them bad, and the others are made @long', async ({ page }) => {
   await openPage(page);
   await fillIn(page, 'Ring text, top', '{name}');
   await worked(page);

@@ -31,9 +31,7 @@ export function PlateButtons({ sheet, view }: PlateButtonsProps) {
     const step = e.shiftKey ? 10 : 1;
     const move = MOVES[e.key];
     if (move) {
-      if (!plate.locked || e.altKey) {
-        work.move(plate.id, sheetAt, { x: plate.x + move[0] * step, y: plate.y + move[1] * step }, false);
-      }
+      work.move(plate.id, sheetAt, { x: plate.x + move[0] * step, y: plate.y + move[1] * step }, false);
     } else if (e.key === '[' || e.key === ']') {
       work.turn(plate.id, plate.turnDeg + (e.key === ']' ? 5 : -5));
     } else if (e.key.toLowerCase() === 'l' && !e.ctrlKey && !e.metaKey) work.lock(plate.id, !plate.locked);

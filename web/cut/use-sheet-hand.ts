@@ -78,7 +78,8 @@ export function useSheetHand(
     const on = toSheet(view, at.x, at.y);
     const plate = plateAt(sheet, on);
     store.getState().set({ selected: plate?.id });
-    if (!plate || plate.locked || playing) return;
+    // locked keeps the tool off a plate, not the hand
+    if (!plate || playing) return;
     held.current = {
       id: plate.id,
       off: { x: on.x - plate.x, y: on.y - plate.y },

@@ -7,10 +7,7 @@ import { nearestOnSegment } from './distance.ts';
  */
 export function thinRing(ring: Ring, mostOff: number): Ring {
   const half = Math.floor(ring.length / 2);
-  return [
-    ...thinned(ring, mostOff, 0, half),
-    ...thinned([...ring, ...ring.slice(0, 1)], mostOff, half, ring.length),
-  ];
+  return [...thinned(ring, mostOff, 0, half), ...thinned([...ring, ...ring.slice(0, 1)], mostOff, half, ring.length)];
 }
 
 /** Points from one place up to and without another. */

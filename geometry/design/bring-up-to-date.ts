@@ -1,4 +1,4 @@
-import { refused } from '../words/say.ts';
+import { refusedText } from '../words/say-document.ts';
 import type { Refused } from '../words/wording.ts';
 
 /** One step from a version of the design document to the next; each step is a file of its own in versions/. */
@@ -22,7 +22,7 @@ export function bringUpToDate(
   let version = raw['version'] as number;
   while (version < current) {
     const next = steps.find((s) => s.from === version);
-    if (!next) return refused('reading.unversioned', { version });
+    if (!next) return refusedText('document.unversioned', { version });
     version += 1;
     doc = { ...next.step(doc), version };
   }

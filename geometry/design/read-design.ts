@@ -1,4 +1,4 @@
-import { refused, type SaidKey } from '../words/say.ts';
+import { refusedText, type DocumentKey } from '../words/say-document.ts';
 import type { Refused } from '../words/wording.ts';
 import { bringUpToDate } from './bring-up-to-date.ts';
 import { problemFor } from './say-where.ts';
@@ -15,35 +15,35 @@ export const LONGEST_DESIGN_TEXT = 16_000_000;
  * or one sentence that says what is wrong, where, and what to do. Nothing is repaired in silence.
  */
 export function readDesign(text: string): { design: Design } | Refused {
-  if (text.length > LONGEST_DESIGN_TEXT) return refused('reading.largeFile');
+  if (text.length > LONGEST_DESIGN_TEXT) return refusedText('document.largeFile');
   const raw = text.startsWith('\uFEFF') ? text.slice(1) : text;
-  if (raw.trim() === '') return refused('reading.emptyFile');
+  if (raw.trim() === '') return refusedText('document.emptyFile');
 
   let value: unknown;
   try {
     value = JSON.parse(raw);
   } catch {
-    return refused(endsEarly(raw) ? 'reading.cutShort' : 'reading.unreadable');
+    return refusedText(endsEarly(raw) ? 'document.cutShort' : 'document.unreadable');
   }
-  if (!isRecord(value) || value['format'] !== DESIGN_FORMAT) return refused('reading.notDesign');
-  if (hidesPrototype(value)) return refused('reading.hidden');
+  if (!isRecord(value) || value['format'] !== DESIGN_FORMAT) return refusedText('document.notDesign');
+  if (hidesPrototype(value)) return refusedText('document.hidden');
 
   const version = value['version'];
-  if (typeof version !== 'number' || !Number.isInteger(version)) return refused('reading.noVersion');
-  if (version > DESIGN_VERSION) return refused('reading.newer', { version, newest: DESIGN_VERSION });
+  if (typeof version !== 'number' || !Number.isInteger(version)) return refusedText('document.noVersion');
+  if (version > DESIGN_VERSION) return refusedText('document.newer', { version, newest: DESIGN_VERSION });
   const current = bringUpToDate(value, DESIGN_VERSION, VERSION_STEPS);
   if ('problem' in current) return current;
 
   const parsed = designSchema.safeParse(current.upToDate);
   if (!parsed.success) {
     const issue = parsed.error.issues[0];
-    return issue ? problemFor(issue, current.upToDate) : refused('reading.incomplete');
+    return issue ? problemFor(issue, current.upToDate) : refusedText('document.incomplete');
   }
   const { elements, plates, ownFaces } = parsed.data;
   const twice =
-    idTwice(elements, 'reading.elementsTwice') ??
-    idTwice(plates, 'reading.platesTwice') ??
-    idTwice(ownFaces, 'reading.facesTwice');
+    idTwice(elements, 'document.elementsTwice') ??
+    idTwice(plates, 'document.platesTwice') ??
+    idTwice(ownFaces, 'document.facesTwice');
   return twice ?? { design: parsed.data };
 }
 
@@ -75,10 +75,10 @@ function hidesPrototype(root: unknown): boolean {
   return false;
 }
 
-function idTwice(members: readonly { readonly id: string }[], key: SaidKey): Refused | undefined {
+function idTwice(members: readonly { readonly id: string }[], key: DocumentKey): Refused | undefined {
   const seen = new Set<string>();
   for (const { id } of members) {
-    if (seen.has(id)) return refused(key, { id: visible(id) });
+    if (seen.has(id)) return refusedText(key, { id: visible(id) });
     seen.add(id);
   }
   return undefined;

@@ -1,6 +1,5 @@
 import type { core } from 'zod/mini';
-import { SAID_EN } from '../words/said-en.ts';
-import { refused, say, type SaidKey } from '../words/say.ts';
+import { namedPart, refusedText, sayPart, type DocumentKey } from '../words/say-document.ts';
 import type { Refused, Wording } from '../words/wording.ts';
 import { visible } from './visible.ts';
 
@@ -8,15 +7,15 @@ type Issue = core.$ZodIssue;
 type Path = readonly PropertyKey[];
 
 /** Members of lists, by the list they stand in. */
-const MEMBERS = { plates: 'reading.plate', elements: 'reading.element', ownFaces: 'reading.ownFace' } as const;
+const MEMBERS = { plates: 'document.plate', elements: 'document.element', ownFaces: 'document.ownFace' } as const;
 
 /** What is wrong with a document by validation: where, what, and what would be right, in one plain sentence. */
 export function problemFor(issue: Issue, raw: unknown): Refused {
   const { path, complaint } = faultOf(issue, raw);
   const where = wordsForPath(path, raw);
   return where === undefined
-    ? refused('reading.wrong', { complaint })
-    : refused('reading.wrongAt', { where, complaint });
+    ? refusedText('document.wrong', { complaint })
+    : refusedText('document.wrongAt', { where, complaint });
 }
 
 /** Where in any document of ours a part fails its schema, and what is wrong with it: `is missing`. */
@@ -44,34 +43,39 @@ function complaintOf(issue: Issue, value: unknown): Wording {
   switch (issue.code) {
     case 'unrecognized_keys': {
       const names = issue.keys.slice(0, 3).map((k) => `"${visible(k)}"`);
-      return say(issue.keys.length > 1 ? 'reading.strangeParts' : 'reading.strangePart', { names: names.join(', ') });
+      return sayPart(issue.keys.length > 1 ? 'document.strangeParts' : 'document.strangePart', {
+        names: names.join(', '),
+      });
     }
     case 'invalid_type':
-      return say(value === undefined ? 'reading.missing' : wanted(issue.expected));
+      return sayPart(value === undefined ? 'document.missing' : wanted(issue.expected));
     case 'too_small': {
       const least = Number(issue.minimum);
-      if (issue.origin === 'string') return least === 1 ? say('reading.empty') : say('reading.shorter', { least });
-      if (issue.origin === 'array') return say('reading.fewest', { least });
-      return say('reading.below', { value: quote(value), least });
+      if (issue.origin === 'string')
+        return least === 1 ? sayPart('document.empty') : sayPart('document.shorter', { least });
+      if (issue.origin === 'array') return sayPart('document.fewest', { least });
+      return sayPart('document.below', { value: quote(value), least });
     }
     case 'too_big': {
       const most = Number(issue.maximum);
       if (issue.origin === 'string') {
         return typeof value === 'string'
-          ? say('reading.tooLongBy', { length: value.length, most })
-          : say('reading.tooLong', { most });
+          ? sayPart('document.tooLongBy', { length: value.length, most })
+          : sayPart('document.tooLong', { most });
       }
-      if (issue.origin === 'array') return say('reading.most', { most });
-      return say('reading.above', { value: quote(value), most });
+      if (issue.origin === 'array') return sayPart('document.most', { most });
+      return sayPart('document.above', { value: quote(value), most });
     }
     case 'invalid_value': {
       const known = issue.values.map((v) => `"${String(v)}"`);
       const [first = '', ...others] = known;
-      const either = others.reduce<string | Wording>((one, other) => say('reading.or', { one, other }), first);
-      return say('reading.oneOf', { value: quote(value), known: either });
+      const either = others.reduce<string | Wording>((one, other) => sayPart('document.or', { one, other }), first);
+      return sayPart('document.oneOf', { value: quote(value), known: either });
     }
     default:
-      return value === undefined ? say('reading.missing') : say('reading.formUnknown', { value: quote(value) });
+      return value === undefined
+        ? sayPart('document.missing')
+        : sayPart('document.formUnknown', { value: quote(value) });
   }
 }
 
@@ -79,28 +83,21 @@ function complaintOf(issue: Issue, value: unknown): Wording {
 function wordsForPath(path: Path, raw: unknown): Wording | undefined {
   let words: Wording | undefined;
   const within = (part: Wording): Wording =>
-    words === undefined ? part : say('reading.partOf', { part, whole: words });
+    words === undefined ? part : sayPart('document.partOf', { part, whole: words });
   for (let i = 0; i < path.length; i++) {
     const key = path[i];
     const next = path[i + 1];
     if (typeof key === 'string' && Object.hasOwn(MEMBERS, key) && typeof next === 'number') {
-      const member = say(MEMBERS[key as keyof typeof MEMBERS], { number: next + 1 });
+      const member = sayPart(MEMBERS[key as keyof typeof MEMBERS], { number: next + 1 });
       words = within(identified(member, valueAt(raw, path.slice(0, i + 2))));
       i++;
     } else if (typeof key === 'string' && key !== 'source') {
-      words = within(partNamed(key));
+      words = within(namedPart(key) ?? sayPart('document.otherPart', { name: visible(key) }));
     } else if (typeof key === 'number') {
-      words = within(say('reading.member', { number: key + 1 }));
+      words = within(sayPart('document.member', { number: key + 1 }));
     }
   }
   return words;
-}
-
-/** What a person would call a part of a design; a part without a plain name is quoted. */
-function partNamed(key: string): Wording {
-  return Object.hasOwn(SAID_EN.parts, key)
-    ? say(`parts.${key as keyof typeof SAID_EN.parts}`)
-    : say('reading.otherPart', { name: visible(key) });
 }
 
 /** `element 1 ("id")`, so that a person finds it in a file. */
@@ -108,7 +105,7 @@ function identified(what: Wording, member: unknown): Wording {
   if (typeof member !== 'object' || member === null) return what;
   const id = (member as Record<string, unknown>)['id'];
   return typeof id === 'string' && id !== '' && id.length <= 60
-    ? say('reading.identified', { what, id: visible(id) })
+    ? sayPart('document.identified', { what, id: visible(id) })
     : what;
 }
 
@@ -126,10 +123,10 @@ function quote(value: unknown): string {
   return text.length > 40 ? `${text.slice(0, 37)}...` : text;
 }
 
-function wanted(expected: string): SaidKey {
-  if (expected === 'string') return 'reading.wantsText';
-  if (expected === 'number') return 'reading.wantsNumber';
-  if (expected === 'int') return 'reading.wantsWhole';
-  if (expected === 'array') return 'reading.wantsList';
-  return 'reading.wantsGroup';
+function wanted(expected: string): DocumentKey {
+  if (expected === 'string') return 'document.wantsText';
+  if (expected === 'number') return 'document.wantsNumber';
+  if (expected === 'int') return 'document.wantsWhole';
+  if (expected === 'array') return 'document.wantsList';
+  return 'document.wantsGroup';
 }

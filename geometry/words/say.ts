@@ -2,15 +2,22 @@ import { SAID_EN } from './said-en.ts';
 import type { Amount, Refused, Wording, WordValue, WordValues } from './wording.ts';
 
 type Table = typeof SAID_EN;
-export type SaidKey = { [P in keyof Table]: `${P}.${keyof Table[P] & string}` }[keyof Table];
+/** Templates by part and name. */
+type Templates = Readonly<Record<string, Readonly<Record<string, string>>>>;
+export type KeyOf<T extends Templates> = { [P in keyof T & string]: `${P}.${keyof T[P] & string}` }[keyof T & string];
+export type SaidKey = KeyOf<Table>;
 export type MendKey = Extract<SaidKey, `mends.${string}`>;
 export type ReasonKey = keyof Table['reasons'];
 
 /** One sentence, name or label of the table, filled. */
 export function say(key: SaidKey, values: WordValues = {}): Wording {
+  return sayFrom(SAID_EN, key, values);
+}
+
+/** The same out of another table. */
+export function sayFrom(table: Templates, key: string, values: WordValues): Wording {
   const [part = '', name = ''] = key.split('.');
-  const template = (SAID_EN as Readonly<Record<string, Readonly<Record<string, string>>>>)[part]?.[name] ?? key;
-  return { key, values, english: fill(template, values) };
+  return { key, values, english: fill(table[part]?.[name] ?? key, values) };
 }
 
 /** A sentence for a finding: in English, and as what other languages need. It begins with a capital. */
@@ -21,7 +28,10 @@ export function said(key: SaidKey, values: WordValues = {}): { readonly sentence
 
 /** Why something could not be read, likewise. */
 export function refused(key: SaidKey, values: WordValues = {}): Refused {
-  const words = say(key, values);
+  return refusedAs(say(key, values));
+}
+
+export function refusedAs(words: Wording): Refused {
   return { problem: capitalised(words.english), words };
 }
 

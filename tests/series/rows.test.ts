@@ -102,7 +102,7 @@ describe('a filled design', () => {
     ['no;name\n1;\n', 'series.columnEmpty'],
     ['no;name;qty\n1;a;many\n', 'series.quantityWrong'],
     ['no;name;qty\n1;a;0\n', 'series.quantityWrong'],
-    [`no;name\n1;${'m'.repeat(201)}\n`, 'reading.wrongAt'],
+    [`no;name\n1;${'m'.repeat(201)}\n`, 'document.wrongAt'],
     ['no;name\n1;a;b\n', 'series.cellsMany'],
   ])('is refused for %j', (text, key) => {
     const [first] = filled(text);

@@ -4,6 +4,7 @@ import { FACES } from '../../fonts/catalogue.ts';
 import { BARRELS } from '../../geometry/barrel/barrels.ts';
 import { MOTIFS } from '../../geometry/motifs/catalogue.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
+import { DOCUMENT_EN } from '../../geometry/words/document-en.ts';
 import { SAID_EN } from '../../geometry/words/said-en.ts';
 import { motifWords } from '../../geometry/words/say.ts';
 import { english } from '../../web/words/english.ts';
@@ -31,16 +32,17 @@ function gaps(word: string): string[] {
   return [...word.matchAll(/\{\{\w+\}\}/g)].map((m) => m[0]).sort();
 }
 
-/** All code of these folders, the kernel's table of sentences left out. */
+/** All code of these folders, the kernel's tables of sentences left out. */
 function sourceOf(folders: readonly string[]): string {
   return folders
     .flatMap((folder) => readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((f) => `${folder}/${f}`))
-    .filter((f) => /\.tsx?$/.test(f) && !f.endsWith('said-en.ts'))
+    .filter((f) => /\.tsx?$/.test(f) && !/(said|document)-en\.ts$/.test(f))
     .map((f) => readFileSync(f, 'utf8'))
     .join('\n');
 }
 
-const inEnglish = words(english);
+const KERNEL = { ...SAID_EN, ...DOCUMENT_EN };
+const inEnglish = words({ ...english, ...DOCUMENT_EN });
 /** What records say in English, by the path under which the other languages have it. */
 const ofRecords = new Map<string, string>([
   ...BUILT_IN.materials.flatMap((m) => [
@@ -95,7 +97,7 @@ describe('English', () => {
       return new RegExp(`^${parts.join('[^.]+')}$`);
     });
     const unsaid = [...inEnglish.keys()]
-      .filter((path) => !(path.split('.')[0]! in SAID_EN))
+      .filter((path) => !(path.split('.')[0]! in KERNEL))
       .map((path) => path.replace(/_(zero|one|other)$/, ''))
       .filter((path) => !source.includes(`'${path}'`) && !ways.some((way) => way.test(path)));
     expect(unsaid).toEqual([]);
@@ -107,7 +109,7 @@ describe('English', () => {
     const shapes = ['ring', 'dash', 'bead', 'strand', 'drawing', 'motif'];
     // Why a material and a process do not meet is said by the stock file.
     const stock = readFileSync('geometry/stock/starting-stock.json', 'utf8');
-    const unsaid = Object.entries(SAID_EN).flatMap(([part, table]) =>
+    const unsaid = Object.entries(KERNEL).flatMap(([part, table]) =>
       Object.keys(table).filter((name) => {
         if (part === 'names' && [...together, ...shapes].includes(name)) return false;
         // Parts of a design are named as the design names them.

@@ -3,9 +3,9 @@ import { Zip, ZipDeflate, ZipPassThrough } from 'fflate';
 /** A ZIP that is written as it grows: memory holds one file at a time, not the archive. */
 export interface ZipStream {
   /** Names are unique and use `/`; files stand in the order in which they are added. */
-  add(name: string, bytes: Uint8Array): void;
+  readonly add: (name: string, bytes: Uint8Array) => void;
   /** Writes the list of files. Nothing is added after it. */
-  end(): void;
+  readonly end: () => void;
 }
 
 /** A ZIP carries a time; a fixed one makes the same files give the same bytes. */

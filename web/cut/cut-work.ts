@@ -28,31 +28,31 @@ import type { PlayStore } from './play-store.ts';
 /** What the page Cut does. Every change of what is wanted places the plates anew; locked ones stay. */
 export interface CutWork {
   /** The page was opened: takes the open design, or says that a plan no longer fits it. */
-  look(): Promise<void>;
-  add(origin: Origin, design: Design): void;
-  drop(key: string): void;
-  count(key: string, plateId: string, count: number): void;
+  readonly look: () => Promise<void>;
+  readonly add: (origin: Origin, design: Design) => void;
+  readonly drop: (key: string) => void;
+  readonly count: (key: string, plateId: string, count: number) => void;
   /** Kinds, remnants or gaps. */
-  choose(part: Partial<Pick<CutState, 'kindIds' | 'remnants' | 'ownGaps'>>): void;
+  readonly choose: (part: Partial<Pick<CutState, 'kindIds' | 'remnants' | 'ownGaps'>>) => void;
   /** Gives all plates back to the tool. */
-  placeAnew(): void;
-  move(id: string, to: number, at: { readonly x: number; readonly y: number }, slide?: boolean): void;
-  turn(id: string, turnDeg: number): void;
-  lock(id: string, locked: boolean): void;
-  undo(): void;
-  redo(): void;
-  show(sheetAt: number): void;
-  plan(): Promise<void>;
+  readonly placeAnew: () => void;
+  readonly move: (id: string, to: number, at: { readonly x: number; readonly y: number }, slide?: boolean) => void;
+  readonly turn: (id: string, turnDeg: number) => void;
+  readonly lock: (id: string, locked: boolean) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly show: (sheetAt: number) => void;
+  readonly plan: () => Promise<void>;
   /** The designs as they are now, placed and planned anew. */
-  planAgain(): Promise<void>;
-  wish(part: Partial<CutState['wishes']>): void;
-  files(wanted: WantedJobFile, wishes: FileWishes): ReturnType<CutApi['files']>;
+  readonly planAgain: () => Promise<void>;
+  readonly wish: (part: Partial<CutState['wishes']>) => void;
+  readonly files: (wanted: WantedJobFile, wishes: FileWishes) => ReturnType<CutApi['files']>;
   /** Time and cost of all sheets of the plan; undefined without one, or when it could not be worked out. */
-  cost(): Promise<OrderCost | undefined>;
-  compare(wish: string): Promise<Comparison | undefined>;
-  readTable(bytes: Uint8Array): Promise<SeriesHead>;
-  series(bytes: Uint8Array, told: (progress: SeriesProgress) => void): Promise<SeriesEnd>;
-  cancelSeries(): void;
+  readonly cost: () => Promise<OrderCost | undefined>;
+  readonly compare: (wish: string) => Promise<Comparison | undefined>;
+  readonly readTable: (bytes: Uint8Array) => Promise<SeriesHead>;
+  readonly series: (bytes: Uint8Array, told: (progress: SeriesProgress) => void) => Promise<SeriesEnd>;
+  readonly cancelSeries: () => void;
 }
 
 const MOST_STEPS = 200;

@@ -9,7 +9,7 @@ export interface PlayState {
   readonly atS: number;
   /** So many times as fast as the machine. */
   readonly speed: number;
-  set(part: Partial<Omit<PlayState, 'set'>>): void;
+  readonly set: (part: Partial<Omit<PlayState, 'set'>>) => void;
 }
 
 export type PlayStore = StoreApi<PlayState>;

@@ -5,9 +5,9 @@ import { fitView, panBy, zoomAt, type SheetView, type Size } from './sheet-view.
 export interface SheetViewHold {
   readonly view: SheetView;
   /** Nearer by a factor, about a point of the screen or its middle. */
-  zoom(factor: number, x?: number, y?: number): void;
-  pan(dx: number, dy: number): void;
-  reset(): void;
+  readonly zoom: (factor: number, x?: number, y?: number) => void;
+  readonly pan: (dx: number, dy: number) => void;
+  readonly reset: () => void;
 }
 
 /** What a person chose holds for this size of sheet and screen; otherwise the whole sheet is seen. */

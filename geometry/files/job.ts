@@ -64,7 +64,7 @@ export function designOfPlate(plate: PlacedPlate | undefined, designs: readonly 
   return plate && designs.find((d) => d.wish === plate.wish);
 }
 
-/** `Sheet 2, 1250 x 2500 mm`, with the kind where the shop has named it. */
+/** `Sheet 2 of rack, 1250 x 2500 mm`: number, kind and size. */
 export function sheetName({ sheet }: JobSheet): string {
   return `Sheet ${sheet.number} of ${oneLine(sheet.kind, 60)}, ${fileNumber(sheet.widthMm)} x ${fileNumber(sheet.heightMm)} mm`;
 }

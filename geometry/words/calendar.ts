@@ -18,7 +18,7 @@ export function isDay({ year, month, day }: Day): boolean {
   return year >= 1 && year <= 3999 && month >= 1 && month <= 12 && day >= 1 && day <= daysIn(month, year);
 }
 
-/** Days since 1 March of the year 0, reckoned back by the Gregorian rule: only for differences and weekdays. */
+/** Number of the day, 1 March of the year 0 being 1, reckoned back by the Gregorian rule: only for differences and weekdays. */
 export function dayNumber({ year, month, day }: Day): number {
   // Years begun in March have their odd day at the end, and their months run 31 30 31 30 31 31 30 31 30 31 31.
   const y = month > 2 ? year : year - 1;

@@ -6,7 +6,6 @@ export interface Inks {
   readonly hole: string;
   readonly ink: string;
   readonly soft: string;
-  readonly hair: string;
   readonly copper: string;
   readonly bad: string;
   readonly paper: string;
@@ -22,7 +21,6 @@ export function readInks(from: Element): Inks {
     hole: of('--sheet-hole'),
     ink: of('--sheet-ink'),
     soft: of('--sheet-soft'),
-    hair: of('--sheet-hair'),
     copper: of('--sheet-copper'),
     bad: of('--sheet-bad'),
     paper: of('--paper'),

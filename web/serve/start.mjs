@@ -4,7 +4,7 @@ import { buildWhenStale, DIST } from './build.mjs';
 import { installWhatIsMissing } from './install.mjs';
 import { createStaticServer, listenOnFreePort } from './static-server.mjs';
 
-// `npm start [-- --port 4173] [-- --stock FILE]`: installs what is missing, builds what is stale, serves dist/ on this
+// `npm start [-- [--port 4173] [--stock FILE]]`: installs what is missing, builds what is stale, serves dist/ on this
 // machine only, with a shop's own stock file in place of the built one.
 // The server lives in this very process, so that Ctrl-C leaves nothing running.
 

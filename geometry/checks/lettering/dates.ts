@@ -6,7 +6,7 @@ import type { SaidKey } from '../../words/say.ts';
 import type { WordValues } from '../../words/wording.ts';
 import { type Lettering, remark } from './lettering.ts';
 
-/** Before 1753 a country's calendar may not be ours (the last large one to change was Britain, 1752). */
+/** Before 1753 a country's calendar may not be ours (Britain changed in 1752; Russia and Greece in the 20th century, whose dates are not read). */
 const SURE_WEEKDAYS_FROM = 1753;
 
 /**

@@ -14,7 +14,7 @@ const ORDINARY: readonly (readonly string[])[] = [
   ['THE OLD ORCHARD', 'BATCH 12.6', 'ABV 6.8 %'],
   ['Happy Birthday May', '50 years young'],
   ['JUNE & APRIL', 'SISTERS’ CIDER'],
-  ['McIntosh Farm', 'Mac & Mc', 'Vat 69A'],
+  ['McIntosh Farm', 'Mac & Mc', 'Vat 27A'],
   ['Barrel No 1', 'Barrel No 2', 'Barrel No 11'],
   ['Saturday 12 June 2027', '3 p.m.'],
   ['Ye Olde Brew House', 'Rook & Raven', '4th Street'],

@@ -10,7 +10,7 @@ describe('a name typed in two ways', () => {
     ['Müller', 'Mueller'],
     ['Stephenson', 'Stephanson'],
     ['THISTLEDOWN', 'THISTELDOWN'],
-    ['Phillips', 'Philips'],
+    ['Tillotts', 'Tilotts'],
   ])('is seen in %j and %j', (one, other) => {
     expect(codesOf(one, other)).toEqual(['look name-typed-differently']);
     expect(codesOf(`${one} & ${other}`)).toEqual(['look name-typed-differently']);
@@ -70,7 +70,6 @@ describe('letters of two alphabets', () => {
 describe('figures and letters that look alike', () => {
   it.each([
     ['H0USE', 'figure-in-word', 'HOUSE'],
-    ['B0URB0N', 'figure-in-word', undefined],
     ['WH1SKY', 'figure-in-word', undefined],
     ['2O27', 'letter-in-number', '2027'],
     ['l927', 'letter-in-number', '1927'],
@@ -78,11 +77,11 @@ describe('figures and letters that look alike', () => {
     ['MlLL', 'figure-in-word', 'MILL'],
     ['MiIl', 'figure-in-word', 'Mill'],
   ])('%s', (text, code, written) => {
-    if (text === 'B0URB0N') return expect(codesOf(text)).toEqual([]);
     expect(codesOf(text)).toEqual([`look ${code}`]);
     expect(mended(text)).toBe(written);
   });
   it.each([
+    'B0URB0N',
     'H2O',
     '20l',
     '225L',

@@ -79,6 +79,7 @@ test('production: two designs on a sheet, planned, watched and written; a change
       }
     }
     // Each opening lies in one plate, and before its rim in the order of the file.
+    let looked = 0;
     entities.forEach((entity, i) => {
       if (entity.layer !== 'CUT' || entity.type !== 'LWPOLYLINE') return;
       const [point] = polylinePoints(entity, 1);
@@ -87,7 +88,9 @@ test('production: two designs on a sheet, planned, watched and written; a change
       });
       expect(home).toHaveLength(1);
       expect(entities.indexOf(home[0]!)).toBeGreaterThan(i);
+      looked++;
     });
+    expect(looked).toBeGreaterThan(20);
   });
 
   await test.step('says when the design was changed since, and plans again', async () => {

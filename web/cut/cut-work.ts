@@ -65,15 +65,17 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
   const get = (): CutState => store.getState();
   const set = (part: Partial<CutState>): void => get().set(part);
   let newest = 0;
+  /** Apart from the others: a plate counted or moved meanwhile must not lose the designs just added. */
+  let newestTake = 0;
 
   async function take(items: readonly OrderItem[]): Promise<boolean> {
-    const mine = ++newest;
+    const mine = ++newestTake;
     set({ items, work: 'taking', trouble: undefined, planned: undefined, changed: [] });
     const made = await worker.take(
       items.map(({ key, design }) => ({ key, design })),
       own,
     );
-    if (mine !== newest) return false;
+    if (mine !== newestTake) return false;
     if ('problem' in made) {
       set({ work: undefined, trouble: made.problem });
       return false;

@@ -124,7 +124,7 @@ describe('a nest', () => {
     expect(found.sheets.length).toBeLessThan(inRows.reduce((sum, count) => sum + count, 0));
   });
 
-  it('of a series, every plate with a design of its own, is made as fast as of one design', () => {
+  it('of a series, every plate with a design of its own, is laid on as few sheets as one design', () => {
     const wishes = Array.from({ length: 300 }, (_, i) => wish(`row ${i + 1}`, 508, 1));
     const found = nest(wishes, [SHEET], GAPS);
     expect(checkNest(found.sheets, wishes, [SHEET], GAPS)).toEqual([]);

@@ -1,7 +1,8 @@
 import { defineConfig } from '@playwright/test';
 import { fileURLToPath } from 'node:url';
 
-const PORT = 4473;
+/** Another one lets two runs go side by side. */
+const PORT = Number(process.env.JOURNEY_PORT ?? 4473);
 const root = fileURLToPath(new URL('..', import.meta.url));
 const report = process.env.PLAYWRIGHT_JSON_OUTPUT_NAME;
 

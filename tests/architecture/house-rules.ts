@@ -161,6 +161,7 @@ export const PACKAGES: readonly PackageRule[] = [
   },
   { name: /^papaparse$/, only: ['geometry/series/'], instead: 'read tables through geometry/series/read-rows.ts' },
   { name: /^pdfkit$/, only: ['geometry/files/'], instead: 'write PDF through geometry/files/' },
+  { name: /^uqr$/, only: ['geometry/files/'], instead: 'codes that a machine reads are drawn in geometry/files/' },
   {
     name: /^zod$/,
     only: ['geometry/design/', 'geometry/stock/', 'web/state/'],

@@ -12,7 +12,8 @@ import type { BridgeEdit, Design, DesignElement, PlateSpec } from './schema.ts';
  * it by or its rolling follow from; the data of the person's own fonts that the design uses; the rules of the shop's
  * own that its stock follows (ownRules in geometry/stock/), where they are others than those that ship.
  *
- * Not counted: title, order and approval (paper, and the approval is made of this very fingerprint); the quantity,
+ * Not counted: title, order, options, revisions, what was accepted and the approval (paper, and the approval is made of this very
+ * fingerprint); the quantity,
  * names and order of plates, the ids of plates and elements, locks and the names of drawings (another name or number
  * of the same plate is cut alike); the crown (it is checked, but the plate is flat); fonts that are carried along
  * unused.
@@ -32,12 +33,15 @@ export function shortFingerprint(design: Design, shopRules?: object): string {
   return fingerprintOf(design, shopRules).slice(0, 8);
 }
 
+/** Later versions of the document brought nothing that is cut: an approval outlives them. Raised when one does. */
+const COUNTED_AS = 2;
+
 function whatIsCut(design: Design): object {
   const diameters = [...new Set(design.plates.map((p) => canonicalJson(cutOf(p, design))))].sort();
   const faces = new Set(design.elements.flatMap((e) => (isText(e) ? [e.face] : [])));
   return {
     format: design.format,
-    version: design.version,
+    version: COUNTED_AS,
     surface: design.surface,
     lifting: design.lifting ?? 'none',
     head: headAsCut(design),

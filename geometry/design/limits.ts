@@ -2,7 +2,13 @@
 
 export const DESIGN_FORMAT = 'bridgehead-design';
 
-export const DESIGN_VERSION = 2;
+export const DESIGN_VERSION = 3;
+
+/** Besides the design itself; four side by side is what a screen shared on a call can show. */
+export const MOST_OPTIONS = 3;
+
+/** A to Z. */
+export const MOST_REVISIONS = 26;
 
 /** Longest text of one element: a ring of 500 letters is no longer a stencil. */
 export const LONGEST_TEXT = 200;

@@ -1,11 +1,11 @@
 import * as z from 'zod/mini';
-import { DESIGN_FORMAT, DESIGN_VERSION, LONGEST_PATH, LONGEST_TEXT } from './limits.ts';
+import { DESIGN_FORMAT, DESIGN_VERSION, LONGEST_PATH, LONGEST_TEXT, MOST_OPTIONS, MOST_REVISIONS } from './limits.ts';
 
 // The library would otherwise write code of its own at run time, which the page's policy forbids.
 z.config({ jitless: true });
 
 /**
- * The design document, version 2: the one JSON that the browser, a link, a file and the headless command carry.
+ * The design document, version 3: the one JSON that the browser, a link, a file and the headless command carry.
  *
  * Space: the plate's radius is 1, so one design serves every diameter. Angles are degrees as on a clock
  * (0 at the top, clockwise). What is absolute (bridge width, clearance, thickness) is in millimetres.
@@ -245,9 +245,41 @@ export const orderSchema = z.strictObject({
   notes: z.string().check(z.maxLength(4000)),
 });
 
-export const designSchema = z.strictObject({
-  format: z.literal(DESIGN_FORMAT),
-  version: z.literal(DESIGN_VERSION),
+/** A moment by ISO 8601 as the clock of the person's device said it; older files may hold a bare date. */
+const moment = z.string().check(z.maxLength(40));
+const fingerprint = z.string().check(z.maxLength(64));
+
+/** Who agreed to what is cut. It holds for that fingerprint and no other. */
+export const approvalSchema = z.strictObject({
+  name: z.string().check(z.maxLength(200)),
+  at: moment,
+  fingerprint,
+  /** By a link that was answered, or signed on paper and typed in by the shop. */
+  how: z.enum(['link', 'paper']),
+});
+
+/** The same texts with another face, size or material, for the customer to choose from; what is absent is as the design has it. */
+export const optionSchema = z.strictObject({
+  id,
+  name: z.string().check(z.maxLength(60)),
+  stock: z.optional(stockSchema),
+  /** Face by element. */
+  faces: z.optional(z.record(id, face)),
+  plates: z.optional(z.array(plateSchema).check(z.minLength(1), z.maxLength(12))),
+});
+
+/** Somebody looked at a finding of this fingerprint and lets it be. */
+export const acceptanceSchema = z.strictObject({
+  /** Code of the finding. */
+  code: z.string().check(z.maxLength(80)),
+  plate: z.optional(id),
+  who: z.string().check(z.minLength(1), z.maxLength(200)),
+  at: moment,
+  fingerprint,
+});
+
+/** All that decides what is cut and what it is called; the fonts of one's own that it uses stay with the design. */
+const cutParts = {
   title: z.string().check(z.maxLength(120)),
   head: headSchema,
   surface: z.union([z.literal('head'), sideSchema]),
@@ -256,15 +288,30 @@ export const designSchema = z.strictObject({
   stock: stockSchema,
   elements: z.array(elementSchema).check(z.maxLength(200)),
   bridges: bridgesSchema,
+};
+
+/** The design as it once was. */
+export const revisionSchema = z.strictObject({
+  letter: z.string().check(z.regex(/^[A-Z]$/)),
+  at: moment,
+  /** In the words of whoever kept it. */
+  why: z.string().check(z.maxLength(200)),
+  fingerprint,
+  approval: z.optional(approvalSchema),
+  design: z.strictObject(cutParts),
+});
+
+export const designSchema = z.strictObject({
+  format: z.literal(DESIGN_FORMAT),
+  version: z.literal(DESIGN_VERSION),
+  ...cutParts,
   ownFaces: z.array(ownFaceSchema).check(z.maxLength(8)),
   order: orderSchema,
-  approval: z.optional(
-    z.strictObject({
-      name: z.string().check(z.maxLength(200)),
-      date: z.string().check(z.maxLength(40)),
-      fingerprint: z.string().check(z.maxLength(64)),
-    }),
-  ),
+  approval: z.optional(approvalSchema),
+  options: z.optional(z.array(optionSchema).check(z.maxLength(MOST_OPTIONS))),
+  accepted: z.optional(z.array(acceptanceSchema).check(z.maxLength(200))),
+  /** Oldest first. */
+  revisions: z.optional(z.array(revisionSchema).check(z.maxLength(MOST_REVISIONS))),
 });
 
 export type Design = z.infer<typeof designSchema>;
@@ -284,3 +331,7 @@ export type BridgeWishes = z.infer<typeof bridgesSchema>;
 export type Manner = z.infer<typeof mannerSchema>;
 export type BridgeEdit = z.infer<typeof bridgeEditSchema>;
 export type OwnFace = z.infer<typeof ownFaceSchema>;
+export type Approval = z.infer<typeof approvalSchema>;
+export type DesignOption = z.infer<typeof optionSchema>;
+export type Acceptance = z.infer<typeof acceptanceSchema>;
+export type Revision = z.infer<typeof revisionSchema>;

@@ -8,7 +8,7 @@ import { oneLine } from './plain-text.ts';
 export function approvalOf(design: Design, fingerprint: string): { readonly text: string; readonly loud: boolean } {
   const { approval } = design;
   if (!approval) return { text: 'Not yet approved', loud: false };
-  const by = `${oneLine(approval.name, 60) || 'someone'}${approval.date ? `, ${oneLine(approval.date, 20)}` : ''}`;
+  const by = `${oneLine(approval.name, 60) || 'someone'}${approval.at ? `, ${oneLine(approval.at, 20)}` : ''}`;
   const same = approval.fingerprint.length >= 8 && approval.fingerprint.startsWith(fingerprint);
   if (same) return { text: `Approved by ${by}`, loud: false };
   const other = oneLine(approval.fingerprint, 8) || 'none';

@@ -24,7 +24,8 @@ export interface Form {
 
 /**
  * Looks once whether design and columns go together: every {column} in a text, the title or the order has its column,
- * and there is at least one. The approval of the design is left out of the filled ones: nobody approved those.
+ * and there is at least one. Approval, what was accepted, options and revisions are left out of the filled ones:
+ * nobody approved those.
  */
 export function fillDesign(design: Design, columns: readonly string[]): Form | Refused {
   const places = placesOf(design);
@@ -74,7 +75,7 @@ function placesOf(design: Design): string[] {
 function filledWith(design: Design, cell: (column: string) => string, quantity: number | undefined): Design {
   // A line end within a cell is a blank on a plate.
   const fill = (text: string) => text.replace(PLACE, (_, name: string) => cell(name).replace(/\s+/g, ' '));
-  const { approval: _, ...rest } = design;
+  const { approval: _a, accepted: _c, options: _o, revisions: _r, ...rest } = design;
   const { who, reference, neededBy, notes } = design.order;
   return {
     ...rest,

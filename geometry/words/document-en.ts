@@ -52,6 +52,7 @@ export const DOCUMENT_EN = {
   parts: {
     acrossMm: 'the diameter across the grain',
     alongMm: 'the diameter along the grain',
+    accepted: 'what was accepted',
     approval: 'the approval',
     barrel: 'the barrel',
     bridges: 'the bridges',
@@ -75,6 +76,7 @@ export const DOCUMENT_EN = {
     name: 'the name',
     neededBy: 'the date needed by',
     notes: 'the notes',
+    options: 'the options',
     order: 'the order',
     outer: 'the outer radius',
     ownFaces: 'the list of your own fonts',
@@ -83,6 +85,7 @@ export const DOCUMENT_EN = {
     quantity: 'the quantity',
     reads: 'the reading direction',
     reference: 'the reference',
+    revisions: 'the revisions',
     share: 'the share',
     spanDeg: 'the span in degrees',
     stock: 'the stock',

@@ -51,7 +51,7 @@ describe('the fingerprint', () => {
   it.each<[string, (d: Design) => Design]>([
     ['the title', (d) => ({ ...d, title: 'Another' })],
     ['the order', (d) => ({ ...d, order: { ...d.order, who: 'Marrow Lane Perry', notes: 'soon' } })],
-    ['an approval', (d) => ({ ...d, approval: { name: 'O. B.', date: '2027-05-01', fingerprint: print } })],
+    ['an approval', (d) => ({ ...d, approval: { name: 'O. B.', at: '2027-05-01', how: 'link', fingerprint: print } })],
     [
       'quantities, names, ids and order of plates',
       (d) => ({ ...d, plates: d.plates.map((p) => ({ ...p, id: `x${p.id}`, name: 'Plate', quantity: 9 })).reverse() }),

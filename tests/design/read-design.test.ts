@@ -34,7 +34,7 @@ describe('a design that was saved', () => {
     const backwards = Object.fromEntries(Object.entries(full).reverse()) as unknown as Design;
     expect(Object.keys(backwards)[0]).not.toBe('format');
     expect(designText(backwards)).toBe(designText(full));
-    expect(designText(full).startsWith('{\n  "format": "bridgehead-design",\n  "version": 2,')).toBe(true);
+    expect(designText(full).startsWith('{\n  "format": "bridgehead-design",\n  "version": 3,')).toBe(true);
   });
 
   it('may begin with a byte order mark', () => {
@@ -85,6 +85,15 @@ describe('versions', () => {
 
   it('the steps of the product lead from 1 to the current version without a gap', () => {
     expect(VERSION_STEPS.map((s) => s.from)).toEqual(Array.from({ length: DESIGN_VERSION - 1 }, (_, i) => i + 1));
+  });
+
+  it('an approval of version 2 keeps its day, and is one that was typed in from paper', () => {
+    const old = { name: 'Ada Pell', date: '2027-01-04', fingerprint: 'ffffffff' };
+    const raw = { ...JSON.parse(designText(full)), version: 2, approval: old } as object;
+    const read = readDesign(JSON.stringify(raw));
+    if ('problem' in read) throw new Error(read.problem);
+    const { date, ...rest } = old;
+    expect(read.design.approval).toEqual({ ...rest, at: date, how: 'paper' });
   });
 
   it('an older one goes through every step in order, and the old document is left alone', () => {

@@ -131,7 +131,7 @@ describe('DXF', () => {
   });
 
   it('says in a comment when this is not what was approved', () => {
-    const approval = { name: 'Ada Pell', date: '2027-01-04', fingerprint: 'ffffffff' };
+    const approval = { name: 'Ada Pell', at: '2027-01-04', how: 'paper' as const, fingerprint: 'ffffffff' };
     expect(writeDxf({ ...design, approval }, handPlate(100), golden)).toContain('NOT THE APPROVED DESIGN');
     const right = { ...approval, fingerprint: `0a1b2c3d${'0'.repeat(56)}` };
     expect(writeDxf({ ...design, approval: right }, handPlate(100), golden)).toContain('Approved by Ada Pell');

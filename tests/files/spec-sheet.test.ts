@@ -136,7 +136,7 @@ describe('spec sheet', () => {
   });
 
   it('tells the worst first and does not hide a design that is not the approved one', async () => {
-    const approval = { name: 'Ada Pell', date: '2027-01-04', fingerprint: 'ffffffff' };
+    const approval = { name: 'Ada Pell', at: '2027-01-04', how: 'paper' as const, fingerprint: 'ffffffff' };
     const findings = [finding('note', 'A small thing.'), finding('stop', 'A piece falls out.')];
     const read = await readPdf(await sheet(handDesign({ approval }), plateOf(300, 'A', findings)));
     const texts = read.texts.map((t) => t.text);

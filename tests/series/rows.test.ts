@@ -80,7 +80,7 @@ describe('a filled design', () => {
     title: 'Cask {No}',
     elements: [{ ...newLineText('e1', 'stardos-stencil-700'), text: 'NO {no} {Name}' }],
     plates: [{ id: 'p', name: 'Large', diameter: { mm: 300 }, quantity: 1 }],
-    approval: { name: 'Ada Pell', date: '2027-01-04', fingerprint: '0'.repeat(64) },
+    approval: { name: 'Ada Pell', at: '2027-01-04', how: 'paper' as const, fingerprint: '0'.repeat(64) },
   });
   const filled = (text: string) => {
     const { columns, rows } = good(utf8(text));

@@ -1,6 +1,6 @@
 import type { Design } from '../../geometry/design/schema.ts';
 
-/** What a plate is made of; title, order and approval are paper. */
+/** What a plate is made of; all else (title, order, approval, options, revisions) is paper. */
 const CUT_PARTS = ['head', 'surface', 'lifting', 'plates', 'stock', 'elements', 'bridges', 'ownFaces'] as const;
 
 /** True when two designs share, as the very same data, all that plates are made of: nothing to work out anew. */

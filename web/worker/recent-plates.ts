@@ -8,7 +8,7 @@ export interface RecentPlates {
 
 /**
  * The last few plates worked out, so that undo, a switch back and the downloads need not wait again.
- * Title, order and approval change no plate and do not count.
+ * Title, order, approval and what else is paper change no plate and do not count.
  */
 export function createRecentPlates(most: number): RecentPlates {
   const plates = new Map<string, PlateResult>();
@@ -32,6 +32,6 @@ export function createRecentPlates(most: number): RecentPlates {
 }
 
 function keyOf(design: Design, plateId: string): string {
-  const { title: _title, order: _order, approval: _approval, ...cut } = design;
-  return `${plateId}\n${JSON.stringify(cut)}`;
+  const { head, surface, lifting, plates, stock, elements, bridges, ownFaces } = design;
+  return `${plateId}\n${JSON.stringify([head, surface, lifting, plates, stock, elements, bridges, ownFaces])}`;
 }

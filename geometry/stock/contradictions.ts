@@ -1,51 +1,60 @@
 import { visible } from '../design/visible.ts';
+import { refusedStock, sayOfStock } from '../words/say-stock.ts';
+import type { Refused, Wording } from '../words/wording.ts';
 import type { StockFile } from './stock-schema.ts';
 
 type FileMaterial = StockFile['materials'][number];
 type FileProcess = StockFile['processes'][number];
 
 /** What the schema cannot say: names that lead nowhere, and parts that speak against each other. The first, or none. */
-export function contradictionIn(file: StockFile): string | undefined {
+export function contradictionIn(file: StockFile): Refused | undefined {
   const { materials, processes, sheets, advice } = file;
-  const known = { material: new Set(materials.map((m) => m.id)), process: new Set(processes.map((p) => p.id)) };
-  const strange = (kind: keyof typeof known, ids: readonly string[]): string | undefined => {
+  const known = { material: idsOf(materials), process: idsOf(processes) };
+  const strange = (who: Wording, kind: keyof typeof known, ids: readonly string[]): Refused | undefined => {
     const missing = ids.find((id) => !known[kind].has(id));
-    return missing === undefined ? undefined : `the ${kind} ${quoted(missing)}, which is not in its list`;
+    if (missing === undefined) return undefined;
+    const key = kind === 'material' ? 'stockFile.materialUnknown' : 'stockFile.processUnknown';
+    return refusedStock(key, { who, id: visible(missing) });
   };
   return firstOf([
     () => idTwice(materials, 'materials') ?? idTwice(processes, 'processes') ?? idTwice(sheets, 'sheets'),
     ...materials.flatMap((material) => [
-      () => about('material', material, strange('process', Object.keys(material.processes))),
+      () => strange(nameOf('stockFile.material', material), 'process', Object.keys(material.processes)),
       () => materialFault(material, processes),
     ]),
     ...processes.flatMap((process) => [
       () =>
-        about(
-          'process',
-          process,
-          strange(
-            'material',
-            process.cutting.flatMap((c) => c.materials),
-          ),
+        strange(
+          nameOf('stockFile.process', process),
+          'material',
+          process.cutting.flatMap((c) => c.materials),
         ),
       () => processFault(process),
     ]),
     ...sheets.map((sheet) => {
       const named = [...(sheet.materials ?? []), ...(sheet.prices ?? []).map((p) => p.material)];
-      return () => about('sheet', sheet, strange('material', named));
+      return () => strange(nameOf('stockFile.sheet', sheet), 'material', named);
     }),
     () =>
       file.neverMeet.some((n) => n.why === undefined && n.reason === undefined)
-        ? 'a row of neverMeet has no reason. Give it "why" or "reason".'
+        ? refusedStock('stockFile.meetingUnreasoned')
         : undefined,
     () => {
-      const named = strange('material', [...advice.paint, ...advice.torch]) ?? strange('process', [advice.process]);
-      return named && `the advice speaks of ${named}.`;
+      const who = sayOfStock('stockFile.advice');
+      return strange(who, 'material', [...advice.paint, ...advice.torch]) ?? strange(who, 'process', [advice.process]);
     },
   ]);
 }
 
-function firstOf(faults: readonly (() => string | undefined)[]): string | undefined {
+function idsOf(list: readonly { readonly id: string }[]): Set<string> {
+  return new Set(list.map(({ id }) => id));
+}
+
+function nameOf(key: Parameters<typeof sayOfStock>[0], { id }: { readonly id: string }): Wording {
+  return sayOfStock(key, { id: visible(id) });
+}
+
+function firstOf(faults: readonly (() => Refused | undefined)[]): Refused | undefined {
   for (const fault of faults) {
     const found = fault();
     if (found !== undefined) return found;
@@ -53,25 +62,19 @@ function firstOf(faults: readonly (() => string | undefined)[]): string | undefi
   return undefined;
 }
 
-function about(what: string, { id }: { readonly id: string }, named: string | undefined): string | undefined {
-  return named && `${what} ${quoted(id)} speaks of ${named}.`;
-}
-
-function idTwice(list: readonly { readonly id: string }[], what: string): string | undefined {
+function idTwice(list: readonly { readonly id: string }[], what: string): Refused | undefined {
   const twice = list.find(({ id }, i) => list.findIndex((other) => other.id === id) !== i);
-  return twice && `two ${what} carry the same id, ${quoted(twice.id)}. Give one of them another.`;
+  return twice && refusedStock('stockFile.twice', { list: what, id: visible(twice.id) });
 }
 
-function materialFault(material: FileMaterial, processes: readonly FileProcess[]): string | undefined {
-  const name = quoted(material.id);
+function materialFault(material: FileMaterial, processes: readonly FileProcess[]): Refused | undefined {
+  const id = visible(material.id);
   if (material.gaugeSystem === undefined && material.thicknesses.some((t) => 'gauge' in t)) {
-    return `material ${name} has a gauge but no gaugeSystem: 16 gauge is another thickness in stainless, carbon and aluminium.`;
+    return refusedStock('stockFile.gaugeUnknown', { id });
   }
-  for (const fit of [material.torch, ...Object.values(material.processes)]) {
-    const grounds = (fit.why === undefined ? 0 : 1) + (fit.reason === undefined ? 0 : 1);
-    if (grounds !== (fit.grade === 'yes' ? 0 : 1)) {
-      return `material ${name} says "${fit.grade}" with ${grounds} reasons. "poor" and "never" need one of "why" and "reason", "yes" needs none.`;
-    }
+  for (const { grade, why, reason } of [material.torch, ...Object.values(material.processes)]) {
+    const count = (why === undefined ? 0 : 1) + (reason === undefined ? 0 : 1);
+    if (count !== (grade === 'yes' ? 0 : 1)) return refusedStock('stockFile.reasonsWrong', { id, grade, count });
   }
   const without = processes.find((p) => {
     const grade = material.processes[p.id]?.grade;
@@ -79,28 +82,20 @@ function materialFault(material: FileMaterial, processes: readonly FileProcess[]
   });
   return (
     without &&
-    `process ${quoted(without.id)} may cut ${name}, but its families have no part "${material.family}". Add it, with thickness and bridge.`
+    refusedStock('stockFile.familyMissing', { id: visible(without.id), material: id, family: material.family })
   );
 }
 
-function processFault(process: FileProcess): string | undefined {
-  const name = quoted(process.id);
+function processFault(process: FileProcess): Refused | undefined {
+  const id = visible(process.id);
   const thermal = process.kind === 'laser' || process.kind === 'plasma';
-  if (!thermal && process.tolerance.standard === 'ISO 9013') {
-    return `process ${name} has a class of ISO 9013, which is for thermal cutting only. Give it a class of ISO 2768.`;
-  }
+  if (!thermal && process.tolerance.standard === 'ISO 9013') return refusedStock('stockFile.classForFlames', { id });
   for (const [family, part] of Object.entries(process.families)) {
     const { least = 0, most = 0 } = part?.thicknessMm ?? {};
-    if (least > most) return `process ${name} cuts ${family} from ${least} to ${most} mm. Change the two about.`;
+    if (least > most) return refusedStock('stockFile.thicknessTurned', { id, family, least, most });
   }
   const unsorted = process.cutting.some(({ rows }) =>
     rows.some((row, i) => i > 0 && row.thicknessMm <= rows[i - 1]!.thicknessMm),
   );
-  return unsorted
-    ? `process ${name} has speeds whose rows do not grow in thickness. Sort them, each thickness once.`
-    : undefined;
-}
-
-function quoted(id: string): string {
-  return `"${visible(id)}"`;
+  return unsorted ? refusedStock('stockFile.speedsUnsorted', { id }) : undefined;
 }

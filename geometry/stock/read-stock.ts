@@ -1,6 +1,8 @@
 import { faultOf } from '../design/say-where.ts';
 import type { core } from 'zod/mini';
 import { visible } from '../design/visible.ts';
+import { refusedStock, sayOfStock } from '../words/say-stock.ts';
+import type { Refused } from '../words/wording.ts';
 import { bookOf, type StockBook } from './stock-book.ts';
 import { contradictionIn } from './contradictions.ts';
 import { LONGEST_STOCK_TEXT, STOCK_FORMAT, STOCK_VERSION } from './stock-limits.ts';
@@ -10,55 +12,46 @@ import { type StockFile, stockFileSchema } from './stock-schema.ts';
  * Reads a shop's stock file. Takes its whole text; gives the book, and the file as it was read, or one sentence that
  * says what is wrong, where, and what to do. Nothing is repaired in silence, and the file itself is never touched.
  */
-export function readStock(text: string): { book: StockBook; file: StockFile } | { problem: string } {
-  if (text.length > LONGEST_STOCK_TEXT)
-    return { problem: 'This stock file is larger than 4 MB. Take out what is not stock.' };
+export function readStock(text: string): { book: StockBook; file: StockFile } | Refused {
+  if (text.length > LONGEST_STOCK_TEXT) return refusedStock('stockFile.large');
   const raw = text.startsWith('\uFEFF') ? text.slice(1) : text;
-  if (raw.trim() === '') return { problem: 'This stock file is empty. Begin with the one that ships.' };
+  if (raw.trim() === '') return refusedStock('stockFile.empty');
   let value: unknown;
   try {
     value = JSON.parse(raw);
   } catch (error) {
     const line = error instanceof Error ? lineOf(error.message, raw) : undefined;
-    const where = line === undefined ? '' : ` about line ${line}`;
-    return {
-      problem: `This stock file is not sound JSON: something is wrong${where}. Look for a comma or a bracket too few or too many.`,
-    };
+    return line === undefined ? refusedStock('stockFile.notJson') : refusedStock('stockFile.notJsonAt', { line });
   }
   const { format, version } = (typeof value === 'object' && value !== null ? value : {}) as Record<string, unknown>;
-  if (format !== STOCK_FORMAT) {
-    return { problem: `This is not a stock file: its part "format" should be "${STOCK_FORMAT}".` };
-  }
+  if (format !== STOCK_FORMAT) return refusedStock('stockFile.notStock', { format: STOCK_FORMAT });
   if (typeof version === 'number' && version > STOCK_VERSION) {
-    return {
-      problem: `This stock file is of version ${version}, and this Bridgehead reads up to version ${STOCK_VERSION}. Use a newer Bridgehead.`,
-    };
+    return refusedStock('stockFile.newer', { version, newest: STOCK_VERSION });
   }
   const parsed = stockFileSchema.safeParse(value);
   if (!parsed.success) {
     const issue = parsed.error.issues[0];
-    return { problem: issue ? faultSentence(issue, value) : 'This stock file is not complete.' };
+    return issue ? faultSentence(issue, value) : refusedStock('stockFile.incomplete');
   }
-  const problem = contradictionIn(parsed.data);
-  return problem === undefined
-    ? { book: bookOf(parsed.data), file: parsed.data }
-    : { problem: `In this stock file, ${problem}` };
+  return contradictionIn(parsed.data) ?? { book: bookOf(parsed.data), file: parsed.data };
 }
 
 /** Says the path as it stands in the file, since a person looks for it there: `processes[3] ("plasma") kerfMm value`. */
-function faultSentence(issue: core.$ZodIssue, raw: unknown): string {
-  const { path, complaint } = faultOf(issue, raw);
+function faultSentence(issue: core.$ZodIssue, raw: unknown): Refused {
+  const { path, complaint: usual } = faultOf(issue, raw);
   let where = '';
   let value: unknown = raw;
   for (const key of path) {
     value = typeof value === 'object' && value !== null ? (value as Record<PropertyKey, unknown>)[key] : undefined;
     where += typeof key === 'number' ? `[${key + 1}]${idOf(value)}` : ` ${visible(String(key))}`;
   }
-  const what =
+  const complaint =
     issue.code === 'unrecognized_keys'
-      ? `holds ${issue.keys.map(quoted).join(', ')}, which no stock file has`
-      : complaint.english;
-  return `In this stock file,${where === '' ? ' the whole' : where} ${what}. Correct it and try again.`;
+      ? sayOfStock('stockFile.strangeParts', { names: issue.keys.map(quoted).join(', ') })
+      : usual;
+  return where === ''
+    ? refusedStock('stockFile.wrong', { complaint })
+    : refusedStock('stockFile.wrongAt', { where: where.trim(), complaint });
 }
 
 function idOf(member: unknown): string {

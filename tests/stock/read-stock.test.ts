@@ -6,6 +6,8 @@ import { readStock } from '../../geometry/stock/read-stock.ts';
 import { materialIn, processFit } from '../../geometry/stock/stock-book.ts';
 import { stockRules } from '../../geometry/stock/stock-rules.ts';
 import { stockSources } from '../../geometry/stock/stock-sources.ts';
+import { refusalWords } from '../../web/ui/finding-words.ts';
+import { speak } from '../../web/words/t.ts';
 
 const SHIPPED = readFileSync('geometry/stock/starting-stock.json', 'utf8');
 
@@ -116,6 +118,18 @@ describe('a stock file that is wrong is refused with the place and what to do', 
     ['a currency in words', (f) => (f.currency = 'euro'), /currency/],
   ])('%s', (_, change, sentence) => {
     expect(problemOf(change)).toMatch(sentence);
+  });
+
+  it('is told in the language spoken, with parts named as they stand in the file', async () => {
+    await speak('de');
+    const said = (change: (file: any) => void) => {
+      const read = changed(change);
+      return 'problem' in read ? refusalWords(read) : '';
+    };
+    const kerf = said((f) => delete f.processes[0].kerfMm.source);
+    expect(kerf).toMatch(/Materialdatei, processes\[1\] \("fibre-laser"\) kerfMm source, fehlt/);
+    expect(said((f) => (f.advice.torch = ['gold']))).toMatch(/der Rat.* das Material „gold“/);
+    await speak('en');
   });
 });
 

@@ -1,5 +1,6 @@
 import { BUILT_IN, STARTING_FILE } from '../../geometry/stock/built-in-stock.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
+import { refusalWords } from '../ui/finding-words.ts';
 import { t } from '../words/t.ts';
 
 /** Beside the page, where the shop edits it. */
@@ -30,8 +31,7 @@ async function bookOfText(text: string): Promise<ShopStock> {
   const { readStock } = await import('../../geometry/stock/read-stock.ts');
   const read = readStock(text);
   if ('book' in read) return { book: read.book };
-  const { problem } = read;
-  return { book: BUILT_IN, trouble: () => t('trouble.stock', { problem }) };
+  return { book: BUILT_IN, trouble: () => t('trouble.stock', { problem: refusalWords(read) }) };
 }
 
 function isShipped(text: string): boolean {

@@ -20,6 +20,7 @@ import saving from './fr/saving.json';
 import say from './fr/say.json';
 import size from './fr/size.json';
 import stage from './fr/stage.json';
+import stockSaid from './fr/stock-said.json';
 import take from './fr/take.json';
 import trouble from './fr/trouble.json';
 import verdict from './fr/verdict.json';
@@ -30,6 +31,7 @@ import barrel from './fr/barrel.json';
 export const book = {
   ...said,
   ...cutSaid,
+  ...stockSaid,
   ...records,
   advice,
   begin,

@@ -20,6 +20,7 @@ import saving from './de/saving.json';
 import say from './de/say.json';
 import size from './de/size.json';
 import stage from './de/stage.json';
+import stockSaid from './de/stock-said.json';
 import take from './de/take.json';
 import trouble from './de/trouble.json';
 import verdict from './de/verdict.json';
@@ -30,6 +31,7 @@ import barrel from './de/barrel.json';
 export const book = {
   ...said,
   ...cutSaid,
+  ...stockSaid,
   ...records,
   advice,
   begin,

@@ -20,6 +20,7 @@ import saving from './es/saving.json';
 import say from './es/say.json';
 import size from './es/size.json';
 import stage from './es/stage.json';
+import stockSaid from './es/stock-said.json';
 import take from './es/take.json';
 import trouble from './es/trouble.json';
 import verdict from './es/verdict.json';
@@ -30,6 +31,7 @@ import barrel from './es/barrel.json';
 export const book = {
   ...said,
   ...cutSaid,
+  ...stockSaid,
   ...records,
   advice,
   begin,

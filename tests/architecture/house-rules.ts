@@ -97,6 +97,11 @@ export const PARTS: readonly Part[] = [
       'geometry/design/ (types)',
     ],
   },
+  // An order in one ZIP, written and read back; it marks every file, knows how files are named, and names the stock.
+  {
+    path: 'geometry/order/',
+    may: [...BASE, 'geometry/design/', 'geometry/files/', 'geometry/stock/', 'geometry/plate.ts (types)'],
+  },
   // Puts the stores of two stages into one, for those who make plates.
   {
     path: 'geometry/solve-store.ts',
@@ -169,8 +174,9 @@ export const PACKAGES: readonly PackageRule[] = [
   },
   {
     name: /^@noble\/hashes$/,
-    only: ['geometry/design/', 'fonts/'],
-    instead: 'a design has its fingerprint from geometry/design/, a font file its mark from fonts/',
+    only: ['geometry/design/', 'geometry/order/', 'fonts/'],
+    instead:
+      'a design has its fingerprint from geometry/design/, a font file its mark from fonts/, a file of an order from geometry/order/',
   },
   { name: /^fontkit$/, only: ['fonts/'], instead: 'fonts/ builds kerning with it beforehand; nothing else needs it' },
   {

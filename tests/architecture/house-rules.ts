@@ -33,7 +33,25 @@ export const PARTS: readonly Part[] = [
   // What was chosen (stock, head) is a record of the design; a stock file is read and refused as a design is.
   {
     path: 'geometry/stock/',
-    may: [...WORDS, 'geometry/design/say-where.ts', 'geometry/design/visible.ts', 'geometry/design/ (types)'],
+    may: [
+      ...WORDS,
+      'geometry/design/say-where.ts',
+      'geometry/design/visible.ts',
+      'geometry/design/json-places.ts',
+      'geometry/design/ (types)',
+    ],
+  },
+  // A shop's own file may hold a stock file, is read and refused as one, and prices what was chosen.
+  {
+    path: 'geometry/shop/',
+    may: [
+      ...BASE,
+      'geometry/stock/',
+      'geometry/design/say-where.ts',
+      'geometry/design/visible.ts',
+      'geometry/design/json-places.ts',
+      'geometry/design/ (types)',
+    ],
   },
   { path: 'geometry/barrel/', may: [...BASE, 'geometry/design/ (types)'] },
   { path: 'geometry/motifs/', may: BASE },
@@ -169,7 +187,7 @@ export const PACKAGES: readonly PackageRule[] = [
   { name: /^uqr$/, only: ['geometry/files/'], instead: 'codes that a machine reads are drawn in geometry/files/' },
   {
     name: /^zod$/,
-    only: ['geometry/design/', 'geometry/stock/', 'web/state/'],
+    only: ['geometry/design/', 'geometry/stock/', 'geometry/shop/', 'web/state/'],
     instead: 'parse unknown input in geometry/design/',
   },
   {

@@ -7,6 +7,7 @@ import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { DOCUMENT_EN } from '../../geometry/words/document-en.ts';
 import { SAID_EN } from '../../geometry/words/said-en.ts';
 import { motifWords } from '../../geometry/words/say.ts';
+import { SHOP_SAID_EN } from '../../geometry/words/shop-said-en.ts';
 import { STOCK_SAID_EN } from '../../geometry/words/stock-said-en.ts';
 import { english } from '../../web/words/english.ts';
 import { book as french } from '../../web/words/french.ts';
@@ -42,8 +43,8 @@ function sourceOf(folders: readonly string[]): string {
     .join('\n');
 }
 
-const KERNEL = { ...SAID_EN, ...DOCUMENT_EN, ...STOCK_SAID_EN };
-const inEnglish = words({ ...english, ...DOCUMENT_EN, ...STOCK_SAID_EN });
+const KERNEL = { ...SAID_EN, ...DOCUMENT_EN, ...SHOP_SAID_EN, ...STOCK_SAID_EN };
+const inEnglish = words({ ...english, ...DOCUMENT_EN, ...SHOP_SAID_EN, ...STOCK_SAID_EN });
 /** What records say in English, by the path under which the other languages have it. */
 const ofRecords = new Map<string, string>([
   ...BUILT_IN.materials.flatMap((m) => [

@@ -18,6 +18,7 @@ import cutSaid from './fr/cut-said.json';
 import said from './fr/said.json';
 import saving from './fr/saving.json';
 import say from './fr/say.json';
+import shopSaid from './fr/shop-said.json';
 import size from './fr/size.json';
 import stage from './fr/stage.json';
 import stockSaid from './fr/stock-said.json';
@@ -31,6 +32,7 @@ import barrel from './fr/barrel.json';
 export const book = {
   ...said,
   ...cutSaid,
+  ...shopSaid,
   ...stockSaid,
   ...records,
   advice,

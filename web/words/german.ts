@@ -18,6 +18,7 @@ import cutSaid from './de/cut-said.json';
 import said from './de/said.json';
 import saving from './de/saving.json';
 import say from './de/say.json';
+import shopSaid from './de/shop-said.json';
 import size from './de/size.json';
 import stage from './de/stage.json';
 import stockSaid from './de/stock-said.json';
@@ -31,6 +32,7 @@ import barrel from './de/barrel.json';
 export const book = {
   ...said,
   ...cutSaid,
+  ...shopSaid,
   ...stockSaid,
   ...records,
   advice,

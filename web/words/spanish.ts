@@ -18,6 +18,7 @@ import cutSaid from './es/cut-said.json';
 import said from './es/said.json';
 import saving from './es/saving.json';
 import say from './es/say.json';
+import shopSaid from './es/shop-said.json';
 import size from './es/size.json';
 import stage from './es/stage.json';
 import stockSaid from './es/stock-said.json';
@@ -31,6 +32,7 @@ import barrel from './es/barrel.json';
 export const book = {
   ...said,
   ...cutSaid,
+  ...shopSaid,
   ...stockSaid,
   ...records,
   advice,

@@ -28,12 +28,12 @@ export function witnessPasses(
     const stages = marks.reduce((most, m) => (m.plate === mark.plate ? Math.max(most, m.stage) : most), 1);
     const before = passesOfStages(own, mark.stage, stages);
     const [inner, outer] = [mark.innerMm / 2 - kerfMm / 2, mark.outerMm / 2 - kerfMm / 2];
-    const first = circlePass(mark, 'small', mark.innerMm / 2, inner, mark.at.x, []);
+    const first = circlePass(mark, 'small', mark.innerMm / 2, inner, 0, []);
     // Pierced in the middle of the ring, which is waste.
-    const pierceX = mark.at.x + (mark.innerMm + mark.outerMm) / 4;
+    const pierceMm = (mark.innerMm + mark.outerMm) / 4;
     const after = [first.id, ...before];
     const last = {
-      ...circlePass(mark, 'large', mark.outerMm / 2, outer, pierceX, after),
+      ...circlePass(mark, 'large', mark.outerMm / 2, outer, pierceMm, after),
       tabsMm: [0.25, 0.75].map((share) => {
         const middle = share * 2 * Math.PI * outer;
         return { fromMm: middle - (TAB_MM + kerfMm) / 2, toMm: middle + (TAB_MM + kerfMm) / 2 };
@@ -87,10 +87,10 @@ function circlePass(
   which: 'small' | 'large',
   netRadius: number,
   pathRadius: number,
-  pierceX: number,
+  pierceMm: number,
   after: readonly string[],
 ): CutPass {
-  const pierce: Point = { x: pierceX, y: mark.at.y };
+  const pierce = onDiagonal(mark.at, pierceMm);
   return {
     id: `${mark.id}/${which}`,
     kind: 'witness',
@@ -101,7 +101,7 @@ function circlePass(
     pierce,
     leadIn: [
       { ...pierce, bulge: 0 },
-      { x: mark.at.x + pathRadius, y: mark.at.y, bulge: 0 },
+      { ...onDiagonal(mark.at, pathRadius), bulge: 0 },
     ],
     after,
   };
@@ -110,7 +110,12 @@ function circlePass(
 /** Two half circles, counter-clockwise like every opening. */
 function circle(at: Point, radius: number): Contour {
   return [
-    { x: at.x + radius, y: at.y, bulge: 1 },
-    { x: at.x - radius, y: at.y, bulge: 1 },
+    { ...onDiagonal(at, radius), bulge: 1 },
+    { ...onDiagonal(at, -radius), bulge: 1 },
   ];
+}
+
+/** Pierces, ways in and tabs lie on the diagonals: left, right, above and below the ring is whole to be measured. */
+function onDiagonal(at: Point, mm: number): Point {
+  return { x: at.x + mm * Math.SQRT1_2, y: at.y + mm * Math.SQRT1_2 };
 }

@@ -15,6 +15,8 @@ const ROW_MM = 4.1;
 const PICTURE_MM = 90;
 /** Designs named on the first page; the others are counted. */
 const MOST_DESIGNS = 12;
+/** Of one design each; the first say enough. */
+const MOST_OUTDATED = 4;
 
 type Column = readonly [head: string, widthMm: number, align: 'left' | 'right', text: (row: CutListRow) => string];
 const COLUMNS: readonly Column[] = [
@@ -31,13 +33,14 @@ export async function writeCutList(
   job: JobSheet,
   designs: readonly JobDesign[],
   fonts: SheetFonts,
+  outdated: readonly string[] = [],
 ): Promise<Uint8Array> {
   const rows = cutList(job, designs);
   const own = designsOn(job, designs);
   const name = sheetName(job);
   const marks = own.map((d) => d.fingerprint).join(' ');
   const page = createPage(`Cut list, ${name}`, `Fingerprints ${marks}`, fonts);
-  let y = drawHead(page, job, own, name);
+  let y = drawHead(page, job, own, name, outdated);
   const fits = (from: number) => Math.max(1, Math.floor((BOTTOM - from) / ROW_MM) - 1);
   const first = fits(y);
   const perPage = fits(26);
@@ -69,7 +72,13 @@ export async function writeCutList(
 }
 
 /** Returns where the list may begin. */
-function drawHead(page: SheetPage, job: JobSheet, designs: readonly JobDesign[], name: string): number {
+function drawHead(
+  page: SheetPage,
+  job: JobSheet,
+  designs: readonly JobDesign[],
+  name: string,
+  outdated: readonly string[],
+): number {
   page.line('CUT LIST', LEFT, 19, 60, { size: 7, bold: true, colour: INK.copper, spacing: 0.9 });
   page.line(name, LEFT, 27, WIDTH, { size: 16, bold: true });
   const { passes, cuttingMm, rapidMm } = job.plan;
@@ -77,6 +86,10 @@ function drawHead(page: SheetPage, job: JobSheet, designs: readonly JobDesign[],
   page.line(sums, LEFT, 33, WIDTH, { size: 10 });
   page.rule(LEFT, 37, LEFT + WIDTH, 37, 0.35, INK.char);
   let y = 43;
+  for (const sentence of outdated.slice(0, MOST_OUTDATED)) {
+    page.line(`OUTDATED: ${sentence}`, LEFT, y, WIDTH, { size: 8.5, bold: true, colour: INK.copper });
+    y += 4.6;
+  }
   for (const { title, plateName, fingerprint, approval } of designs.slice(0, MOST_DESIGNS)) {
     page.line(`${title}, ${plateName}`, LEFT, y, 80, { size: 8.5, bold: true });
     page.line(fingerprint, LEFT + 84, y, 24, { size: 8.5 });

@@ -4,7 +4,7 @@ import { writeCutList } from './cut-list-pdf.ts';
 import { writeJobDxf } from './dxf-job.ts';
 import type { Job } from './job.ts';
 import type { LineWishes } from './job-lines.ts';
-import { safePart } from './names.ts';
+import { orderStem, sheetStem } from './job-stem.ts';
 import type { SheetFonts } from './sheet-page.ts';
 import { writeJobSvg } from './svg-job.ts';
 
@@ -22,12 +22,12 @@ export async function jobFiles(
   const files: JobFile[] = [];
   const text = new TextEncoder();
   for (const [i, job] of sheets.entries()) {
-    const stem = `${safePart(title, 'order')}-sheet-${String(i + 1).padStart(2, '0')}`;
+    const stem = sheetStem(title, i, wishes);
     files.push(
       { name: `${stem}.dxf`, bytes: text.encode(writeJobDxf(job, designs, wishes)) },
       { name: `${stem}.svg`, bytes: text.encode(writeJobSvg(job, designs, wishes)) },
       { name: `${stem}-cut-list.csv`, bytes: text.encode(cutListCsv(job, designs)) },
-      { name: `${stem}-cut-list.pdf`, bytes: await writeCutList(job, designs, fonts) },
+      { name: `${stem}-cut-list.pdf`, bytes: await writeCutList(job, designs, fonts, wishes.outdated) },
     );
   }
   return files;
@@ -41,5 +41,5 @@ export async function jobZip(
   others: readonly JobFile[] = [],
 ): Promise<JobFile> {
   const files = [...(await jobFiles(job, wishes, fonts)), ...others];
-  return { name: `${safePart(job.title, 'order')}.zip`, bytes: zipOf(files) };
+  return { name: `${orderStem(job.title, wishes)}.zip`, bytes: zipOf(files) };
 }

@@ -27,6 +27,8 @@ export interface JobLine {
 export interface LineWishes {
   readonly size: { readonly kind: 'net' } | { readonly kind: 'path'; readonly leadIns: boolean };
   readonly witness: boolean;
+  /** Why the plan no longer fits its designs, in English, where it is wanted all the same. */
+  readonly outdated?: readonly string[];
   /** One plate alone, in its own frame; absent: the sheet. */
   readonly plate?: PlacedPlate;
 }

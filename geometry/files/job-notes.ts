@@ -3,13 +3,14 @@ import type { LineWishes } from './job-lines.ts';
 
 /** What a cut file of a sheet or of one plate on it says of itself, line by line. */
 export function jobNotes(job: JobSheet, designs: readonly JobDesign[], wishes: LineWishes): string[] {
-  const { plate, size } = wishes;
+  const { plate, size, outdated = [] } = wishes;
   const own = designOfPlate(plate, designs);
   const shown = plate ? (own ? [own] : []) : designsOn(job, designs);
   return [
     'Bridgehead cut file',
     plate ? `Plate ${plate.id} of ${sheetName(job)}` : sheetName(job),
     ...shown.map((d) => `${d.title}, ${d.plateName}. Fingerprint: ${d.fingerprint}. ${d.approval}`),
+    ...outdated.map((sentence) => `OUTDATED: ${sentence}`),
     'Units: millimetres. Seen from the painted side. In the order of cutting.',
     size.kind === 'net'
       ? 'True size: kerf not taken off, small tabs and lead-ins left out.'

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type DriftWishes, judgeDrift } from '../../geometry/cutplan/judge-drift.ts';
-import { offsetOfPoints, offsetOfWidths } from '../../geometry/cutplan/read-offset.ts';
+import { offsetNoiseMm, offsetOfPoints, offsetOfWidths, widthsAgree } from '../../geometry/cutplan/read-offset.ts';
 import { moveBy, register } from '../../geometry/cutplan/registration.ts';
 import { gaussian, LARGE, marksOf, type Moved, offsetOf } from './drift-set-up.ts';
 
@@ -86,6 +86,33 @@ describe('a reading', () => {
     const offset = offsetOfWidths({ left: 3.2, right: 2.8, above: 2.9, below: 3.1 });
     expect(offset.x).toBeCloseTo(0.2, 12);
     expect(offset.y).toBeCloseTo(0.1, 12);
+  });
+  it('is what a calliper finds on a ring that is drawn, to the square of the offset', () => {
+    const [inner, outer, dx, dy] = [2, 5, 0.23, -0.14];
+    // Widest reach of the small circle to each side, and the large edge on the same line.
+    const edge = (off: number) => Math.sqrt(outer * outer - off * off);
+    const widths = {
+      left: edge(dy) + dx - inner,
+      right: edge(dy) - dx - inner,
+      above: edge(dx) - dy - inner,
+      below: edge(dx) + dy - inner,
+    };
+    const offset = offsetOfWidths(widths);
+    expect(offset.x).toBeCloseTo(dx, 9);
+    expect(offset.y).toBeCloseTo(dy, 9);
+    expect(widthsAgree(widths, 0.02)).toBe(true);
+    // 3.2 read as 3.7: a slip of a whole division.
+    expect(widthsAgree({ ...widths, left: widths.left + 0.5 }, 0.02)).toBe(false);
+  });
+  it('is as uncertain as thousands of readings with that noise are', () => {
+    const noise = gaussian(7, 0.02);
+    const off = Array.from({ length: 4000 }, () => {
+      const [left, right, above, below] = [3 + noise(), 3 + noise(), 3, 3];
+      return offsetOfWidths({ left, right, above, below }).x;
+    });
+    const spread = Math.sqrt(off.reduce((sum, x) => sum + x * x, 0) / off.length);
+    expect(spread / offsetNoiseMm(0.02)).toBeGreaterThan(0.96);
+    expect(spread / offsetNoiseMm(0.02)).toBeLessThan(1.04);
   });
   it('is the difference of two circles', () => {
     const points = (x: number, y: number, r: number) =>

@@ -3,6 +3,7 @@ import { checkDimensions, cutsOfPlan } from '../../geometry/cutplan/check-dimens
 import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
 import { planSheet } from '../../geometry/cutplan/plan-sheet.ts';
 import { placeWitness } from '../../geometry/cutplan/witness.ts';
+import { contourPart } from '../../geometry/measure/contour-part.ts';
 import { LASER } from '../figures/cut/demo-sheet.ts';
 import { handPlate } from '../files/hand-plate.ts';
 import { marksOf, sheetOfThree, WISHES } from './drift-set-up.ts';
@@ -56,6 +57,17 @@ describe('witness marks', () => {
       expect(at.get(`${mark.id}/small`)).toBeLessThan(Math.min(...own));
       if (mark.stage === 2) expect(at.get(`${mark.id}/large`)).toBeGreaterThan(Math.max(...own));
       else expect(at.get(`${mark.id}/large`)).toBeLessThan(Math.max(...own));
+    }
+    // A calliper finds the ring whole on its four sides: pierce, way in and tabs lie between them.
+    for (const pass of passes.filter((p) => p.kind === 'witness')) {
+      const mark = marks.find(({ id }) => pass.id.startsWith(`${id}/`))!;
+      const tabs = (pass.tabsMm ?? []).flatMap(({ fromMm, toMm }) =>
+        contourPart(pass.path, (fromMm + toMm) / 2, toMm).slice(0, 1),
+      );
+      for (const p of [...pass.leadIn, ...tabs]) {
+        const [dx, dy] = [Math.abs(p.x - mark.at.x), Math.abs(p.y - mark.at.y)];
+        expect(Math.abs(dx - dy)).toBeLessThan(0.05);
+      }
     }
     for (const pass of passes) for (const id of pass.after) expect(at.get(id)).toBeLessThan(at.get(pass.id)!);
   });

@@ -23,6 +23,13 @@ const [sheet] = job.sheets as [(typeof job.sheets)[number]];
 const NET = { size: { kind: 'net' }, witness: false } as const;
 const PATHS = { size: { kind: 'path', leadIns: true }, witness: true } as const;
 
+/** The letters of the lists on paper. */
+async function listFonts() {
+  const face = (weight: number) =>
+    readFile(packageFile('@fontsource/source-sans-3', `files/source-sans-3-latin-${weight}-normal.woff`));
+  return { regular: await face(400), bold: await face(600) };
+}
+
 describe('a sheet as DXF', () => {
   it('says what every line is, in the order of cutting', () => {
     const { entities, layers, header } = readDxf(writeJobDxf(sheet, job.designs, PATHS));
@@ -53,6 +60,21 @@ describe('a sheet as DXF', () => {
     const one = writeJobDxf(sheet, job.designs, { ...NET, plate });
     expect(one).toContain('22222222');
     expect(one).not.toContain('11111111');
+  });
+  it('says that its plan is outdated, and why, when it was wanted all the same', async () => {
+    const [why] = planStillFits(
+      job.designs,
+      new Map([...job.designs.map((d) => [d.wish, d.fingerprint] as const), ['a#1', 'ffffffff']]),
+    );
+    const outdated = [why!.problem];
+    const dxf = writeJobDxf(sheet, job.designs, { ...NET, outdated });
+    expect(dxf).toContain('OUTDATED: ');
+    expect(dxf).toContain('ffffffff');
+    expect(writeJobDxf(sheet, job.designs, NET)).not.toContain('OUTDATED');
+    expect(writeJobSvg(sheet, job.designs, { ...NET, outdated })).toContain('OUTDATED: ');
+    const { name, bytes } = await jobZip(job, { ...NET, outdated }, await listFonts());
+    expect(name).toBe('Marrow-Lane-Perry-outdated.zip');
+    expect(Object.keys(unzipSync(bytes)).every((file) => file.includes('-outdated-sheet-'))).toBe(true);
   });
   it('puts one plate back into its own frame, whatever way it lay', () => {
     const of = (i: number) => jobLines(sheet, { ...NET, plate: sheet.sheet.plates[i]! });
@@ -131,9 +153,7 @@ describe('the cut list', () => {
     expect(sum / cutList(sheet, job.designs).reduce((t, r) => t + r.lengthMm, 0)).toBeCloseTo(1, 6);
   });
   it('is a PDF that names sheet, designs and every page', async () => {
-    const face = (weight: number) =>
-      readFile(packageFile('@fontsource/source-sans-3', `files/source-sans-3-latin-${weight}-normal.woff`));
-    const fonts = { regular: await face(400), bold: await face(600) };
+    const fonts = await listFonts();
     const bytes = await writeCutList(sheet, job.designs, fonts);
     expect(await writeCutList(sheet, job.designs, fonts)).toEqual(bytes);
     const read = await readPdf(bytes);

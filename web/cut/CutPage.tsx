@@ -50,7 +50,7 @@ function Desk() {
         {sheet ? (
           <SheetStage sheet={sheet} beats={beats} />
         ) : (
-          <p className={css.empty} role="status">
+          <p className={css.empty}>
             {trouble !== undefined ? t(trouble) : work ? t(`cut.work.${work}`) : t('cut.sheet.none')}
           </p>
         )}

@@ -23,6 +23,9 @@ export function FilesFold() {
   const plate = planned?.job.sheets[sheetAt]?.plates.find(({ id }) => id === selected);
   const [size, setSize] = useState<SizeWish>('leads');
   const [witness, setWitness] = useState(true);
+  /** Allowed for these changes, and for no later ones. */
+  const [allowed, setAllowed] = useState<readonly unknown[]>([]);
+  const isHeld = changed.length > 0 && allowed !== changed;
   const [phase, setPhase] = useState<{ readonly making: boolean; readonly sentence: string; readonly bad?: boolean }>({
     making: false,
     sentence: '',
@@ -31,7 +34,9 @@ export function FilesFold() {
 
   async function take(wanted: WantedJobFile): Promise<void> {
     setPhase({ making: true, sentence: t('take.making') });
-    const made = await work.files(wanted, { title, size, witness: witness && marks }).catch(() => undefined);
+    const made = await work
+      .files(wanted, { title, size, witness: witness && marks, evenOutdated: !isHeld })
+      .catch(() => undefined);
     if (made === undefined || 'problem' in made) {
       setPhase({ making: false, sentence: t(made?.problem ?? 'trouble.files'), bad: true });
       return;
@@ -41,7 +46,13 @@ export function FilesFold() {
   }
 
   const button = (wanted: WantedJobFile, label: string, face: string, sign = <Shapes size={16} aria-hidden />) => (
-    <Button key={label} kind="plain" disabled={phase.making} aria-label={label} onClick={() => void take(wanted)}>
+    <Button
+      key={label}
+      kind="plain"
+      disabled={phase.making || isHeld}
+      aria-label={label}
+      onClick={() => void take(wanted)}
+    >
       {sign} {face}
     </Button>
   );
@@ -49,8 +60,20 @@ export function FilesFold() {
   return (
     <>
       {changed.length > 0 && (
-        <div role="alert" className={css.bad}>
-          <strong>{t('cut.changed.title')}</strong> {[...new Set(changed.map(refusalWords))].join(' ')}
+        <div className={css.list}>
+          <p className={css.bad}>
+            <strong>{t('cut.changed.title')}</strong> {[...new Set(changed.map(refusalWords))].join(' ')}
+          </p>
+          <Check
+            label={
+              <>
+                {t('cut.files.outdated')}
+                <span className={css.sub}>{t('cut.files.outdatedHint')}</span>
+              </>
+            }
+            checked={!isHeld}
+            onChange={(on) => setAllowed(on ? changed : [])}
+          />
         </div>
       )}
       <Choice<SizeWish>
@@ -80,7 +103,7 @@ export function FilesFold() {
           </div>
         )}
       </div>
-      <Button kind="next" disabled={phase.making} onClick={() => void take({ kind: 'zip' })}>
+      <Button kind="next" disabled={phase.making || isHeld} onClick={() => void take({ kind: 'zip' })}>
         <Download size={18} aria-hidden /> {t('cut.files.zip')}
       </Button>
       <p role="status" className={phase.bad ? css.bad : css.note}>

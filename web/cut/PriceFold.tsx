@@ -1,19 +1,22 @@
 import { useEffect, useState } from 'react';
 import type { PriceLine } from '../../geometry/cutplan/price.ts';
-import { useUi } from '../app/page-context.ts';
-import { formatNumber, lengthWords } from '../ui/format-number.ts';
-import { spoken, t } from '../words/t.ts';
+import { usePage, useUi } from '../app/page-context.ts';
+import { formatNumber } from '../ui/format-number.ts';
+import { t } from '../words/t.ts';
 import type { OrderCost } from '../worker/cut-api.ts';
 import { clock } from './clock.ts';
 import { useCut, useCutParts } from './cut-context.ts';
 import type { Planned } from './cut-store.ts';
 import css from './folds.module.css';
-import { moneyWords } from './money.ts';
+import { moneyWords, rateWords } from './money.ts';
+import { kindWords, longWords } from './sheet-words.ts';
 
 /** What the order takes, line by line: times of the machine, then costs by the rates of the shop. */
 export function PriceFold() {
   const { work } = useCutParts();
+  const { book } = usePage();
   const planned = useCut((s) => s.planned);
+  const remnants = useCut((s) => s.remnants);
   const unit = useUi((s) => s.unit);
   const [found, setFound] = useState<{ readonly for: Planned['job']; readonly cost: OrderCost | undefined }>();
   const job = planned?.job;
@@ -32,6 +35,7 @@ export function PriceFold() {
   const { cost } = found;
   if (!cost) return <p className={css.bad}>{t('trouble.worker')}</p>;
   const { price } = cost;
+  const kinds = [...book.sheets, ...remnants];
   return (
     <>
       <table className={css.table}>
@@ -41,8 +45,8 @@ export function PriceFold() {
             <tr key={part}>
               <td>
                 {t(`cut.price.${part}`)}
-                {part === 'cutS' && <span className={css.sub}>{lengthWords(cost.cuttingMm, unit, 0)}</span>}
-                {part === 'rapidS' && <span className={css.sub}>{lengthWords(cost.rapidMm, unit, 0)}</span>}
+                {part === 'cutS' && <span className={css.sub}>{longWords(cost.cuttingMm, unit)}</span>}
+                {part === 'rapidS' && <span className={css.sub}>{longWords(cost.rapidMm, unit)}</span>}
                 {part === 'pierceS' && (
                   <span className={css.sub}>{t('cut.price.pierces', { count: cost.pierces })}</span>
                 )}
@@ -62,11 +66,13 @@ export function PriceFold() {
         <table className={css.table}>
           <caption className="sr-only">{t('cut.price.cost')}</caption>
           <tbody>
-            {price.lines.map((line, i) => (
-              <tr key={`${line.code} ${line.kind ?? ''} ${i}`}>
+            {gathered(price.lines).map((line) => (
+              <tr key={`${line.code} ${line.kind ?? ''} ${line.each}`}>
                 <td>
                   {t(`cut.price.line.${line.code}`)}
-                  <span className={css.sub}>{howMuch(line, price.currency)}</span>
+                  <span className={css.sub}>
+                    {howMuch(line, price.currency, kindWords(kinds, line.kind ?? '', unit))}
+                  </span>
                 </td>
                 <td className={css.number}>{moneyWords(line.minor, price.currency)}</td>
               </tr>
@@ -85,9 +91,19 @@ export function PriceFold() {
   );
 }
 
-function howMuch({ count, unit, each, kind }: PriceLine, currency: string): string {
-  const money = new Intl.NumberFormat(spoken(), { maximumFractionDigits: 2 }).format(Math.abs(each));
-  const amount = formatNumber(count, unit === 'sheets' ? 3 : 1);
+/** Sheets of a kind at one price on one line, however many there are. */
+function gathered(lines: readonly PriceLine[]): readonly PriceLine[] {
+  const known = new Map<string, PriceLine>();
+  lines.forEach((line, i) => {
+    const key = line.code === 'sheet' ? `${line.kind ?? ''} ${line.each}` : `${i}`;
+    const before = known.get(key);
+    known.set(key, before ? { ...line, count: before.count + line.count, minor: before.minor + line.minor } : line);
+  });
+  return [...known.values()];
+}
+
+function howMuch({ count, unit, each }: PriceLine, currency: string, kind = t('cut.price.line.sheet')): string {
+  const amount = formatNumber(count, unit === 'sheets' ? 2 : 1);
   if (unit === 'per-cent') return t('cut.price.perCent', { amount });
-  return t(`cut.price.count.${unit}`, { amount, each: `${money} ${currency}`, kind: kind ?? '' });
+  return t(`cut.price.count.${unit}`, { amount, each: rateWords(each, currency), kind });
 }

@@ -1,18 +1,18 @@
 import { ChevronLeft, ChevronRight, Redo2, Undo2 } from 'lucide-react';
 import { useUi } from '../app/page-context.ts';
 import { Button } from '../ui/Button.tsx';
-import { formatNumber, lengthWords } from '../ui/format-number.ts';
+import { formatNumber } from '../ui/format-number.ts';
 import { t } from '../words/t.ts';
 import { useCut, useCutParts } from './cut-context.ts';
 import { alikeAs } from './order.ts';
 import css from './SheetBar.module.css';
+import { sizeWords } from './sheet-words.ts';
 
 /** Which sheet is seen, how full it is, and steps back and forward. */
 export function SheetBar() {
   const { work } = useCutParts();
   const sheets = useCut((s) => s.sheets);
   const at = useCut((s) => s.sheetAt);
-  const busy = useCut((s) => s.work);
   const canUndo = useCut((s) => s.past.length > 0);
   const canRedo = useCut((s) => s.future.length > 0);
   const unit = useUi((s) => s.unit);
@@ -35,16 +35,13 @@ export function SheetBar() {
           {alike > 0 && t('cut.sheet.alike', { count: alike })}
         </strong>
         {sheet && (
-          <span className={css.facts}>
-            {t('cut.sheet.facts', {
-              width: lengthWords(sheet.widthMm, unit),
-              height: lengthWords(sheet.heightMm, unit),
-              count: sheet.plates.length,
-              used: formatNumber(sheet.usedShare * 100, 0),
-            })}
-          </span>
+          <>
+            <span className={css.facts}>{sizeWords(sheet.widthMm, sheet.heightMm, unit)}</span>
+            <span className={css.facts}>
+              {t('cut.sheet.facts', { count: sheet.plates.length, used: formatNumber(sheet.usedShare * 100, 0) })}
+            </span>
+          </>
         )}
-        {busy && <span className={css.facts}>{t(`cut.work.${busy}`)}</span>}
       </p>
       <Button
         kind="icon"

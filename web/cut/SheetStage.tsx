@@ -11,9 +11,13 @@ import { readInks } from './sheet-inks.ts';
 import css from './SheetStage.module.css';
 import type { SheetView } from './sheet-view.ts';
 import { doneAt, type Beat } from './timeline.ts';
-import { useSize } from './use-canvas-size.ts';
+import type { SizePx } from '../barrel-view/size.ts';
+import { useSize } from '../barrel-view/use-size.ts';
 import { useSheetHand } from './use-sheet-hand.ts';
 import { useSheetView } from './use-sheet-view.ts';
+
+/** Before the page is laid out. */
+const NO_SIZE: SizePx = { width: 0, height: 0 };
 
 interface SheetStageProps {
   readonly sheet: NestedSheet;
@@ -37,7 +41,7 @@ export function SheetStage({ sheet, beats }: SheetStageProps) {
   const low = useRef<HTMLCanvasElement>(null);
   const middle = useRef<HTMLCanvasElement>(null);
   const top = useRef<HTMLCanvasElement>(null);
-  const size = useSize(frame);
+  const size = useSize(frame) ?? NO_SIZE;
   const { view, zoom, pan, reset } = useSheetView(sheet, size);
   const hand = useSheetHand(frame, sheet, view, zoom, pan);
   const [dpr] = useState(() => Math.min(2, devicePixelRatio));
@@ -64,9 +68,9 @@ export function SheetStage({ sheet, beats }: SheetStageProps) {
   useEffect(() => {
     const ctx = sized(middle.current, size, dpr);
     if (ctx && frame.current && !playing) {
-      paintPlan(ctx, planned, shown, lit, view, readInks(frame.current), dpr);
+      paintPlan(ctx, planned, shown, { lit, selected }, view, readInks(frame.current), dpr);
     }
-  }, [planned, shown, lit, view, size, theme, dpr, playing]);
+  }, [planned, shown, lit, selected, view, size, theme, dpr, playing]);
 
   // What is played is drawn apart from React: a frame adds what was cut since the last one.
   useEffect(() => {

@@ -9,6 +9,7 @@ import { Check } from './Check.tsx';
 import { useCut, useCutParts } from './cut-context.ts';
 import css from './folds.module.css';
 import { gapsOf, kindsFor, kindsOf, stockOf } from './order.ts';
+import { sizeWords } from './sheet-words.ts';
 
 /** What is on the rack, remnants typed in, what stays free; how full the sheets are and what is left over. */
 export function SheetsFold() {
@@ -28,7 +29,7 @@ export function SheetsFold() {
         {all.map((kind) => (
           <Check
             key={kind.id}
-            label={`${lengthWords(kind.widthMm, unit)} × ${lengthWords(kind.heightMm, unit)}`}
+            label={sizeWords(kind.widthMm, kind.heightMm, unit)}
             checked={chosen.has(kind.id)}
             onChange={(on) =>
               work.choose({
@@ -40,10 +41,7 @@ export function SheetsFold() {
         {remnants.map((kind, i) => (
           <div key={kind.id} className={css.head}>
             <span>
-              {t('cut.sheets.remnant', {
-                width: lengthWords(kind.widthMm, unit),
-                height: lengthWords(kind.heightMm, unit),
-              })}
+              {t('cut.sheets.remnant', { size: sizeWords(kind.widthMm, kind.heightMm, unit) })}
               {kind.gone?.map(({ x, y, radiusMm }) => (
                 <span key={`${x} ${y}`} className={css.sub}>
                   {t('cut.sheets.hole', {
@@ -92,8 +90,7 @@ export function SheetsFold() {
           })}{' '}
           {rest &&
             t('cut.sheets.rest', {
-              width: lengthWords(rest.kind.widthMm, unit, 0),
-              height: lengthWords(rest.kind.heightMm, unit, 0),
+              size: sizeWords(rest.kind.widthMm, rest.kind.heightMm, unit, unit === 'mm' ? 0 : 1),
               number: rest.sheet + 1,
             })}
         </p>

@@ -6,6 +6,7 @@ import { checkSheet } from '../../geometry/sheet/check-nest.ts';
 import { lockOnSheets, moveOnSheets, turnOnSheets } from '../../geometry/sheet/move-on-sheet.ts';
 import { restOf } from '../../geometry/sheet/sheet-use.ts';
 import type { NestedSheet, PlacedPlate } from '../../geometry/sheet/sheets.ts';
+import type { Refused } from '../../geometry/words/wording.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { settingsFor } from '../../geometry/cutplan/settings-for.ts';
 import type { Comparison } from '../../geometry/cutplan/compare.ts';
@@ -46,13 +47,19 @@ export interface CutWork {
   /** The designs as they are now, placed and planned anew. */
   readonly planAgain: () => Promise<void>;
   readonly wish: (part: Partial<CutState['wishes']>) => void;
-  readonly files: (wanted: WantedJobFile, wishes: FileWishes) => ReturnType<CutApi['files']>;
+  /** Of a plan that no longer fits its designs only when that is wanted. */
+  readonly files: (wanted: WantedJobFile, wishes: WantedSo) => ReturnType<CutApi['files']>;
   /** Time and cost of all sheets of the plan; undefined without one, or when it could not be worked out. */
   readonly cost: () => Promise<OrderCost | undefined>;
   readonly compare: (wish: string) => Promise<Comparison | undefined>;
   readonly readTable: (bytes: Uint8Array) => Promise<SeriesHead>;
   readonly series: (bytes: Uint8Array, told: (progress: SeriesProgress) => void) => Promise<SeriesEnd>;
   readonly cancelSeries: () => void;
+}
+
+/** How files are wanted. */
+export interface WantedSo extends Omit<FileWishes, 'outdated'> {
+  readonly evenOutdated: boolean;
 }
 
 const MOST_STEPS = 200;
@@ -180,6 +187,25 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
     return now;
   }
 
+  /** What the plates taken no longer fit, by the designs as they are now; told to the page. */
+  function lookForChanges(now: ReadonlyMap<string, Design>): readonly Refused[] {
+    const { plates, changed: before } = get();
+    const prints = new Map(
+      plates.flatMap(({ wish, key, plateId }) => {
+        const design = now.get(key);
+        const there = design?.plates.some((p) => p.id === plateId);
+        return design && there ? [[wish, shortFingerprint(design, ownRules(design, book))] as const] : [];
+      }),
+    );
+    const changed = planStillFits(
+      plates.map(({ job }) => job),
+      prints,
+    );
+    const isNews = changed.map(({ problem }) => problem).join() !== before.map(({ problem }) => problem).join();
+    if (isNews && get().planned) set({ changed });
+    return changed;
+  }
+
   async function takeNow(): Promise<boolean> {
     const now = await designsNow();
     const items = get().items.flatMap((item) => {
@@ -205,25 +231,14 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
 
   return {
     async look() {
-      const { items, planned, plates } = get();
+      const { items, planned } = get();
       const open = page.design.getState().history.present;
       if (items.length === 0) {
         await take([{ key: 'A', origin: { kind: 'open' }, design: open, counts: {} }]);
         return;
       }
       const now = await designsNow();
-      const prints = new Map(
-        plates.flatMap(({ wish, key, plateId }) => {
-          const design = now.get(key);
-          const there = design?.plates.some((p) => p.id === plateId);
-          return design && there ? [[wish, shortFingerprint(design, ownRules(design, book))] as const] : [];
-        }),
-      );
-      const changed = planStillFits(
-        plates.map(({ job }) => job),
-        prints,
-      );
-      if (planned) set({ changed });
+      if (planned) lookForChanges(now);
       else if (items.some(({ key, design }) => now.get(key) !== design)) await takeNow();
     },
     add(origin, design) {
@@ -277,10 +292,13 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
       set({ wishes: { ...wishes, ...part } });
       if (planned) void plan();
     },
-    files(wanted, wishes) {
+    async files(wanted, { evenOutdated, ...wishes }) {
       const { planned } = get();
-      if (!planned) return Promise.resolve({ problem: 'trouble.files' });
-      return worker.files(planned.job, wanted, wishes);
+      if (!planned) return { problem: 'trouble.files' };
+      const changed = lookForChanges(await designsNow());
+      if (changed.length > 0 && !evenOutdated) return { problem: 'cut.files.outdatedNow' };
+      const outdated = [...new Set(changed.map(({ problem }) => problem))];
+      return worker.files(planned.job, wanted, { ...wishes, outdated });
     },
     async cost() {
       const { planned, rest } = get();

@@ -28,12 +28,18 @@ export function passPaths(pass: CutPass): PassPaths {
   return paths;
 }
 
+/** The pass that is pointed out, and the chosen plate, whose marks are numbered. */
+export interface Pointed {
+  readonly lit: string | undefined;
+  readonly selected: string | undefined;
+}
+
 /** What is drawn over the sheet while nothing moves: heat, ways, ways in, marks, numbers, and what is pointed out. */
 export function paintPlan(
   ctx: CanvasRenderingContext2D,
   planned: PlannedSheet | undefined,
   shown: Shown,
-  lit: string | undefined,
+  { lit, selected }: Pointed,
   view: SheetView,
   inks: Inks,
   dpr: number,
@@ -49,11 +55,29 @@ export function paintPlan(
     ctx.strokeStyle = inks.ink;
     ctx.stroke(passPaths(pass).net);
   }
+  paintMarkNumbers(ctx, planned, selected, inks, px);
   if (shown.rapids) paintRapids(ctx, planned, inks, px);
   if (shown.leads) paintLeads(ctx, planned, inks, px);
   if (shown.numbers) paintNumbers(ctx, planned, view, inks, px);
   const pointed = planned.plan.passes.find(({ id }) => id === lit);
   if (pointed) paintLit(ctx, pointed, inks, px);
+}
+
+/** As the fold Drift names them. */
+function paintMarkNumbers(
+  ctx: CanvasRenderingContext2D,
+  { marks }: PlannedSheet,
+  selected: string | undefined,
+  inks: Inks,
+  px: number,
+): void {
+  ctx.font = `600 ${12 * px}px Page, sans-serif`;
+  ctx.fillStyle = inks.ink;
+  ctx.textAlign = 'left';
+  ctx.textBaseline = 'middle';
+  marks
+    .filter(({ plate }) => plate === selected)
+    .forEach(({ at, outerMm }, i) => ctx.fillText(String(i + 1), at.x + outerMm / 2 + 3 * px, -at.y));
 }
 
 function paintHeat(ctx: CanvasRenderingContext2D, { heat }: PlannedSheet, inks: Inks): void {

@@ -1,4 +1,5 @@
 import type { NestedSheet, PlacedPlate, SheetRest } from '../../geometry/sheet/sheets.ts';
+import { type CutMask, labelPlace } from './label-place.ts';
 import type { Inks } from './sheet-inks.ts';
 import type { SheetView } from './sheet-view.ts';
 
@@ -106,7 +107,7 @@ export function paintPlate(
     ctx.stroke();
     ctx.setLineDash([]);
   }
-  if (!uncut) paintName(ctx, plate, inks, px);
+  if (!uncut) paintName(ctx, plate, path, inks, px);
 }
 
 const MOST_STAMP_PX = 1200;
@@ -137,8 +138,33 @@ function drawPlate(
   ctx.fill(path, 'evenodd');
 }
 
-/** Name on a small label at the lower rim; a pin beside it when it is locked. */
-function paintName(ctx: CanvasRenderingContext2D, plate: PlacedPlate, inks: Inks, px: number): void {
+const MASK_CELLS = 96;
+const MASKS = new WeakMap<PlatePath, CutMask>();
+
+/** Painted small and read back, once for each kind of plate. */
+function maskOf(path: PlatePath, r: number): CutMask {
+  const known = MASKS.get(path);
+  if (known) return known;
+  const ctx = new OffscreenCanvas(MASK_CELLS, MASK_CELLS).getContext('2d', { willReadFrequently: true });
+  if (!ctx) return { cells: 0, cut: [] };
+  ctx.translate(MASK_CELLS / 2, MASK_CELLS / 2);
+  ctx.scale(MASK_CELLS / (2 * r), MASK_CELLS / (2 * r));
+  ctx.fill(path, 'evenodd');
+  const { data } = ctx.getImageData(0, 0, MASK_CELLS, MASK_CELLS);
+  const cut = Array.from({ length: MASK_CELLS * MASK_CELLS }, (_, i) => data[4 * i + 3]! > 64);
+  const mask = { cells: MASK_CELLS, cut };
+  MASKS.set(path, mask);
+  return mask;
+}
+
+/** Name on a small label where it hides least of what is cut; a pin beside it when it is locked. */
+function paintName(
+  ctx: CanvasRenderingContext2D,
+  plate: PlacedPlate,
+  path: PlatePath | undefined,
+  inks: Inks,
+  px: number,
+): void {
   const r = plate.diameterMm / 2;
   if (r / px < 22) {
     if (plate.locked) paintPin(ctx, plate.x, -plate.y, 3 * px, inks);
@@ -147,7 +173,8 @@ function paintName(ctx: CanvasRenderingContext2D, plate: PlacedPlate, inks: Inks
   ctx.font = `600 ${11 * px}px Page, sans-serif`;
   const text = plate.id;
   const w = ctx.measureText(text).width + (plate.locked ? 22 : 10) * px;
-  const [x, y] = [plate.x - w / 2, -plate.y + r - 20 * px];
+  const at = labelPlace(path && maskOf(path, r), r, w + 4 * px, 20 * px, (plate.turnDeg * Math.PI) / 180);
+  const [x, y] = [plate.x + at.x - w / 2, -plate.y + at.y - 8 * px];
   ctx.fillStyle = inks.paper;
   ctx.beginPath();
   ctx.roundRect(x, y, w, 16 * px, 8 * px);

@@ -1,4 +1,5 @@
 import type { Point } from '../../geometry/shapes.ts';
+import type { SizePx } from '../barrel-view/size.ts';
 
 /** How the sheet is seen: screen pixels a millimetre, and where its lower left corner is on the screen. */
 export interface SheetView {
@@ -7,16 +8,11 @@ export interface SheetView {
   readonly y: number;
 }
 
-export interface Size {
-  readonly width: number;
-  readonly height: number;
-}
-
 const MARGIN_PX = 20;
 const CLOSEST = 12;
 
 /** The whole sheet in the middle of the screen. */
-export function fitView(sheet: { readonly widthMm: number; readonly heightMm: number }, screen: Size): SheetView {
+export function fitView(sheet: { readonly widthMm: number; readonly heightMm: number }, screen: SizePx): SheetView {
   const scale = Math.max(
     0.01,
     Math.min((screen.width - 2 * MARGIN_PX) / sheet.widthMm, (screen.height - 2 * MARGIN_PX) / sheet.heightMm),
@@ -45,7 +41,7 @@ export function panBy(
   dx: number,
   dy: number,
   sheet: { readonly widthMm: number; readonly heightMm: number },
-  screen: Size,
+  screen: SizePx,
 ): SheetView {
   const [w, h] = [sheet.widthMm * view.scale, sheet.heightMm * view.scale];
   const keep = 60;

@@ -1,6 +1,7 @@
 import { useCallback, useMemo, useState } from 'react';
 import type { NestedSheet } from '../../geometry/sheet/sheets.ts';
-import { fitView, panBy, zoomAt, type SheetView, type Size } from './sheet-view.ts';
+import type { SizePx } from '../barrel-view/size.ts';
+import { fitView, panBy, zoomAt, type SheetView } from './sheet-view.ts';
 
 export interface SheetViewHold {
   readonly view: SheetView;
@@ -11,7 +12,7 @@ export interface SheetViewHold {
 }
 
 /** What a person chose holds for this size of sheet and screen; otherwise the whole sheet is seen. */
-export function useSheetView(sheet: NestedSheet, size: Size): SheetViewHold {
+export function useSheetView(sheet: NestedSheet, size: SizePx): SheetViewHold {
   const key = `${sheet.widthMm} ${sheet.heightMm} ${size.width} ${size.height}`;
   const [own, setOwn] = useState<{ readonly key: string; readonly view: SheetView } | undefined>();
   const { widthMm, heightMm } = sheet;

@@ -92,6 +92,8 @@ export interface FileWishes {
   readonly title: string;
   readonly size: SizeWish;
   readonly witness: boolean;
+  /** Why the plan no longer fits its designs, in English: the files then say so. */
+  readonly outdated: readonly string[];
 }
 
 /** What became of one row of a series. */

@@ -5,6 +5,7 @@ import { writeJobDxf } from '../../geometry/files/dxf-job.ts';
 import type { Job } from '../../geometry/files/job.ts';
 import type { LineWishes } from '../../geometry/files/job-lines.ts';
 import type { JobFile } from '../../geometry/files/job-files.ts';
+import { sheetStem } from '../../geometry/files/job-stem.ts';
 import { safePart } from '../../geometry/files/names.ts';
 import { writeJobSvg } from '../../geometry/files/svg-job.ts';
 import type { FileWishes, SizeWish, WantedJobFile } from './cut-api.ts';
@@ -14,23 +15,27 @@ import type { MadeFile } from './plate-api.ts';
 export async function jobFile(
   job: Job,
   wanted: WantedJobFile,
-  { size, witness }: FileWishes,
+  { size, witness, outdated }: FileWishes,
   others: readonly JobFile[],
 ): Promise<MadeFile> {
-  const wishes: Omit<LineWishes, 'plate'> = { size: lineSize(size), witness };
+  const wishes: Omit<LineWishes, 'plate'> = {
+    size: lineSize(size),
+    witness,
+    ...(outdated.length > 0 && { outdated }),
+  };
   if (wanted.kind === 'zip') {
     const { jobZip } = await import('../../geometry/files/job-files.ts');
     return fileOf(await jobZip(job, wishes, await fonts(), others), 'application/zip');
   }
   const sheet = job.sheets[wanted.sheet];
   if (!sheet) throw new RangeError(`there is no sheet ${wanted.sheet + 1}`);
-  const stem = `${safePart(job.title, 'order')}-sheet-${String(wanted.sheet + 1).padStart(2, '0')}`;
+  const stem = sheetStem(job.title, wanted.sheet, wishes);
   const text = (name: string, type: string, content: string): MadeFile =>
     fileOf({ name, bytes: new TextEncoder().encode(content) }, type);
   if (wanted.kind === 'list-csv') return text(`${stem}-cut-list.csv`, 'text/csv', cutListCsv(sheet, job.designs));
   if (wanted.kind === 'list-pdf') {
     const { writeCutList } = await import('../../geometry/files/cut-list-pdf.ts');
-    const bytes = await writeCutList(sheet, job.designs, await fonts());
+    const bytes = await writeCutList(sheet, job.designs, await fonts(), outdated);
     return fileOf({ name: `${stem}-cut-list.pdf`, bytes }, 'application/pdf');
   }
   const own = wanted.plate ? { ...wishes, plate: wanted.plate } : wishes;

@@ -6,6 +6,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     environment: 'node',
+    setupFiles: ['tests/words-at-hand.ts'],
     pool: 'threads',
     maxWorkers: 2,
     passWithNoTests: false,

@@ -1,4 +1,4 @@
-import { SAID_EN } from '../words/said-en.ts';
+import { REASONS_EN } from '../words/reasons-en.ts';
 import type { ReasonKey } from '../words/say.ts';
 import { gaugeMm } from './gauges.ts';
 import type { StockFile } from './stock-schema.ts';
@@ -83,10 +83,10 @@ function materialOfFile(material: FileMaterial, file: StockFile): Material {
 function fitOfFile({ grade, why, reason }: FileFit): Fit {
   if (grade === 'yes') return { grade, reason: '' };
   if (why === undefined) return { grade, reason: reason ?? '' };
-  return { grade, reason: SAID_EN.reasons[why], why };
+  return { grade, reason: REASONS_EN[why], why };
 }
 
-const NEVER_TRIED: Fit = { grade: 'never', reason: SAID_EN.reasons.neverTried, why: 'neverTried' };
+const NEVER_TRIED: Fit = { grade: 'never', reason: REASONS_EN.neverTried, why: 'neverTried' };
 
 function thicknessOf(t: FileMaterial['thicknesses'][number], { gaugeSystem }: FileMaterial): SheetThickness {
   if ('mm' in t) return { mm: t.mm, label: `${t.mm} mm` };

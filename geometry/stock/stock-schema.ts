@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { SAID_EN } from '../words/said-en.ts';
+import { REASONS_EN } from '../words/reasons-en.ts';
 import type { ReasonKey } from '../words/say.ts';
 import { STOCK_FORMAT, STOCK_VERSION } from './stock-limits.ts';
 
@@ -26,7 +26,7 @@ const holds = z.enum(['chlorine', 'chromium']);
 
 /** why names a sentence that the program has in all its languages; reason is one of the shop's own. */
 const grounds = {
-  why: z.optional(z.enum(Object.keys(SAID_EN.reasons) as [ReasonKey, ...ReasonKey[]])),
+  why: z.optional(z.enum(Object.keys(REASONS_EN) as [ReasonKey, ...ReasonKey[]])),
   reason: z.optional(text(200)),
 };
 const fit = z.strictObject({ grade: z.enum(['yes', 'poor', 'never']), ...grounds });

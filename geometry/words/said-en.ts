@@ -1,5 +1,6 @@
 import { CUT_SAID_EN } from './cut-said-en.ts';
 import { LETTERING_SAID_EN } from './lettering-said-en.ts';
+import { REASONS_EN } from './reasons-en.ts';
 
 /**
  * Every sentence the kernel says, in English, once: findings, labels of mends, names of things, reasons.
@@ -8,6 +9,7 @@ import { LETTERING_SAID_EN } from './lettering-said-en.ts';
 export const SAID_EN = {
   ...CUT_SAID_EN,
   ...LETTERING_SAID_EN,
+  reasons: REASONS_EN,
   findings: {
     artworkUnreadable: 'The drawing “{{name}}” can’t be read: {{problem}} Remove it and import it again.',
     bandUpsideDown: 'The outer edge of this ring must lie farther out than its inner edge. Change one of the two.',
@@ -248,24 +250,5 @@ export const SAID_EN = {
     pathNumbers: 'it has too few numbers, or something that is no number.',
     webPage: 'This is a web page, not a font file. Download the font itself (TTF, OTF or WOFF) and choose that.',
     woff2: 'WOFF2 files cannot be read here. Convert the font to TTF, OTF or WOFF and choose that.',
-  },
-  reasons: {
-    aluminiumTorch: 'aluminium softens for good at about 200 °C, and a torch soon warps it',
-    brightAluminium: 'bright aluminium throws the beam of a CO2 laser back into the machine',
-    filmFlutters: 'thin film flutters under the jet',
-    filmLifts: 'thin film lifts off the table under the bit',
-    filmTorch: 'it softens at about 80 °C and melts at 255 °C',
-    meltsBurns: 'it melts and burns under a laser',
-    meltsBrowns: 'it melts, browns and catches fire under a CO2 laser; mill it or cut it by water jet',
-    meltsTorch: 'it melts at about 130 °C',
-    neverTried: 'nobody here has cut it that way',
-    noCurrent: 'plasma only cuts what carries current',
-    noFibre: 'the beam of a fibre laser passes through it or sets it on fire instead of cutting it',
-    pvcLaser: 'PVC under a laser gives off hydrogen chloride, which is poisonous and eats the machine',
-    pvcTorch: 'hot PVC gives off hydrogen chloride, which is poisonous',
-    softensTorch: 'it softens at about 145 °C',
-    steelRouter: 'steel breaks small router bits',
-    waterSwells: 'water swells the layers apart',
-    woodTorch: 'it burns: wood chars from about 300 °C',
   },
 } as const;

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { importFile } from '../../web/artwork/import-file.ts';
 import { fileKind, pictureSize } from '../../web/artwork/picture-kind.ts';
 import { refusePicture } from '../../web/artwork/read-picture.ts';
-import { english } from '../../web/words/english.ts';
+import { words as english } from '../../web/words/en/english-work.ts';
 import { PICTURE_CASES } from './picture-cases.ts';
 
 describe.each(PICTURE_CASES.map((c) => [c.name, c] as const))('%s', (_, c) => {

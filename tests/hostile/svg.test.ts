@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { compose } from '../../geometry/artwork/compose.ts';
 import type { Painted } from '../../geometry/artwork/painted.ts';
 import { readSvg } from '../../web/artwork/read-svg.ts';
-import { english } from '../../web/words/english.ts';
+import { words as english } from '../../web/words/en/english-work.ts';
 import { SVG_CASES } from './svg-cases.ts';
 
 /** A browser that would run scripts and load what it is told to: nothing may reach either. */

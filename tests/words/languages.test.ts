@@ -9,13 +9,16 @@ import { SAID_EN } from '../../geometry/words/said-en.ts';
 import { motifWords } from '../../geometry/words/say.ts';
 import { SHOP_SAID_EN } from '../../geometry/words/shop-said-en.ts';
 import { STOCK_SAID_EN } from '../../geometry/words/stock-said-en.ts';
-import { english } from '../../web/words/english.ts';
-import { book as french } from '../../web/words/french.ts';
-import { book as german } from '../../web/words/german.ts';
-import { languageFor } from '../../web/words/languages.ts';
-import { book as spanish } from '../../web/words/spanish.ts';
+import { BOOKS } from '../../web/words/groups.ts';
+import { languageFor, type Language } from '../../web/words/languages.ts';
 
-const OTHERS = { German: german, French: french, Spanish: spanish };
+/** Every word of a language, whichever group it comes with. */
+async function bookOf(language: Language): Promise<object> {
+  const groups = await Promise.all(Object.values(BOOKS[language]).map((bring) => bring()));
+  return Object.assign({}, ...groups) as object;
+}
+
+const OTHERS = { German: await bookOf('de'), French: await bookOf('fr'), Spanish: await bookOf('es') };
 /** Parts that only the other languages have: in English the records themselves say it. */
 const RECORDS = ['materials', 'processes', 'barrels', 'motifs', 'faces'];
 
@@ -38,13 +41,13 @@ function gaps(word: string): string[] {
 function sourceOf(folders: readonly string[]): string {
   return folders
     .flatMap((folder) => readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((f) => `${folder}/${f}`))
-    .filter((f) => /\.tsx?$/.test(f) && !/(said|document)-en\.ts$/.test(f))
+    .filter((f) => /\.tsx?$/.test(f) && !/-en\.ts$/.test(f))
     .map((f) => readFileSync(f, 'utf8'))
     .join('\n');
 }
 
 const KERNEL = { ...SAID_EN, ...DOCUMENT_EN, ...SHOP_SAID_EN, ...STOCK_SAID_EN };
-const inEnglish = words({ ...english, ...DOCUMENT_EN, ...SHOP_SAID_EN, ...STOCK_SAID_EN });
+const inEnglish = words({ ...(await bookOf('en')), ...DOCUMENT_EN, ...SHOP_SAID_EN, ...STOCK_SAID_EN });
 /** What records say in English, by the path under which the other languages have it. */
 const ofRecords = new Map<string, string>([
   ...BUILT_IN.materials.flatMap((m) => [

@@ -26,7 +26,7 @@ describe('speaking', () => {
     for (const language of ['en', 'fr'] as const) {
       await speak(language);
       for (const title of ['{{title}}', '$t(page.name)', '<b>&amp;', '$&', '{{count}}']) {
-        expect(t('say.opened', { title })).toContain(title);
+        expect(t('begin.opened', { title })).toContain(title);
       }
     }
   });

@@ -28,8 +28,8 @@ export function beginWith(before: Design, design: Design, beginnings: readonly D
 /** A new design calls its plates in the language spoken. */
 function spokenAs(fresh: Design): Design {
   const names: Readonly<Record<string, string>> = {
-    large: t('advice.plates.large'),
-    half: t('advice.plates.halfName'),
+    large: t('page.plates.large'),
+    half: t('page.plates.half'),
   };
   return { ...fresh, plates: fresh.plates.map((p) => ({ ...p, name: names[p.id] ?? p.name })) };
 }

@@ -1,5 +1,5 @@
 import { lazy, Suspense } from 'react';
-import { t } from '../words/t.ts';
+import { t, withWords } from '../words/t.ts';
 import { ImportPlace } from '../artwork/ImportPlace.tsx';
 import css from './App.module.css';
 import { MyDesignsPlace } from './MyDesignsPlace.tsx';
@@ -18,7 +18,7 @@ import { useThemeOnDocument } from './use-theme.ts';
 import { VerdictBar } from './VerdictBar.tsx';
 
 // Production's page is large, and most visitors never open it.
-const CutPage = lazy(async () => ({ default: (await import('../cut/CutPage.tsx')).CutPage }));
+const CutPage = lazy(async () => ({ default: (await withWords(import('../cut/CutPage.tsx'), 'work', 'cut')).CutPage }));
 
 /** Two pages under one bar: the design, and how it is cut. */
 export function App() {
@@ -36,7 +36,7 @@ export function App() {
       <NewerVersion />
       <TopBar />
       {page === 'cut' ? (
-        <Suspense fallback={<p className={css.coming}>{t('cut.loading')}</p>}>
+        <Suspense fallback={<p className={css.coming}>{t('page.pages.loading')}</p>}>
           <CutPage />
         </Suspense>
       ) : (

@@ -1,7 +1,10 @@
 import { lazy, Suspense } from 'react';
+import { withWords } from '../words/t.ts';
 import { useUi } from './page-context.ts';
 
-const MyDesigns = lazy(async () => ({ default: (await import('../panels/MyDesigns.tsx')).MyDesigns }));
+const MyDesigns = lazy(async () => ({
+  default: (await withWords(import('../panels/MyDesigns.tsx'), 'work')).MyDesigns,
+}));
 
 /** The list of own designs, loaded when it is first asked for. */
 export function MyDesignsPlace() {

@@ -14,7 +14,7 @@ export function PageSwitch() {
   const other = page === 'design' ? 'cut' : 'design';
   const go = (to: PageName): void => ui.getState().set({ page: to });
   return (
-    <nav className={css.pages} aria-label={t('cut.switch')}>
+    <nav className={css.pages} aria-label={t('page.pages.switch')}>
       {PAGES.map((name) => (
         <button
           key={name}
@@ -23,17 +23,17 @@ export function PageSwitch() {
           aria-current={name === page ? 'page' : undefined}
           onClick={() => go(name)}
         >
-          {t(`cut.pages.${name}`)}
+          {t(`page.pages.${name}`)}
         </button>
       ))}
       <Button
         kind="icon"
         className={css.other}
-        aria-label={t(`cut.pages.${other}`)}
-        title={t(`cut.pages.${other}`)}
+        aria-label={t(`page.pages.${other}`)}
+        title={t(`page.pages.${other}`)}
         onClick={() => go(other)}
       >
-        {page === 'design' ? <Layers size={20} aria-hidden /> : t('cut.pages.design')}
+        {page === 'design' ? <Layers size={20} aria-hidden /> : t('page.pages.design')}
       </Button>
     </nav>
   );

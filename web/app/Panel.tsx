@@ -3,19 +3,25 @@ import { lazy, Suspense, useEffect, useRef, type ComponentType } from 'react';
 import { Beginnings } from '../panels/Beginnings.tsx';
 import { STEPS, type Step } from '../state/ui-store.ts';
 import { Button } from '../ui/Button.tsx';
-import { t } from '../words/t.ts';
+import { t, withWords } from '../words/t.ts';
 import { beginningById } from './beginnings.ts';
 import { usePage, useUi } from './page-context.ts';
 import css from './Panel.module.css';
 
 // what is not asked first comes when it is asked
 const BeginningsSheet = lazy(async () => ({
-  default: (await import('../panels/BeginningsSheet.tsx')).BeginningsSheet,
+  default: (await withWords(import('../panels/BeginningsSheet.tsx'), 'work')).BeginningsSheet,
 }));
-const LookPanel = lazy(async () => ({ default: (await import('../panels/LookPanel.tsx')).LookPanel }));
-const SayPanel = lazy(async () => ({ default: (await import('../panels/SayPanel.tsx')).SayPanel }));
-const SizePanel = lazy(async () => ({ default: (await import('../panels/SizePanel.tsx')).SizePanel }));
-const TakePanel = lazy(async () => ({ default: (await import('../panels/TakePanel.tsx')).TakePanel }));
+const LookPanel = lazy(async () => ({
+  default: (await withWords(import('../panels/LookPanel.tsx'), 'work')).LookPanel,
+}));
+const SayPanel = lazy(async () => ({ default: (await withWords(import('../panels/SayPanel.tsx'), 'work')).SayPanel }));
+const SizePanel = lazy(async () => ({
+  default: (await withWords(import('../panels/SizePanel.tsx'), 'work')).SizePanel,
+}));
+const TakePanel = lazy(async () => ({
+  default: (await withWords(import('../panels/TakePanel.tsx'), 'work')).TakePanel,
+}));
 
 const PANELS: Record<Step, ComponentType> = { say: SayPanel, look: LookPanel, size: SizePanel, take: TakePanel };
 

@@ -1,9 +1,9 @@
 import { lazy, Suspense, useEffect, useState } from 'react';
-import { t } from '../words/t.ts';
+import { t, withWords } from '../words/t.ts';
 import { FirstPlate } from './FirstPlate.tsx';
 import { useCurrentPlate, usePlates } from './page-context.ts';
 
-const StageArea = lazy(async () => ({ default: (await import('./StageArea.tsx')).StageArea }));
+const StageArea = lazy(async () => ({ default: (await withWords(import('./StageArea.tsx'), 'work')).StageArea }));
 
 /** A plate that does not come in this time must not keep the stage away. */
 const LONGEST_WAIT_MS = 20_000;

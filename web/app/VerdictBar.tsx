@@ -1,14 +1,18 @@
 import { ChevronDown, ChevronUp, LoaderCircle } from 'lucide-react';
+import { lazy, Suspense } from 'react';
 import { lengthWords } from '../ui/format-number.ts';
 import { VerdictMark } from '../ui/VerdictMark.tsx';
 import { plateInShort } from '../words/plate-in-short.ts';
-import { t } from '../words/t.ts';
+import { t, withWords } from '../words/t.ts';
 import { verdictSentence } from '../words/verdict-sentence.ts';
-import { FindingsList } from './FindingsList.tsx';
 import { OtherVerdict } from './OtherVerdict.tsx';
 import { useCurrentPlate, usePage, usePlates, useUi } from './page-context.ts';
 import { useLasting } from './use-lasting.ts';
 import css from './VerdictBar.module.css';
+
+const FindingsList = lazy(async () => ({
+  default: (await withWords(import('./FindingsList.tsx'), 'work')).FindingsList,
+}));
 
 /** A quick change is shown as the plate it gives; only a slow one says that it is at work. */
 const SLOW_MS = 600;
@@ -41,7 +45,11 @@ export function VerdictBar() {
           {t(plate === undefined && trouble === 'trouble.worker' ? 'trouble.noPlate' : trouble)}
         </p>
       )}
-      {shown && <FindingsList findings={findings} />}
+      {shown && (
+        <Suspense>
+          <FindingsList findings={findings} />
+        </Suspense>
+      )}
       <div className={css.line} data-busy={busy || undefined}>
         {failed ? (
           <VerdictMark verdict="stop" size={22} silent />

@@ -1,6 +1,6 @@
 import { BUILT_IN, STARTING_FILE } from '../../geometry/stock/built-in-stock.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
-import { refusalWords } from '../ui/finding-words.ts';
+import { sayRefusal } from '../ui/say-refusal.ts';
 import { t } from '../words/t.ts';
 
 /** Beside the page, where the shop edits it. */
@@ -10,7 +10,7 @@ const PATIENCE_MS = 5000;
 export interface ShopStock {
   readonly book: StockBook;
   /** Why the shop's own numbers could not be taken; the built-in ones serve. */
-  readonly trouble?: () => string;
+  readonly trouble?: () => Promise<string> | string;
 }
 
 /** What the shop can cut: the stock file beside the page, or what ships where there is none or it cannot be read. */
@@ -31,7 +31,7 @@ async function bookOfText(text: string): Promise<ShopStock> {
   const { readStock } = await import('../../geometry/stock/read-stock.ts');
   const read = readStock(text);
   if ('book' in read) return { book: read.book };
-  return { book: BUILT_IN, trouble: () => t('trouble.stock', { problem: refusalWords(read) }) };
+  return { book: BUILT_IN, trouble: async () => t('trouble.stock', { problem: await sayRefusal(read) }) };
 }
 
 function isShipped(text: string): boolean {

@@ -1,5 +1,5 @@
 import type { Design } from '../../geometry/design/schema.ts';
-import { refusalWords } from '../ui/finding-words.ts';
+import { sayRefusal } from '../ui/say-refusal.ts';
 import { t } from '../words/t.ts';
 
 const LARGEST_FILE_BYTES = 20_000_000;
@@ -10,7 +10,7 @@ export async function openDesignFile(file: File): Promise<{ readonly design: Des
   try {
     const { readDesign } = await import('../../geometry/design/read-design.ts');
     const read = readDesign(await file.text());
-    return 'design' in read ? read : { problem: refusalWords(read) };
+    return 'design' in read ? read : { problem: await sayRefusal(read) };
   } catch {
     return { problem: t('trouble.unreadable') };
   }

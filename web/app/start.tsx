@@ -49,7 +49,7 @@ async function start(): Promise<void> {
   await openLinks(page.own, page.ui);
   keepPlatesMade();
   const { book, trouble } = await shop;
-  if (trouble !== undefined) stores.ui.getState().set({ notice: trouble() });
+  if (trouble !== undefined) stores.ui.getState().set({ notice: await trouble() });
   createRoot(place).render(
     <PageContext value={{ ...page, book }}>
       <App />

@@ -36,7 +36,7 @@ export function useBegin(): {
     },
     empty() {
       own.begin((before) => beginWith(before, emptyDesign(), READY), 'when-changed');
-      settled(t('begin.begun', { title: t('say.empty') }), undefined);
+      settled(t('begin.begun', { title: t('begin.emptyHead') }), undefined);
     },
     async file(chosen) {
       const opened = await openDesignFile(chosen);
@@ -45,7 +45,7 @@ export function useBegin(): {
         return;
       }
       own.begin((before) => beginWith(before, opened.design));
-      settled(t('say.opened', { title: opened.design.title }), undefined);
+      settled(t('begin.opened', { title: opened.design.title }), undefined);
     },
   };
 }

@@ -1,10 +1,11 @@
 import { lazy, Suspense } from 'react';
 import { useStore } from 'zustand';
+import { withWords } from '../words/t.ts';
 import { importing } from './import-store.ts';
 import { useDroppedFile } from './use-dropped-file.ts';
 
-const MotifPicker = lazy(async () => ({ default: (await import('./MotifPicker.tsx')).MotifPicker }));
-const FileDialog = lazy(async () => ({ default: (await import('./FileDialog.tsx')).FileDialog }));
+const MotifPicker = lazy(async () => ({ default: (await withWords(import('./MotifPicker.tsx'), 'work')).MotifPicker }));
+const FileDialog = lazy(async () => ({ default: (await withWords(import('./FileDialog.tsx'), 'work')).FileDialog }));
 
 /** Where motifs are picked and files looked at; loaded when first needed. */
 export function ImportPlace() {

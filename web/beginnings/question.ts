@@ -1,4 +1,4 @@
-/** What a beginning asks, as plain data. Ids are also the names of the words under `begin.ask`. */
+/** What a beginning asks, as plain data. Ids are also the names of the words under `ask.questions`. */
 export type Question = TextQuestion | LettersQuestion | MotifQuestion;
 
 export interface TextQuestion {
@@ -18,7 +18,7 @@ export interface TextQuestion {
 
 /** A flavour of lettering: which face each text has. */
 export interface Letters {
-  /** Name of its words under `begin.letters`. */
+  /** Name of its words under `ask.letters`. */
   readonly id: string;
   readonly faces: Readonly<Record<string, string>>;
 }

@@ -1,7 +1,7 @@
 import { beginWith } from '../actions/begin-with.ts';
 import type { OwnDesigns } from '../state/own/own-designs.ts';
 import type { UiStore } from '../state/ui-store.ts';
-import { t } from '../words/t.ts';
+import { t, withWords } from '../words/t.ts';
 import { ANY_LINK } from './limits.ts';
 
 /**
@@ -17,7 +17,7 @@ async function openLink(own: OwnDesigns, ui: UiStore): Promise<void> {
   const { hash, pathname, search } = location;
   if (!ANY_LINK.test(hash)) return;
   history.replaceState(history.state, '', `${pathname}${search}`);
-  const { readLink } = await import('./read-link.ts');
+  const { readLink } = await withWords(import('./read-link.ts'), 'work');
   const read = readLink(hash);
   if ('problem' in read) {
     ui.getState().set({ notice: read.problem });

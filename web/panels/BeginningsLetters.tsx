@@ -21,7 +21,7 @@ export function BeginningsLetters({
   const { elements } = useDesign();
   return (
     <fieldset>
-      <legend className={css.legend}>{t('begin.ask.letters')}</legend>
+      <legend className={css.legend}>{t('ask.questions.letters')}</legend>
       <div className={css.offers}>
         {question.offers.map((offer) => (
           <label key={offer.id} className={css.offer}>
@@ -36,7 +36,7 @@ export function BeginningsLetters({
               <span className={css.sample}>
                 <Sample offer={offer} elements={elements} />
               </span>
-              <span className={css.label}>{t(`begin.letters.${offer.id}` as Parameters<typeof t>[0])}</span>
+              <span className={css.label}>{t(`ask.letters.${offer.id}` as Parameters<typeof t>[0])}</span>
             </span>
           </label>
         ))}

@@ -20,7 +20,7 @@ export function BeginningsMotif({ question, answer }: { readonly question: Motif
   const name = useId();
   return (
     <fieldset>
-      <legend className={css.legend}>{t('begin.ask.motif')}</legend>
+      <legend className={css.legend}>{t('ask.questions.motif')}</legend>
       <div className={css.offers}>
         {question.offers.map((offer) => (
           <label key={offer} className={css.offer}>
@@ -44,7 +44,7 @@ export function BeginningsMotif({ question, answer }: { readonly question: Motif
         <div className={css.own}>
           <AddDrawing inPlaceOf={element} standsIn={own === undefined} />
           <p className={css.hint}>
-            {own === undefined ? t('begin.drawingHint') : t('begin.drawingOwn', { name: own })}
+            {own === undefined ? t('ask.drawingHint') : t('ask.drawingOwn', { name: own })}
           </p>
         </div>
       )}

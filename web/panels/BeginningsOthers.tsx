@@ -17,10 +17,10 @@ export function BeginningsOthers() {
       </h3>
       <div className={css.ways}>
         <Button kind="plain" onClick={begin.empty}>
-          <CircleDashed size={16} aria-hidden /> {t('say.empty')}
+          <CircleDashed size={16} aria-hidden /> {t('begin.emptyHead')}
         </Button>
         <Button kind="plain" onClick={() => file.current?.click()}>
-          <FolderOpen size={16} aria-hidden /> {t('say.open')}
+          <FolderOpen size={16} aria-hidden /> {t('begin.open')}
         </Button>
         <Button kind="plain" aria-expanded={linkOpen} onClick={() => setLinkOpen(!linkOpen)}>
           <Link size={16} aria-hidden /> {t('begin.link')}

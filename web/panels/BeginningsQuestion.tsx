@@ -41,8 +41,8 @@ function Typed({ question, answer }: { readonly question: TextQuestion; readonly
 
   const field = (
     <Field
-      label={t(`begin.ask.${question.id}` as Parameters<typeof t>[0])}
-      hint={answer.trim() === '' ? t('begin.empty') : question.kind === 'date' ? t('begin.dateHint') : undefined}
+      label={t(`ask.questions.${question.id}` as Parameters<typeof t>[0])}
+      hint={answer.trim() === '' ? t('ask.empty') : question.kind === 'date' ? t('ask.dateHint') : undefined}
     >
       {({ id, describedBy }) => (
         <input

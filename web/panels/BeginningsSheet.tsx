@@ -14,10 +14,10 @@ export function BeginningsSheet({ beginning }: { readonly beginning: Beginning }
     <>
       <div className={css.ways}>
         <Button kind="quiet" onClick={() => ui.getState().set({ begin: 'choose', view: 'plate' })}>
-          <ArrowLeft size={16} aria-hidden /> {t('begin.choose')}
+          <ArrowLeft size={16} aria-hidden /> {t('ask.choose')}
         </Button>
         <Button kind="quiet" onClick={() => ui.getState().set({ begin: undefined, step: 'say' })}>
-          {t('begin.more')}
+          {t('ask.more')}
         </Button>
       </div>
       <div className={css.questions}>
@@ -27,10 +27,10 @@ export function BeginningsSheet({ beginning }: { readonly beginning: Beginning }
       </div>
       <div className={css.done}>
         <Button kind="plain" onClick={() => ui.getState().set({ view: view === 'barrel' ? 'plate' : 'barrel' })}>
-          <Eye size={16} aria-hidden /> {t(view === 'barrel' ? 'begin.plate' : 'begin.barrel')}
+          <Eye size={16} aria-hidden /> {t(view === 'barrel' ? 'ask.plate' : 'ask.barrel')}
         </Button>
         <Button kind="next" onClick={() => ui.getState().set({ begin: undefined, step: 'size', view: 'plate' })}>
-          {t('begin.done')} <ArrowRight size={16} aria-hidden />
+          {t('ask.done')} <ArrowRight size={16} aria-hidden />
         </Button>
       </div>
     </>

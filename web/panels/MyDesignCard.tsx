@@ -39,7 +39,7 @@ export function MyDesignCard({ card, isOpen, onOpen, onBin, onDone }: MyDesignCa
   }
 
   function tool(what: string, sign: ReactNode, act: () => void) {
-    const label = t('keep.more', { what, title });
+    const label = t('designs.more', { what, title });
     return (
       <Button kind="icon" aria-label={label} title={what} onClick={act}>
         {sign}
@@ -50,7 +50,7 @@ export function MyDesignCard({ card, isOpen, onOpen, onBin, onDone }: MyDesignCa
   return (
     <li className={css.card} data-open={isOpen || undefined}>
       {canOpen ? (
-        <button type="button" className={css.picture} aria-label={t('keep.open', { title })} onClick={onOpen}>
+        <button type="button" className={css.picture} aria-label={t('designs.open', { title })} onClick={onOpen}>
           <CardPicture card={card} />
         </button>
       ) : (
@@ -70,21 +70,21 @@ export function MyDesignCard({ card, isOpen, onOpen, onBin, onDone }: MyDesignCa
         <p className={css.name}>{title}</p>
       )}
       <p className={css.when}>
-        {card.damaged ? t('keep.damaged') : isOpen ? t('keep.openNow') : t('keep.changed', { when: whenOf(card) })}
+        {card.damaged ? t('designs.damaged') : isOpen ? t('designs.openNow') : t('designs.changed', { when: whenOf(card) })}
       </p>
       <div className={css.tools}>
         {canOpen && (
           <>
-            {tool(t('keep.rename'), <Pencil size={18} aria-hidden />, () => setNaming(true))}
-            {tool(t('keep.duplicate'), <Copy size={18} aria-hidden />, () => void list.duplicate(card.id).then(onDone))}
+            {tool(t('designs.rename'), <Pencil size={18} aria-hidden />, () => setNaming(true))}
+            {tool(t('designs.duplicate'), <Copy size={18} aria-hidden />, () => void list.duplicate(card.id).then(onDone))}
           </>
         )}
-        {tool(t('keep.saveFile'), <Save size={18} aria-hidden />, () => void saveAsFile())}
+        {tool(t('designs.saveFile'), <Save size={18} aria-hidden />, () => void saveAsFile())}
         {inBin &&
-          tool(t('keep.putBack'), <Undo2 size={18} aria-hidden />, () => void list.putBack(card.id).then(onDone))}
+          tool(t('designs.putBack'), <Undo2 size={18} aria-hidden />, () => void list.putBack(card.id).then(onDone))}
         {inBin
-          ? tool(t('keep.discard'), <Trash2 size={18} aria-hidden />, () => void list.discard(card.id).then(onDone))
-          : tool(t('keep.delete'), <Trash2 size={18} aria-hidden />, onBin)}
+          ? tool(t('designs.discard'), <Trash2 size={18} aria-hidden />, () => void list.discard(card.id).then(onDone))
+          : tool(t('designs.delete'), <Trash2 size={18} aria-hidden />, onBin)}
       </div>
     </li>
   );
@@ -114,7 +114,7 @@ function NameField({ before, onEnd }: { readonly before: string; readonly onEnd:
     <input
       ref={field}
       className={css.naming}
-      aria-label={t('keep.renameLabel')}
+      aria-label={t('designs.renameLabel')}
       defaultValue={before}
       maxLength={LONGEST_TITLE}
       autoComplete="off"

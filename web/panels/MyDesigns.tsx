@@ -67,18 +67,18 @@ export function MyDesigns() {
       <div className={css.inside}>
         <div className={css.head}>
           <h2 id="my-designs-title" className={css.title}>
-            {t('keep.title')}
+            {t('designs.title')}
           </h2>
-          <Button kind="icon" aria-label={t('keep.close')} title={t('keep.close')} onClick={close}>
+          <Button kind="icon" aria-label={t('designs.close')} title={t('designs.close')} onClick={close}>
             <X size={20} aria-hidden />
           </Button>
         </div>
-        <p className={css.intro}>{t('keep.intro')}</p>
+        <p className={css.intro}>{t('designs.intro')}</p>
         <div role="status">
           {trouble !== undefined && <p className={css.trouble}>{trouble}</p>}
           {binned !== undefined && (
             <p className={css.binned}>
-              {t('keep.binned', { title: cardTitle(binned) })}
+              {t('designs.binned', { title: cardTitle(binned) })}
               <Button
                 kind="quiet"
                 onClick={() => {
@@ -86,17 +86,17 @@ export function MyDesigns() {
                   void list.putBack(binned.id).then(after);
                 }}
               >
-                {t('keep.undo')}
+                {t('designs.undo')}
               </Button>
             </p>
           )}
-          {cards === undefined && trouble === undefined && <p className={css.intro}>{t('keep.loading')}</p>}
+          {cards === undefined && trouble === undefined && <p className={css.intro}>{t('designs.loading')}</p>}
         </div>
-        {cards !== undefined && kept.length === 0 && <p className={css.intro}>{t('keep.none')}</p>}
+        {cards !== undefined && kept.length === 0 && <p className={css.intro}>{t('designs.none')}</p>}
         <ul className={css.cards}>{kept.map(show)}</ul>
         {gone.length > 0 && (
-          <Fold title={t('keep.bin', { count: gone.length })}>
-            <p className={css.intro}>{t('keep.binHint', { count: BIN_DAYS })}</p>
+          <Fold title={t('designs.bin', { count: gone.length })}>
+            <p className={css.intro}>{t('designs.binHint', { count: BIN_DAYS })}</p>
             <ul className={css.cards}>{gone.map(show)}</ul>
           </Fold>
         )}

@@ -39,12 +39,12 @@ export function PlateList() {
       {room && (
         <div className={css.add} role="group" aria-label={t('size.addPlate')}>
           {!hasLarge && (
-            <Button kind="plain" onClick={() => add(t('advice.plates.large'), 'fit')}>
+            <Button kind="plain" onClick={() => add(t('page.plates.large'), 'fit')}>
               <Plus size={16} aria-hidden /> {t('advice.plates.addLarge')}
             </Button>
           )}
           {!hasHalf && (
-            <Button kind="plain" onClick={() => add(t('advice.plates.halfName'), { share: HALF })}>
+            <Button kind="plain" onClick={() => add(t('page.plates.half'), { share: HALF })}>
               <Plus size={16} aria-hidden /> {t('advice.plates.addHalf')}
             </Button>
           )}

@@ -44,9 +44,9 @@ export function SayPanel() {
     <>
       <div className={css.again}>
         <Button kind="plain" onClick={() => ui.getState().set({ begin: 'choose' })}>
-          <CircleDotDashed size={16} aria-hidden /> {t('begin.again')}
+          <CircleDotDashed size={16} aria-hidden /> {t('ask.again')}
         </Button>
-        <p>{t('begin.againHint')}</p>
+        <p>{t('ask.againHint')}</p>
       </div>
       <section aria-labelledby="elements-title">
         <h3 id="elements-title" tabIndex={-1} className={css.title}>

@@ -1,4 +1,9 @@
-import type { english } from './english.ts';
+import type { words as cut } from './en/english-cut.ts';
+import type { words as first } from './en/english-first.ts';
+import type { words as work } from './en/english-work.ts';
+
+/** Every group in English: what all other languages are held against. */
+type English = typeof first & typeof work & typeof cut;
 
 /** A word's name without the ending that says how many: `notes_one` and `notes_other` are both `notes`. */
 type Named<Name extends string> = Name extends `${infer Base}_zero`
@@ -16,4 +21,4 @@ type PathIn<Words, Before extends string = ''> = {
 }[keyof Words & string];
 
 /** The path of a word: `page.top.undo`. */
-export type Key = PathIn<typeof english>;
+export type Key = PathIn<English>;

@@ -1,17 +1,11 @@
 import { createInstance } from 'i18next';
-import { english } from './english.ts';
+import { words as first } from './en/english-first.ts';
+import { BOOKS, type Group } from './groups.ts';
 import type { Key } from './keys.ts';
 import type { Language } from './languages.ts';
 
 /** What is put into a sentence by name; `count` also chooses between one and many. */
 export type Values = Readonly<Record<string, string | number>>;
-
-/** Everything but English comes over the wire only when it is spoken. */
-const BOOKS: Readonly<Record<Exclude<Language, 'en'>, () => Promise<{ readonly book: object }>>> = {
-  de: () => import('./german.ts'),
-  fr: () => import('./french.ts'),
-  es: () => import('./spanish.ts'),
-};
 
 const book = createInstance();
 // English is at hand, so this is done before the next line.
@@ -19,7 +13,7 @@ void book.init({
   lng: 'en',
   fallbackLng: 'en',
   defaultNS: 'words',
-  resources: { en: { words: english } },
+  resources: { en: { words: first } },
   initAsync: false,
   nsSeparator: false,
   // React escapes by itself.
@@ -27,12 +21,21 @@ void book.init({
 });
 
 let language: Language = 'en';
+/** What is asked for so far; another language brings as much. */
+const wanted = new Set<Group>(['first']);
+/** What is there, as `de work`. */
+const there = new Set(['en first']);
 
 /**
  * The word or sentence in the language spoken, with its values put in. Call it while drawing or acting, never at the
- * top of a file: the language may change.
+ * top of a file: the language may change, and a group's words are there only once withWords has brought them.
  */
 export function t(key: Key, values: Values = {}): string {
+  const part = key.slice(0, key.indexOf('.'));
+  if (book.getResource(language, 'words', part) === undefined) {
+    // eslint-disable-next-line no-console -- a mistake in the program, told to whoever tests it; a person gets English
+    console.error(`the words of ${key} have not been loaded`);
+  }
   return book.t(key, options(values));
 }
 
@@ -46,13 +49,42 @@ export function spoken(): Language {
   return language;
 }
 
+/**
+ * Code that is imported when it is needed, once its words are there too: `withWords(import('./Page.tsx'), 'work')`.
+ * Rejects when either cannot be had. A test sees to it that no file says a word that this has not brought.
+ */
+export async function withWords<Code>(code: Promise<Code>, ...groups: readonly Group[]): Promise<Code> {
+  for (const group of groups) wanted.add(group);
+  const [imported] = await Promise.all([code, bringAll(groups)]);
+  return imported;
+}
+
 /** Speaks another language from here on; resolves when its words are there. Rejects, and speaks on, when they can't be had. */
-export async function speak(wanted: Language): Promise<void> {
-  if (wanted !== 'en' && !book.hasResourceBundle(wanted, 'words')) {
-    book.addResourceBundle(wanted, 'words', (await BOOKS[wanted]()).book);
-  }
-  await book.changeLanguage(wanted);
-  language = wanted;
+export async function speak(next: Language): Promise<void> {
+  let groups;
+  do {
+    groups = [...wanted];
+    await Promise.all(groups.map((group) => bring(next, group)));
+  } while (groups.length < wanted.size);
+  await book.changeLanguage(next);
+  language = next;
+}
+
+/** In the language spoken, also when that changes on the way. */
+async function bringAll(groups: readonly Group[]): Promise<void> {
+  let spokenThen;
+  do {
+    spokenThen = language;
+    await Promise.all(groups.map((group) => bring(language, group)));
+  } while (language !== spokenThen);
+}
+
+async function bring(to: Language, group: Group): Promise<void> {
+  const name = `${to} ${group}`;
+  if (there.has(name)) return;
+  const words = await BOOKS[to][group]();
+  book.addResourceBundle(to, 'words', words);
+  there.add(name);
 }
 
 /** What a person typed stands among the values: signs in it that mean something to the library stay text. */

@@ -1,5 +1,5 @@
 import { compose } from '../../../geometry/artwork/compose.ts';
-import { english } from '../../../web/words/english.ts';
+import { words as english } from '../../../web/words/en/english-work.ts';
 import { importFile } from '../../../web/artwork/import-file.ts';
 import { readText } from '../../artwork/node-window.ts';
 import { PICTURE_CASES } from '../../hostile/picture-cases.ts';

@@ -1,7 +1,7 @@
 import type { Design } from '../../../geometry/design/schema.ts';
 import { designText } from '../../../geometry/design/write-design.ts';
 import { LONGEST_TITLE, setTitle } from '../../actions/set-title.ts';
-import { refusalWords } from '../../ui/finding-words.ts';
+import { sayRefusal } from '../../ui/say-refusal.ts';
 import { t } from '../../words/t.ts';
 import type { DesignStore } from '../design-store.ts';
 import type { SavingStore } from '../saving-store.ts';
@@ -83,7 +83,7 @@ export function createCardList({ shelf, own, design, saving, nowMs }: CardListPa
     if (stored === undefined) return { problem: t('keep.gone') };
     const { readDesign } = await import('../../../geometry/design/read-design.ts');
     const read = readDesign(stored.text);
-    return 'design' in read ? { design: read.design, revision: stored.revision } : { problem: refusalWords(read) };
+    return 'design' in read ? { design: read.design, revision: stored.revision } : { problem: await sayRefusal(read) };
   }
 
   function isOpen(id: string): boolean {

@@ -2,7 +2,7 @@ import type { Design } from '../../../geometry/design/schema.ts';
 import { designText } from '../../../geometry/design/write-design.ts';
 import type { PlateResult } from '../../../geometry/plate.ts';
 import { LONGEST_TITLE } from '../../actions/set-title.ts';
-import { refusalWords } from '../../ui/finding-words.ts';
+import { sayRefusal } from '../../ui/say-refusal.ts';
 import { t } from '../../words/t.ts';
 import type { DesignStore } from '../design-store.ts';
 import type { Change } from '../history.ts';
@@ -164,7 +164,7 @@ export function createOwnDesigns(parts: OwnDesignsParts): OwnDesigns {
     if (stored === undefined) return { problem: t('keep.gone') };
     const { readDesign } = await import('../../../geometry/design/read-design.ts');
     const read = readDesign(stored.text);
-    if ('problem' in read) return { problem: refusalWords(read) };
+    if ('problem' in read) return { problem: await sayRefusal(read) };
     current = { id, revision: stored.revision };
     origins.mark(read.design, current);
     withoutSaving(() => design.getState().restart(read.design));

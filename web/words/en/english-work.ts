@@ -1,0 +1,39 @@
+import { SAID_EN } from '../../../geometry/words/said-en.ts';
+import advice from './advice.json';
+import artwork from './artwork.json';
+import ask from './ask.json';
+import barrel from './barrel.json';
+import bridges from './bridges.json';
+import cask from './cask.json';
+import cautions from './cautions.json';
+import dates from './dates.json';
+import designs from './designs.json';
+import details from './details.json';
+import look from './look.json';
+import numbers from './numbers.json';
+import placing from './placing.json';
+import say from './say.json';
+import size from './size.json';
+import take from './take.json';
+
+/** What the panels, the stage and the dialogs say, and what the kernel says of a plate, in English, part by part. */
+export const words = {
+  // It stands in the kernel, once.
+  ...SAID_EN,
+  advice,
+  artwork,
+  ask,
+  barrel,
+  bridges,
+  cask,
+  cautions,
+  dates,
+  designs,
+  details,
+  look,
+  numbers,
+  placing,
+  say,
+  size,
+  take,
+};

@@ -1,0 +1,46 @@
+import advice from './advice.json';
+import artwork from './artwork.json';
+import ask from './ask.json';
+import barrel from './barrel.json';
+import bridges from './bridges.json';
+import cask from './cask.json';
+import cautions from './cautions.json';
+import cutSaid from './cut-said.json';
+import dates from './dates.json';
+import designs from './designs.json';
+import details from './details.json';
+import look from './look.json';
+import numbers from './numbers.json';
+import placing from './placing.json';
+import records from './records.json';
+import said from './said.json';
+import say from './say.json';
+import shopSaid from './shop-said.json';
+import size from './size.json';
+import stockSaid from './stock-said.json';
+import take from './take.json';
+
+/** The same in French as in english-work.ts. */
+export const words = {
+  ...said,
+  ...cutSaid,
+  ...records,
+  ...shopSaid,
+  ...stockSaid,
+  advice,
+  artwork,
+  ask,
+  barrel,
+  bridges,
+  cask,
+  cautions,
+  dates,
+  designs,
+  details,
+  look,
+  numbers,
+  placing,
+  say,
+  size,
+  take,
+};

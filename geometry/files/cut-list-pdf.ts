@@ -5,9 +5,11 @@
 import { type CutListRow, cutList } from './cut-list.ts';
 import { designsOn, type JobDesign, type JobSheet, sheetName } from './job.ts';
 import { contourPath } from './svg-path.ts';
-import { addPage, createPage, INK, PAGE, pageBytes, type SheetFonts, type SheetPage } from './sheet-page.ts';
+import { PAPERS } from './page-size.ts';
+import { addPage, createPage, INK, pageBytes, type SheetFonts, type SheetPage } from './sheet-page.ts';
 import { metresText } from './sheet-words.ts';
 
+const PAGE = PAPERS.a4;
 const LEFT = PAGE.marginMm;
 const WIDTH = PAGE.widthMm - 2 * PAGE.marginMm;
 const BOTTOM = PAGE.heightMm - 20;
@@ -39,7 +41,7 @@ export async function writeCutList(
   const own = designsOn(job, designs);
   const name = sheetName(job);
   const marks = own.map((d) => d.fingerprint).join(' ');
-  const page = createPage(`Cut list, ${name}`, `Fingerprints ${marks}`, fonts);
+  const page = createPage({ title: `Cut list, ${name}`, subject: `Fingerprints ${marks}`, fonts });
   let y = drawHead(page, job, own, name, outdated);
   const fits = (from: number) => Math.max(1, Math.floor((BOTTOM - from) / ROW_MM) - 1);
   const first = fits(y);
@@ -100,7 +102,8 @@ function drawHead(
     page.line(`and ${designs.length - MOST_DESIGNS} more`, LEFT, y, 80, { size: 8, colour: INK.quiet });
     y += 4.6;
   }
-  return drawSheet(page, job, y + 2) + 8;
+  const alt = `The sheet with its plates and cuts`;
+  return page.tags.picture(alt, () => drawSheet(page, job, y + 2)) + 8;
 }
 
 /** The sheet with all its cuts and the names of its plates. Returns its lower edge. */

@@ -154,7 +154,7 @@ function drawCaption(
   const name = { size: 9, bold: true, align: 'centre' } as const;
   const off = `, ${plate.quantity} off`;
   const room = cell + GAP_MM - 4;
-  const offMm = page.widthMm(off, name);
+  const offMm = page.widthOf(off, name);
   page.line(`${page.fit(plate.name, room - offMm, name)}${off}`, x - (room - cell) / 2, top - 3.6, room, name);
   const y = bottom + 4.5;
   if (radius > 0) {

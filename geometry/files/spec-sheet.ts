@@ -16,12 +16,14 @@ import { approvalOf } from './approval.ts';
 import { cautionsFor } from './cautions.ts';
 import { drawingHeightMm, drawPlates, type PlannedPlate } from './sheet-drawing.ts';
 import { gatherFindings, type SheetFinding, verdictSentence } from './sheet-findings.ts';
-import { createPage, INK, PAGE, pageBytes, type SheetFonts, type SheetPage, type TextStyle } from './sheet-page.ts';
+import { PAPERS } from './page-size.ts';
+import { createPage, INK, pageBytes, type SheetFonts, type SheetPage, type TextStyle } from './sheet-page.ts';
 import { rolledFacts, rolledOf } from './sheet-rolled.ts';
 import { drawTable, TABLE_HEIGHT_MM } from './sheet-table.ts';
 import { inchText, mmText } from './sheet-words.ts';
 import { oneLine } from './plain-text.ts';
 
+const PAGE = PAPERS.a4;
 const LEFT = PAGE.marginMm;
 const WIDTH = PAGE.widthMm - 2 * PAGE.marginMm;
 const HEAD: TextStyle = { size: 7, bold: true, colour: INK.copper, spacing: 0.9 };
@@ -42,7 +44,7 @@ export async function writeSpecSheet(
 ): Promise<Uint8Array> {
   const fingerprint = plates[0]?.plate.fingerprint ?? '';
   const title = oneLine(design.title, 120) || 'Stencil';
-  const page = createPage(`${title}, spec sheet`, `Fingerprint ${fingerprint}`, font);
+  const page = createPage({ title: `${title}, spec sheet`, subject: `Fingerprint ${fingerprint}`, fonts: font });
   const findings = gatherFindings(plates);
   const top = drawHeading(page, design, title, fingerprint, findings);
   const cautionsTop = drawCautions(page, cautionsFor(design.stock, book), drawFooter(page, fingerprint));
@@ -79,7 +81,7 @@ function drawHeading(
   const right = 46;
   page.line('SPEC SHEET', LEFT, 19, 60, HEAD);
   const room = WIDTH - right - 6;
-  const size = [24, 20, 17, 14].find((s) => page.widthMm(title, { size: s, bold: true }) <= room) ?? 14;
+  const size = [24, 20, 17, 14].find((s) => page.widthOf(title, { size: s, bold: true }) <= room) ?? 14;
   page.line(title, LEFT, 28.5, room, { size, bold: true });
   page.line(verdictSentence(findings), LEFT, 35, room, { size: 10 });
   const x = LEFT + WIDTH - right;

@@ -120,6 +120,20 @@ export const PARTS: readonly Part[] = [
     path: 'geometry/order/',
     may: [...BASE, 'geometry/design/', 'geometry/files/', 'geometry/stock/', 'geometry/plate.ts (types)'],
   },
+  // The proof is what the customer reads before anything is cut: pages like the files', and what the head looks like.
+  {
+    path: 'geometry/proof/',
+    may: [
+      ...BASE,
+      'geometry/files/',
+      'geometry/stock/',
+      'geometry/barrel/',
+      'geometry/shop/',
+      'geometry/plate.ts (types)',
+      'geometry/cutplan/ (types)',
+      'geometry/design/ (types)',
+    ],
+  },
   // Puts the stores of two stages into one, for those who make plates.
   {
     path: 'geometry/solve-store.ts',
@@ -184,7 +198,11 @@ export const PACKAGES: readonly PackageRule[] = [
   },
   { name: /^papaparse$/, only: ['geometry/series/'], instead: 'read tables through geometry/series/read-rows.ts' },
   { name: /^pdfkit$/, only: ['geometry/files/'], instead: 'write PDF through geometry/files/' },
-  { name: /^uqr$/, only: ['geometry/files/'], instead: 'codes that a machine reads are drawn in geometry/files/' },
+  {
+    name: /^uqr$/,
+    only: ['geometry/files/', 'geometry/proof/'],
+    instead: 'codes that a machine reads are drawn in geometry/files/',
+  },
   {
     name: /^zod$/,
     only: ['geometry/design/', 'geometry/stock/', 'geometry/shop/', 'web/state/'],

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { planCuts } from '../../../geometry/cutplan/plan-cuts.ts';
 import { inchText } from '../../../geometry/files/sheet-words.ts';
-import { PAGE } from '../../../geometry/files/sheet-page.ts';
+import { PAPERS } from '../../../geometry/files/page-size.ts';
 import { writeSvg } from '../../../geometry/files/svg.ts';
 import { MM_PER_INCH } from '../../../geometry/units.ts';
 import { handDesign, handPlate } from '../../files/hand-plate.ts';
@@ -24,6 +24,9 @@ describe('units, against published ones', () => {
     expect(inchText(533.4)).toBe('21.000 in');
   });
 
-  /** ISO 216: A4 = 210 mm x 297 mm. */
-  it('the sheet is A4', () => expect([PAGE.widthMm, PAGE.heightMm]).toEqual([210, 297]));
+  /** ISO 216: A4 = 210 mm x 297 mm. ANSI Y14.1: size A = 8.5 in x 11 in. */
+  it('papers are A4 and Letter', () => {
+    expect([PAPERS.a4.widthMm, PAPERS.a4.heightMm]).toEqual([210, 297]);
+    expect([PAPERS.letter.widthMm / MM_PER_INCH, PAPERS.letter.heightMm / MM_PER_INCH]).toEqual([8.5, 11]);
+  });
 });

@@ -30,6 +30,18 @@ export const PARTS: readonly Part[] = [
   { path: 'geometry/measure/', may: WORDS },
   { path: 'geometry/adapters/', may: [...WORDS, 'geometry/measure/'] },
   { path: 'geometry/design/', may: WORDS },
+  // How a design stands to what was approved. A difference is told by the names of materials, barrels and motifs.
+  {
+    path: 'geometry/approval/',
+    may: [
+      ...BASE,
+      'geometry/design/',
+      'geometry/stock/',
+      'geometry/barrel/barrels.ts',
+      'geometry/motifs/',
+      'geometry/plate.ts (types)',
+    ],
+  },
   // What was chosen (stock, head) is a record of the design; a stock file is read and refused as a design is.
   {
     path: 'geometry/stock/',
@@ -101,7 +113,8 @@ export const PARTS: readonly Part[] = [
     path: 'geometry/plate.ts',
     may: [...WORDS, 'geometry/layout/ (types)', 'geometry/bridges/ (types)', 'geometry/stock/ (types)'],
   },
-  // Files name materials and processes, and warn by them; a sheet says how its plate is rolled.
+  // Files name materials and processes, and warn by them; a sheet says how its plate is rolled. All say how they stand
+  // to the approval.
   {
     path: 'geometry/files/',
     may: [
@@ -113,6 +126,7 @@ export const PARTS: readonly Part[] = [
       'geometry/cutplan/ (types)',
       'geometry/sheet/ (types)',
       'geometry/design/ (types)',
+      'geometry/approval/standing.ts',
     ],
   },
   // An order in one ZIP, written and read back; it marks every file, knows how files are named, and names the stock.

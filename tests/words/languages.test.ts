@@ -4,6 +4,7 @@ import { FACES } from '../../fonts/catalogue.ts';
 import { BARRELS } from '../../geometry/barrel/barrels.ts';
 import { MOTIFS } from '../../geometry/motifs/catalogue.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
+import { APPROVAL_EN } from '../../geometry/words/approval-said-en.ts';
 import { DOCUMENT_EN } from '../../geometry/words/document-en.ts';
 import { SAID_EN } from '../../geometry/words/said-en.ts';
 import { motifWords } from '../../geometry/words/say.ts';
@@ -46,8 +47,8 @@ function sourceOf(folders: readonly string[]): string {
     .join('\n');
 }
 
-const KERNEL = { ...SAID_EN, ...DOCUMENT_EN, ...SHOP_SAID_EN, ...STOCK_SAID_EN };
-const inEnglish = words({ ...(await bookOf('en')), ...DOCUMENT_EN, ...SHOP_SAID_EN, ...STOCK_SAID_EN });
+const KERNEL = { ...SAID_EN, ...DOCUMENT_EN, ...SHOP_SAID_EN, ...STOCK_SAID_EN, ...APPROVAL_EN };
+const inEnglish = words({ ...(await bookOf('en')), ...DOCUMENT_EN, ...SHOP_SAID_EN, ...STOCK_SAID_EN, ...APPROVAL_EN });
 /** What records say in English, by the path under which the other languages have it. */
 const ofRecords = new Map<string, string>([
   ...BUILT_IN.materials.flatMap((m) => [

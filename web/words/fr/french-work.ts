@@ -1,4 +1,5 @@
 import advice from './advice.json';
+import approvalSaid from './approval-said.json';
 import artwork from './artwork.json';
 import ask from './ask.json';
 import barrel from './barrel.json';
@@ -24,6 +25,7 @@ import take from './take.json';
 export const words = {
   ...said,
   ...cutSaid,
+  ...approvalSaid,
   ...records,
   ...shopSaid,
   ...stockSaid,

@@ -13,3 +13,8 @@ export function faultOf(file: string, key: FaultKey, values: WordValues = {}): O
 export function fault(key: FaultKey, values: WordValues = {}): OrderFault {
   return refusedOrder(key, values);
 }
+
+/** Texts out of somebody's file, fit to be quoted. */
+export function quoted(texts: Readonly<Record<string, string>>): WordValues {
+  return Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, visible(text)]));
+}

@@ -1,8 +1,17 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import type { Approval } from '../design/schema.ts';
+import { nameTrouble, sameOnDisk } from './file-name.ts';
 import { isRecord } from './is-record.ts';
-import { type ListedFile, type Manifest, MOST_FILES, ORDER_FORMAT, ORDER_VERSION } from './order.ts';
+import {
+  DESIGN_NAME,
+  MANIFEST_NAME,
+  type ListedFile,
+  type Manifest,
+  MOST_FILES,
+  ORDER_FORMAT,
+  ORDER_VERSION,
+} from './order.ts';
 
 /** 64 hex digits (FIPS 180-4). */
 export function sha256Of(bytes: Uint8Array): string {
@@ -50,11 +59,12 @@ function isManifest(value: Record<string, unknown>): value is Record<string, unk
     version === ORDER_VERSION &&
     typeof title === 'string' &&
     isHash(fingerprint) &&
-    (shopRules === undefined || isRecord(shopRules)) &&
+    (shopRules === undefined || isFlat(shopRules, DEEPEST_RULES)) &&
     (approval === undefined || isApproval(approval)) &&
     Array.isArray(files) &&
     files.length <= MOST_FILES &&
-    files.every(isListed)
+    files.every(isListed) &&
+    areNamesPlain(files)
   );
 }
 
@@ -68,6 +78,23 @@ function isListed(value: unknown): value is ListedFile {
     Number.isSafeInteger(bytes) &&
     isHash(sha256)
   );
+}
+
+/** Each name a plain one and there once, and just the design listed as such. */
+function areNamesPlain(files: readonly ListedFile[]): boolean {
+  const names = new Set([MANIFEST_NAME, ...files.map(({ name }) => sameOnDisk(name))]);
+  return (
+    names.size === files.length + 1 &&
+    files.every(({ name, role }) => nameTrouble(name) === undefined && (name === DESIGN_NAME) === (role === 'design'))
+  );
+}
+
+/** Rules are numbers and words, in records of records at most. */
+const DEEPEST_RULES = 4;
+
+function isFlat(value: unknown, deepest: number): boolean {
+  if (!isRecord(value) || deepest === 0) return false;
+  return Object.values(value).every((part) => part === null || typeof part !== 'object' || isFlat(part, deepest - 1));
 }
 
 function isApproval(value: unknown): value is Approval {

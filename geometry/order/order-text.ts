@@ -5,6 +5,7 @@ import { materialIn, processIn, type StockBook } from '../stock/stock-book.ts';
 import { inMm, named } from '../words/say.ts';
 import { sayOfOrder } from '../words/say-order.ts';
 import type { Wording } from '../words/wording.ts';
+import { sameFingerprint } from '../approval/same-fingerprint.ts';
 
 export interface OrderTextAsked {
   readonly design: Design;
@@ -68,13 +69,8 @@ function said(
 function approvalLine({ approval }: Design, fingerprint: string): Wording {
   if (!approval) return sayOfOrder('orderText.notApproved');
   const [name, at] = [oneLine(approval.name, 60), oneLine(approval.at, 40)];
-  if (!isApprovalOf(approval.fingerprint, fingerprint)) {
+  if (!sameFingerprint(approval.fingerprint, fingerprint)) {
     return sayOfOrder('orderText.approvedOther', { name, approved: oneLine(approval.fingerprint, 8) });
   }
   return at === '' ? sayOfOrder('orderText.approvedPlain', { name }) : sayOfOrder('orderText.approved', { name, at });
-}
-
-/** An approval carries the whole fingerprint or its first 8 digits. */
-export function isApprovalOf(approved: string, fingerprint: string): boolean {
-  return approved.length >= 8 && fingerprint.startsWith(approved);
 }

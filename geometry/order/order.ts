@@ -63,7 +63,7 @@ export interface UnsoundOrder {
   readonly kind: 'unsound';
   /** One at least. */
   readonly faults: readonly OrderFault[];
-  /** False where the file is no ZIP or holds no manifest: something else was chosen. */
+  /** False where the file is no ZIP, or one without a manifest: something else was chosen. */
   readonly isOrder: boolean;
   /** Only to look at: nothing says that it is the one that was ordered. */
   readonly design?: Design;

@@ -14,6 +14,7 @@ import {
   ORDER_VERSION,
   type OrderFile,
 } from './order.ts';
+import { isArchive } from './unpack-order.ts';
 
 /** What an order is written from. */
 export interface AskedOrder {
@@ -31,7 +32,7 @@ export interface AskedOrder {
 /**
  * The whole order as one ZIP; the same order gives the same bytes. Throws RangeError for what no caller may ask: a
  * fingerprint that is not the design's, two files of one name, a name that is no plain one (`nameTrouble`), a file to
- * cut by that is not said to be one. What readOrder would find fault with for other reasons (an approval of another
+ * cut by that is not said to be one, an archive in the archive. What readOrder would find fault with for other reasons (an approval of another
  * design) is written as it is.
  */
 export function writeOrder(asked: AskedOrder): { readonly name: string; readonly bytes: Uint8Array } {
@@ -69,10 +70,11 @@ export function orderName(title: string, fingerprint: string): string {
 
 function demandPlainNames(files: readonly OrderFile[]): void {
   const taken = new Set([DESIGN_NAME, MANIFEST_NAME]);
-  for (const { name, role } of files) {
+  for (const { name, role, bytes } of files) {
     if (nameTrouble(name) !== undefined) throw new RangeError(`no plain name: ${name}`);
     if (taken.has(sameOnDisk(name))) throw new RangeError(`two files are called ${name}`);
     if (isCutName(name) !== (role === 'cut')) throw new RangeError(`${name} is said to be ${role}`);
+    if (isArchive(bytes)) throw new RangeError(`${name} is an archive`);
     taken.add(sameOnDisk(name));
   }
   if (taken.size > MOST_FILES) throw new RangeError('too many files');

@@ -132,7 +132,14 @@ export const PARTS: readonly Part[] = [
   // An order in one ZIP, written and read back; it marks every file, knows how files are named, and names the stock.
   {
     path: 'geometry/order/',
-    may: [...BASE, 'geometry/design/', 'geometry/files/', 'geometry/stock/', 'geometry/plate.ts (types)'],
+    may: [
+      ...BASE,
+      'geometry/design/',
+      'geometry/approval/same-fingerprint.ts',
+      'geometry/files/',
+      'geometry/stock/',
+      'geometry/plate.ts (types)',
+    ],
   },
   // The proof is what the customer reads before anything is cut: pages like the files', and what the head looks like.
   {

@@ -6,7 +6,7 @@ import { emptyDesign, newLineText } from '../../geometry/design/defaults.ts';
 import { readDesign } from '../../geometry/design/read-design.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { toBase64Url } from '../../web/link/base64url.ts';
-import { crc32 } from '../../web/link/crc32.ts';
+import { crc32 } from '../../geometry/adapters/crc32.ts';
 import { DICTIONARY_1 } from '../../web/link/dictionary-1.ts';
 import { packDesign } from '../../web/link/pack-design.ts';
 import { readLink } from '../../web/link/read-link.ts';

@@ -5,7 +5,7 @@ import { canonicalJson } from '../../geometry/design/canonical-json.ts';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
 import { readDesign } from '../../geometry/design/read-design.ts';
 import type { Design } from '../../geometry/design/schema.ts';
-import { crc32 } from '../../web/link/crc32.ts';
+import { crc32 } from '../../geometry/adapters/crc32.ts';
 import { fromBase64Url, toBase64Url } from '../../web/link/base64url.ts';
 import { packDesign } from '../../web/link/pack-design.ts';
 import { readLink } from '../../web/link/read-link.ts';

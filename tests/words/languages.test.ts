@@ -6,6 +6,7 @@ import { MOTIFS } from '../../geometry/motifs/catalogue.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { APPROVAL_EN } from '../../geometry/words/approval-said-en.ts';
 import { DOCUMENT_EN } from '../../geometry/words/document-en.ts';
+import { ORDER_SAID_EN } from '../../geometry/words/order-said-en.ts';
 import { SAID_EN } from '../../geometry/words/said-en.ts';
 import { motifWords } from '../../geometry/words/say.ts';
 import { SHOP_SAID_EN } from '../../geometry/words/shop-said-en.ts';
@@ -47,8 +48,15 @@ function sourceOf(folders: readonly string[]): string {
     .join('\n');
 }
 
-const KERNEL = { ...SAID_EN, ...DOCUMENT_EN, ...SHOP_SAID_EN, ...STOCK_SAID_EN, ...APPROVAL_EN };
-const inEnglish = words({ ...(await bookOf('en')), ...DOCUMENT_EN, ...SHOP_SAID_EN, ...STOCK_SAID_EN, ...APPROVAL_EN });
+const KERNEL = { ...SAID_EN, ...ORDER_SAID_EN, ...DOCUMENT_EN, ...SHOP_SAID_EN, ...STOCK_SAID_EN, ...APPROVAL_EN };
+const inEnglish = words({
+  ...(await bookOf('en')),
+  ...ORDER_SAID_EN,
+  ...DOCUMENT_EN,
+  ...SHOP_SAID_EN,
+  ...STOCK_SAID_EN,
+  ...APPROVAL_EN,
+});
 /** What records say in English, by the path under which the other languages have it. */
 const ofRecords = new Map<string, string>([
   ...BUILT_IN.materials.flatMap((m) => [

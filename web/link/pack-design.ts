@@ -2,7 +2,7 @@ import { deflateSync, strToU8 } from 'fflate';
 import { canonicalJson } from '../../geometry/design/canonical-json.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { toBase64Url } from './base64url.ts';
-import { crc32 } from './crc32.ts';
+import { crc32 } from '../../geometry/adapters/crc32.ts';
 import { DICTIONARY_1 } from './dictionary-1.ts';
 import { LINK_MARK, LONGEST_LINK, MOST_UNPACKED_BYTES } from './limits.ts';
 

@@ -12,6 +12,7 @@ import designs from './designs.json';
 import details from './details.json';
 import look from './look.json';
 import numbers from './numbers.json';
+import orderSaid from './order-said.json';
 import placing from './placing.json';
 import records from './records.json';
 import said from './said.json';
@@ -25,6 +26,7 @@ import take from './take.json';
 export const words = {
   ...said,
   ...cutSaid,
+  ...orderSaid,
   ...approvalSaid,
   ...records,
   ...shopSaid,

@@ -5,12 +5,12 @@ const BITE_BYTES = 256;
 
 export type Inflated = { readonly bytes: Uint8Array } | { readonly problem: 'broken' | 'too-much' };
 
-/** Unpacks a deflated text bite by bite and stops as soon as there is more than `most`, so that no bomb goes off. */
-export function inflateCapped(packed: Uint8Array, dictionary: Uint8Array, most: number): Inflated {
+/** Unpacks what was deflated bite by bite and stops as soon as there is more than `most` bytes, so that no bomb goes off. */
+export function inflateCapped(packed: Uint8Array, most: number, dictionary?: Uint8Array): Inflated {
   const parts: Uint8Array[] = [];
   let length = 0;
   let ended = false;
-  const inflate = new Inflate({ dictionary }, (part, final) => {
+  const inflate = new Inflate(dictionary ? { dictionary } : {}, (part, final) => {
     parts.push(part.slice());
     length += part.length;
     ended ||= final;

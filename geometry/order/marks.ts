@@ -1,0 +1,42 @@
+/**
+ * The first 8 digits of the fingerprint that a file says of itself; undefined where it says none. Looked for only where
+ * our writers put it, never in what somebody typed (a title may hold the same words).
+ */
+export function markOf(name: string, bytes: Uint8Array): string | undefined {
+  const ending = name.slice(name.lastIndexOf('.') + 1).toLowerCase();
+  if (ending === 'dxf') return MARKS.dxf.exec(beginning(bytes))?.[1];
+  if (ending === 'svg') return MARKS.svg.exec(beginning(bytes))?.[1];
+  if (ending === 'pdf') return markOfPdf(new TextDecoder('latin1').decode(bytes));
+  return ending === 'json' ? markOfJson(bytes) : undefined;
+}
+
+/** Lines of notes and descriptions are one line each, so none that was typed begins as these do. */
+const MARKS = {
+  /** A comment (group code 999) of its own. */
+  dxf: /(?:^|\n)\s*999\r?\nFingerprint: ([0-9a-f]{8})\r?\n/,
+  svg: /<desc>Bridgehead cut file\. Fingerprint ([0-9a-f]{8})\. /,
+};
+
+/** Marks stand in the first lines; titles are at most 120 long. */
+const BEGINNING_BYTES = 8192;
+
+function beginning(bytes: Uint8Array): string {
+  return new TextDecoder().decode(bytes.subarray(0, BEGINNING_BYTES));
+}
+
+/** The subject in the document's information (ISO 32000-1, 14.3.3), which is an object of its own. */
+function markOfPdf(text: string): string | undefined {
+  const at = /\/Subject (\d+) 0 R/.exec(text)?.[1];
+  const subject = at && new RegExp(`(?:^|[\\r\\n])${at} 0 obj\\s*\\(Fingerprint ([0-9a-f]{8})\\b`).exec(text);
+  return subject ? subject[1] : undefined;
+}
+
+function markOfJson(bytes: Uint8Array): string | undefined {
+  try {
+    const value: unknown = JSON.parse(new TextDecoder().decode(bytes));
+    if (typeof value !== 'object' || value === null || !('fingerprint' in value)) return undefined;
+    return typeof value.fingerprint === 'string' ? value.fingerprint.slice(0, 8) : undefined;
+  } catch {
+    return undefined;
+  }
+}

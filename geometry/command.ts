@@ -1,9 +1,12 @@
 /**
  * The headless command: npm run -s make -- DESIGN.json --out FOLDER [--stock FILE] [--today YYYY-MM-DD] [--even-so]
+ *   [--order]
  *
  * Writes a DXF and an SVG for every plate, spec-sheet.pdf and findings.json. Exit status 0; 2 when a finding stops the
  * cut (then only findings.json is written, unless --even-so); 1 when the command or the design cannot be read, or a file
  * cannot be written: one line on stderr says where.
+ *
+ * With --order all of it also as an order in one ZIP, which `npm run -s order -- check` looks over.
  *
  * With --csv ROWS.csv it makes a design for every row by filling the {column} places (command/make-series.ts), with
  * --sheets a spec sheet for each too, with --zip all of it in one archive as well.

@@ -2,7 +2,7 @@ import { type Day, readIso } from '../words/calendar.ts';
 import { Refusal } from './refusal.ts';
 
 const USAGE =
-  'npm run -s make -- DESIGN.json --out FOLDER [--stock FILE] [--today YYYY-MM-DD] [--even-so] or, a plate a row, ' +
+  'npm run -s make -- DESIGN.json --out FOLDER [--stock FILE] [--today YYYY-MM-DD] [--even-so] [--order] or, a plate a row, ' +
   'npm run -s make -- DESIGN.json --csv ROWS.csv --out FOLDER [--stock FILE] [--even-so] [--sheets] [--zip]';
 
 /** What the command line asks for. */
@@ -21,10 +21,12 @@ export interface Asked {
   readonly sheets: boolean;
   /** All files of the rows also in one ZIP. */
   readonly zip: boolean;
+  /** All files also as an order in one ZIP that can be checked. */
+  readonly order: boolean;
 }
 
 const VALUES = { '--out': 'a folder', '--stock': 'a file', '--csv': 'a file', '--today': 'a day' } as const;
-const FLAGS = ['--even-so', '--sheets', '--zip'] as const;
+const FLAGS = ['--even-so', '--sheets', '--zip', '--order'] as const;
 
 /** Throws a Refusal that says how it is used. */
 export function readArguments(args: readonly string[]): Asked {
@@ -47,11 +49,13 @@ export function readArguments(args: readonly string[]): Asked {
   if (file === undefined) throw new Refusal(`Say which design to make. Use: ${USAGE}`);
   if (folder === undefined) throw new Refusal(`Say where the files go. Use: ${USAGE}`);
   const [sheets, zip] = [flags.has('--sheets'), flags.has('--zip')];
+  const order = flags.has('--order');
   const [day, today] = [values.get('--today'), readIso(values.get('--today') ?? '')];
   if (day !== undefined && (today === undefined || csv !== undefined)) {
     throw new Refusal(`--today takes a day as 2027-06-12, and does not go with --csv. Use: ${USAGE}`);
   }
   if (csv === undefined && (sheets || zip)) throw new Refusal(`--sheets and --zip go with --csv. Use: ${USAGE}`);
+  if (csv !== undefined && order) throw new Refusal(`--order does not go with --csv. Use: ${USAGE}`);
   return {
     file,
     folder,
@@ -61,5 +65,6 @@ export function readArguments(args: readonly string[]): Asked {
     evenSo: flags.has('--even-so'),
     sheets,
     zip,
+    order,
   };
 }

@@ -1,16 +1,21 @@
 import { loadFaces } from '../../fonts/node-faces.ts';
+import { standingOf } from '../approval/standing.ts';
 import { withOrderDays } from '../checks/order-days.ts';
+import { fingerprintOf } from '../design/fingerprint.ts';
 import type { Design } from '../design/schema.ts';
 import { writeDxf } from '../files/dxf.ts';
 import { plateFileNames } from '../files/names.ts';
 import type { PlannedPlate } from '../files/sheet-drawing.ts';
 import { writeSvg } from '../files/svg.ts';
+import { writeOrder } from '../order/write-order.ts';
 import { planPlates } from '../plan-plates.ts';
 import { createStore } from '../solve-store.ts';
+import { ownRules } from '../stock/own-rules.ts';
 import type { StockBook } from '../stock/stock-book.ts';
 import type { Day } from '../words/calendar.ts';
 import type { Asked } from './asked.ts';
 import { sheetFonts } from './read-files.ts';
+import { Refusal } from './refusal.ts';
 import { findingsText, printSummary } from './say-findings.ts';
 import { writerFor } from './write-files.ts';
 
@@ -33,15 +38,46 @@ export async function makeOrder(
   const cut = !stopped || asked.evenSo;
   const files = cut ? cutFiles(design, planned) : [];
   for (const { name, text } of files) await write(name, text);
-  if (cut) await write('spec-sheet.pdf', await specSheet(design, planned, book));
+  const sheet = cut ? await specSheet(design, planned, book) : undefined;
+  if (sheet) await write('spec-sheet.pdf', sheet);
   printSummary(
     design,
     dated,
     problems,
     files.filter(({ name }) => name.endsWith('.dxf')).map(({ name }) => name),
   );
+  if (sheet && asked.order) {
+    const order = sealedOrder(design, files, sheet, findingsText(design, planned, problems), ownRules(design, book));
+    await write(order.name, order.bytes);
+    console.log(`  ${order.name}`);
+  }
   if (!cut) console.log(`No cut files written: a finding stops the cut. With --even-so they are written all the same.`);
   return stopped ? 2 : 0;
+}
+
+/** The order as one ZIP that can be checked. Throws a Refusal where what was approved is another design. */
+function sealedOrder(
+  design: Design,
+  cut: readonly { readonly name: string; readonly text: string }[],
+  sheet: Uint8Array,
+  findings: string,
+  rules: object | undefined,
+): { readonly name: string; readonly bytes: Uint8Array } {
+  const fingerprint = fingerprintOf(design, rules);
+  if (standingOf(design, fingerprint).kind === 'changed') {
+    throw new Refusal('No order written: what was approved is another design. Have it approved anew.');
+  }
+  const encoder = new TextEncoder();
+  return writeOrder({
+    design,
+    cut: cut.map(({ name, text }) => ({ name, bytes: encoder.encode(text), role: 'cut' })),
+    papers: [
+      { name: 'spec-sheet.pdf', bytes: sheet, role: 'spec-sheet' },
+      { name: 'findings.json', bytes: encoder.encode(findings), role: 'findings' },
+    ],
+    fingerprint,
+    ownRules: rules,
+  });
 }
 
 /** DXF and SVG of every plate, with their names. */

@@ -174,6 +174,7 @@ export const PARTS: readonly Part[] = [
   // A design for every row of a table: the whole chain, again and again.
   { path: 'geometry/series/', may: ['geometry/'] },
   { path: 'geometry/command.ts', may: ['geometry/', 'fonts/'] },
+  { path: 'geometry/order-command.ts', may: ['geometry/', 'fonts/'] },
   { path: 'geometry/command/', may: ['geometry/', 'fonts/'] },
   { path: 'fonts/', may: [...WORDS, 'geometry/adapters/'] },
   // All words of the interface: they may name what findings and designs hold, and reach nothing else.
@@ -275,7 +276,14 @@ export const PACKAGES: readonly PackageRule[] = [
   },
   {
     name: /^node:/,
-    only: ['geometry/command.ts', 'geometry/command/', 'fonts/', 'web/vite.config.ts', 'web/serve/'],
+    only: [
+      'geometry/command.ts',
+      'geometry/order-command.ts',
+      'geometry/command/',
+      'fonts/',
+      'web/vite.config.ts',
+      'web/serve/',
+    ],
     instead: 'the kernel runs in the browser too: take bytes or text as an argument',
   },
 ];

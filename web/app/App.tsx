@@ -1,6 +1,7 @@
 import { lazy, Suspense } from 'react';
 import { t, withWords } from '../words/t.ts';
 import { ImportPlace } from '../artwork/ImportPlace.tsx';
+import { OrderPlace } from '../order/OrderPlace.tsx';
 import css from './App.module.css';
 import { MyDesignsPlace } from './MyDesignsPlace.tsx';
 import { NewerVersion } from './NewerVersion.tsx';
@@ -43,6 +44,7 @@ export function App() {
         <DesignPage />
       )}
       <MyDesignsPlace />
+      <OrderPlace />
       {page === 'design' && <ImportPlace />}
       <OtherTab />
     </div>

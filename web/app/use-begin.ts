@@ -1,5 +1,6 @@
 import { emptyDesign } from '../../geometry/design/defaults.ts';
 import { beginWith } from '../actions/begin-with.ts';
+import { isOrderFile, lookAtOrder } from '../order/order-store.ts';
 import { t } from '../words/t.ts';
 import { BEGINNINGS, type Beginning } from './beginnings.ts';
 import { titled } from './first-design.ts';
@@ -39,6 +40,10 @@ export function useBegin(): {
       settled(t('begin.begun', { title: t('begin.emptyHead') }), undefined);
     },
     async file(chosen) {
+      if (isOrderFile(chosen)) {
+        lookAtOrder(chosen);
+        return;
+      }
       const opened = await openDesignFile(chosen);
       if (!('design' in opened)) {
         ui.getState().set({ notice: opened.problem });

@@ -34,7 +34,7 @@ export function BeginningsOthers() {
       <input
         ref={file}
         type="file"
-        accept=".json,application/json"
+        accept=".json,.zip,application/json,application/zip"
         hidden
         data-testid="open-design"
         onChange={(e) => {

@@ -14,7 +14,7 @@ import { provePlan } from '../../geometry/prove-plan.ts';
 import { ownRules } from '../../geometry/stock/own-rules.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import { fileStem } from './file-stem.ts';
-import type { Made, MadeFile, MadeFiles, WantedFile } from './plate-api.ts';
+import type { Made, MadeFile, MadeFiles, Progress, WantedFile } from './plate-api.ts';
 
 /** A zip carries a time; a fixed one makes the same design give the same bytes. */
 const ZIP_TIME = new Date(2000, 0, 1);
@@ -33,12 +33,17 @@ export async function makeFiles(
   wanted: readonly WantedFile[],
   make: (design: Design, plateId: string, book: StockBook) => Promise<Made>,
   book: StockBook,
+  told: (progress: Progress) => void = () => undefined,
 ): Promise<MadeFiles> {
-  const needed = wanted.some((w) => w.kind === 'all' || w.kind === 'spec-sheet')
+  const isOrder = wanted.some((w) => w.kind === 'order');
+  if (isOrder && (await orders()).approvalIsStale(design, book)) return { problem: 'handOver.staleApproval' };
+  const needed = wanted.some((w) => w.kind === 'all' || w.kind === 'spec-sheet' || w.kind === 'order')
     ? design.plates.map((p) => p.id)
     : wanted.flatMap((w) => ('plateId' in w ? [w.plateId] : []));
   const planned = new Map<string, Planned>();
+  const steps = new Set(needed).size + wanted.length;
   for (const plateId of new Set(needed)) {
+    told({ done: planned.size, of: steps });
     const made = await make(design, plateId, book);
     if ('problem' in made) return made;
     const plan = planCuts(made.plate);
@@ -49,7 +54,9 @@ export async function makeFiles(
   }
   const files: MadeFile[] = [];
   for (const want of wanted) {
-    if (want.kind === 'all') files.push(await everything(design, planned, book));
+    told({ done: planned.size + files.length, of: steps });
+    if (want.kind === 'order') files.push(await order(design, planned, book));
+    else if (want.kind === 'all') files.push(await everything(design, planned, book));
     else if (want.kind === 'spec-sheet') files.push(await specSheet(design, planned, book));
     else files.push(cutFile(design, want.kind, want.plateId, planned, book));
   }
@@ -103,6 +110,21 @@ async function everything(design: Design, planned: ReadonlyMap<string, Planned>,
   const content: Zippable = { [`${stem}.json`]: strToU8(designText(design)) };
   for (const file of files) content[file.name] = file.bytes;
   return { name: `${stem}.zip`, type: 'application/zip', bytes: zipSync(content, { mtime: ZIP_TIME }).slice() };
+}
+
+/** The whole order: cut files of every plate and the papers, with a list that proves them. */
+async function order(design: Design, planned: ReadonlyMap<string, Planned>, book: StockBook): Promise<MadeFile> {
+  const cut = [...planned.keys()].flatMap((id) => [
+    cutFile(design, 'dxf', id, planned, book),
+    cutFile(design, 'svg', id, planned, book),
+  ]);
+  const sheet = await specSheet(design, planned, book);
+  return (await orders()).sealOrder(design, [...planned.values()], cut, [{ role: 'spec-sheet', file: sheet }], book);
+}
+
+/** Only whoever asks for an order needs it. */
+function orders() {
+  return import('./make-order.ts');
 }
 
 async function fetchBytes(url: string): Promise<Uint8Array> {

@@ -1,5 +1,6 @@
 import type { Design } from '../../geometry/design/schema.ts';
 import type { Finding } from '../../geometry/findings.ts';
+import type { SoundOrder, UnsoundOrder } from '../../geometry/order/order.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import type { Day } from '../../geometry/words/calendar.ts';
@@ -17,7 +18,9 @@ export type WantedFile =
   | { readonly kind: 'svg'; readonly plateId: string }
   | { readonly kind: 'spec-sheet' }
   /** DXF and SVG of every plate, the spec sheet and the design, in one zip. */
-  | { readonly kind: 'all' };
+  | { readonly kind: 'all' }
+  /** The same as an order that can be checked (geometry/order/), with its papers. */
+  | { readonly kind: 'order' };
 
 export interface MadeFile {
   readonly name: string;
@@ -31,10 +34,25 @@ export type MadeFiles =
   /** What must be mended first. */
   | { readonly stopped: { readonly plate: string; readonly finding: Finding } };
 
+/** Steps of a longer work, and how many there are. */
+export interface Progress {
+  readonly done: number;
+  readonly of: number;
+}
+
+/** An order that was read and whose cut files were made again; problem: they could not be. */
+export type OpenedOrder = SoundOrder | UnsoundOrder | { readonly problem: Key };
+
 /** What the page may ask of its worker. Every answer is data; what goes wrong comes back as the name of a sentence, for the
  * page to say. A book is the shop's own, undefined for the numbers that ship; it is the same as long as the page is open. */
 export interface PlateApi {
   /** today: by the page's clock, for what is said of the order's days; without it that is not judged. */
   make(design: Design, plateId: string, book: StockBook | undefined, today?: Day): Promise<MadePacked>;
-  files(design: Design, wanted: readonly WantedFile[], book: StockBook | undefined): Promise<MadeFiles>;
+  files(
+    design: Design,
+    wanted: readonly WantedFile[],
+    book: StockBook | undefined,
+    told?: (progress: Progress) => void,
+  ): Promise<MadeFiles>;
+  openOrder(bytes: Uint8Array, book: StockBook | undefined, told: (progress: Progress) => void): Promise<OpenedOrder>;
 }

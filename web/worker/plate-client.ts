@@ -1,4 +1,4 @@
-import { wrap } from 'comlink';
+import { proxy, wrap } from 'comlink';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
@@ -7,14 +7,16 @@ import type { Day } from '../../geometry/words/calendar.ts';
 import type { PlatesStore } from '../state/plates-store.ts';
 import { createLatestWins } from './latest-wins.ts';
 import { unpackPlate } from './pack-plate.ts';
-import type { Made, MadeFiles, PlateApi, WantedFile } from './plate-api.ts';
+import type { Made, MadeFiles, OpenedOrder, PlateApi, Progress, WantedFile } from './plate-api.ts';
 
 export interface PlateClient {
   /** Works the design out, the plate looked at first; a newer call makes an older one stop. */
   work(design: Design, plateId: string | undefined): void;
   /** One plate of some other design, for a small picture; waits until the page's own work is done. */
   picture(design: Design): Promise<PlateResult | undefined>;
-  files(design: Design, wanted: readonly WantedFile[]): Promise<MadeFiles>;
+  files(design: Design, wanted: readonly WantedFile[], told?: (progress: Progress) => void): Promise<MadeFiles>;
+  /** Reads an order and makes its cut files again. */
+  openOrder(bytes: Uint8Array, told: (progress: Progress) => void): Promise<OpenedOrder>;
 }
 
 interface Job {
@@ -96,12 +98,20 @@ export function startPlateClient(store: PlatesStore, shop: Promise<StockBook>): 
         return undefined;
       }
     },
-    async files(design, wanted) {
+    async files(design, wanted, told) {
       try {
         const book = await own;
-        return await ask((api) => api.files(design, wanted, book));
+        return await ask((api) => api.files(design, wanted, book, told && proxy(told)));
       } catch {
         return { problem: 'trouble.files' };
+      }
+    },
+    async openOrder(bytes, told) {
+      try {
+        const book = await own;
+        return await ask((api) => api.openOrder(bytes, book, proxy(told)));
+      } catch {
+        return { problem: 'handOver.trouble' };
       }
     },
   };

@@ -41,12 +41,20 @@ const api: PlateApi = {
     const packed = packPlate(withOrderDays(made.plate, design, today));
     return transfer({ packed }, [packed.xy.buffer]);
   },
-  async files(design, wanted, book = BUILT_IN) {
+  async files(design, wanted, book = BUILT_IN, told = () => undefined) {
     try {
       const { makeFiles } = await import('./make-files.ts');
-      return await makeFiles(design, wanted, make, book);
+      return await makeFiles(design, wanted, make, book, told);
     } catch {
       return { problem: 'trouble.files' };
+    }
+  },
+  async openOrder(bytes, book = BUILT_IN, told) {
+    try {
+      const { openOrder } = await import('./open-order.ts');
+      return await openOrder(bytes, make, book, told);
+    } catch {
+      return { problem: 'handOver.trouble' };
     }
   },
 };

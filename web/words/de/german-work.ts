@@ -10,6 +10,7 @@ import cutSaid from './cut-said.json';
 import dates from './dates.json';
 import designs from './designs.json';
 import details from './details.json';
+import handOver from './hand-over.json';
 import look from './look.json';
 import numbers from './numbers.json';
 import orderSaid from './order-said.json';
@@ -41,6 +42,7 @@ export const words = {
   dates,
   designs,
   details,
+  handOver,
   look,
   numbers,
   placing,

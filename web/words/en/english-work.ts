@@ -9,6 +9,7 @@ import cautions from './cautions.json';
 import dates from './dates.json';
 import designs from './designs.json';
 import details from './details.json';
+import handOver from './hand-over.json';
 import look from './look.json';
 import numbers from './numbers.json';
 import placing from './placing.json';
@@ -30,6 +31,7 @@ export const words = {
   dates,
   designs,
   details,
+  handOver,
   look,
   numbers,
   placing,

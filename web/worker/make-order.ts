@@ -1,0 +1,45 @@
+import { strToU8 } from 'fflate';
+import { standingOf } from '../../geometry/approval/standing.ts';
+import { findingsText } from '../../geometry/command/say-findings.ts';
+import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
+import type { Design } from '../../geometry/design/schema.ts';
+import type { PlannedPlate } from '../../geometry/files/sheet-drawing.ts';
+import type { OrderFile, OrderRole } from '../../geometry/order/order.ts';
+import { writeOrder } from '../../geometry/order/write-order.ts';
+import { ownRules } from '../../geometry/stock/own-rules.ts';
+import type { StockBook } from '../../geometry/stock/stock-book.ts';
+import type { MadeFile } from './plate-api.ts';
+
+/** A paper that goes along, and what it is. */
+export interface Paper {
+  readonly role: Exclude<OrderRole, 'cut'>;
+  readonly file: MadeFile;
+}
+
+/** The design's approval is of something else: such an order would not be sound. */
+export function approvalIsStale(design: Design, book: StockBook): boolean {
+  return standingOf(design, fingerprintOf(design, ownRules(design, book))).kind === 'changed';
+}
+
+/** The whole order as one ZIP that can be checked. */
+export function sealOrder(
+  design: Design,
+  planned: readonly PlannedPlate[],
+  cut: readonly MadeFile[],
+  papers: readonly Paper[],
+  book: StockBook,
+): MadeFile {
+  const rules = ownRules(design, book);
+  const asOrderFile = (role: OrderRole, { name, bytes }: MadeFile): OrderFile => ({ name, bytes, role });
+  const { name, bytes } = writeOrder({
+    design,
+    cut: cut.map((file) => asOrderFile('cut', file)),
+    papers: [
+      ...papers.map(({ role, file }) => asOrderFile(role, file)),
+      { name: 'findings.json', bytes: strToU8(findingsText(design, planned, [])), role: 'findings' },
+    ],
+    fingerprint: fingerprintOf(design, rules),
+    ownRules: rules,
+  });
+  return { name, type: 'application/zip', bytes: bytes.slice() };
+}

@@ -71,6 +71,23 @@ export function mmAt({ moments, lengthMm }: TimedRun, seconds: number): number {
   return from.mm + from.speed * t + ((to.speed - from.speed) * t * t) / (2 * whole);
 }
 
+/** When the head is so far along the run: what mmAt turns round. */
+export function secondsAt({ moments, seconds }: TimedRun, mm: number): number {
+  let [low, high] = [0, moments.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (moments[middle]!.mm >= mm) high = middle;
+    else low = middle + 1;
+  }
+  if (low >= moments.length) return seconds;
+  if (low === 0) return 0;
+  const [from, to] = [moments[low - 1]!, moments[low]!];
+  const a = (to.speed - from.speed) / (to.s - from.s);
+  const left = mm - from.mm;
+  // of left = v t + a t^2 / 2 the root that is also good for a = 0
+  return from.s + (2 * left) / (from.speed + Math.sqrt(Math.max(0, from.speed ** 2 + 2 * a * left)));
+}
+
 interface Piece {
   readonly lengthMm: number;
   readonly mostSpeed: number;

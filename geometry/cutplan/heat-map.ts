@@ -2,7 +2,9 @@
 import { contourToRing } from '../measure/arc.ts';
 import type { Point } from '../shapes.ts';
 import { runLengthMm } from './contour-walk.ts';
+import { secondsAt } from './feed.ts';
 import { along, FELT_MM, spread } from './heat-measure.ts';
+import { type PassTime, planTime } from './plan-time.ts';
 import type { CutPass, CutSettings, SheetPlan } from './sheet-plan.ts';
 
 export interface HeatMap {
@@ -19,16 +21,14 @@ const FLAT_MM = 0.1;
 /** After so many cooling times nothing is left: exp(-7) is a thousandth. */
 const COLD_TIMES = 7;
 
-/** Times by feed, rapids and pierces alone: corners that slow the head make every spot a little cooler than said. */
+/** By the plan's own times (plan-time.ts), corners that slow the head counted. */
 export function heatMap(plan: SheetPlan, settings: CutSettings): HeatMap {
   const columns = Math.ceil(plan.widthMm / CELL_MM);
   const cells = new Array<number>(columns * Math.ceil(plan.heightMm / CELL_MM)).fill(0);
   const warm = new Warmth(settings.coolS);
-  let now = 0;
+  const times = planTime(plan, settings).passes;
   const passes = plan.passes.map((pass, i) => {
-    const rapid = plan.rapids[i];
-    if (rapid) now += wayS(rapid.way, rapid.raised, settings);
-    const spots = spotsOf(pass, now + settings.pierceS, settings);
+    const spots = spotsOf(pass, times[i]!);
     let hottest = { heat: 0, at: pass.pierce };
     for (const spot of spots) {
       const heat = warm.at(spot);
@@ -38,7 +38,6 @@ export function heatMap(plan: SheetPlan, settings: CutSettings): HeatMap {
       if (cell < cells.length) cells[cell] = Math.max(cells[cell]!, heat);
     }
     for (const spot of spots) warm.add(spot);
-    now = spots.at(-1)?.s ?? now;
     return { pass: pass.id, ...hottest };
   });
   return { passes, cells, columns, cellMm: CELL_MM };
@@ -51,14 +50,13 @@ interface Spot {
   readonly s: number;
 }
 
-function spotsOf(pass: CutPass, begunS: number, { feedMmMin }: CutSettings): Spot[] {
-  let s = begunS + (runLengthMm(pass.leadIn) / feedMmMin) * 60;
-  return along(contourToRing(pass.path, FLAT_MM)).map(({ at, mm }) => ({ at, mm, s: (s += (mm / feedMmMin) * 60) }));
-}
-
-function wayS(way: readonly Point[], raised: boolean, { rapidMmMin, raiseS }: CutSettings): number {
-  const mm = way.reduce((sum, p, i) => (i === 0 ? 0 : sum + Math.hypot(p.x - way[i - 1]!.x, p.y - way[i - 1]!.y)), 0);
-  return (mm / rapidMmMin) * 60 + (raised ? raiseS : 0);
+function spotsOf(pass: CutPass, { fromS, rapidS, raiseS, pierceS, cut }: PassTime): Spot[] {
+  const begunS = fromS + rapidS + raiseS + pierceS;
+  let run = runLengthMm(pass.leadIn);
+  return along(contourToRing(pass.path, FLAT_MM)).map(({ at, mm }) => {
+    run += mm;
+    return { at, mm, s: begunS + secondsAt(cut, run) };
+  });
 }
 
 /** Spots cut so far, in squares as wide as heat is felt. */

@@ -37,6 +37,10 @@ export interface SheetWishes {
   readonly marks?: readonly WitnessMark[];
   /** Pieces likelier to tip than the limit are held by two small tabs. */
   readonly tabs?: boolean;
+  /** Held by tabs whatever their chances, by their passes; a rim never. */
+  readonly held?: ReadonlySet<string>;
+  /** Words (CutPass.word) that are cut after all others of their plate. */
+  readonly last?: ReadonlySet<string>;
   /** Share by which the ways between openings may grow so that hot spots are come back to later; usual: 0.04. */
   readonly extraForHeat?: number;
 }
@@ -59,11 +63,10 @@ export function planSheet(
   const circles = marks.map((m) => ({ ...m.at, radiusMm: m.outerMm / 2 }));
   for (const p of placed) p.rims = rimLeads(p.plate, p.work, { sheet, marks: circles, around: p.around }, settings);
 
-  const chosen = visitPlates(placed.map(visitOf));
+  const chosen = visitPlates(placed.map((p) => visitOf(p, wishes.last ?? NONE)));
   const ordered = chosen.flatMap((c) => passesOf(c, byId.get(c.visit.plate.id)!));
-  const slugs = slugsOf(sheet.plates, plans, settings, wishes.tabs === true);
-  const held = wishes.tabs === true ? tabbed(ordered, slugs, settings.kerfMm) : ordered;
-  const passes = addWitness(held, marks, settings.kerfMm);
+  const slugs = slugsOf(sheet.plates, plans, settings, { all: wishes.tabs === true, held: wishes.held ?? NONE });
+  const passes = addWitness(tabbed(ordered, slugs, settings.kerfMm), marks, settings.kerfMm);
   const { rapids, cuttingMm, rapidMm } = linkPasses(passes, slugs, settings);
   const notes = placed.flatMap((p) => notesOf(p.plate, p.work, tightOf(chosen, p)));
   return { widthMm: sheet.widthMm, heightMm: sheet.heightMm, passes, rapids, cuttingMm, rapidMm, slugs, notes };
@@ -117,14 +120,21 @@ function keepOffGuests(host: PlacedWork, kerfMm: number): void {
   }
 }
 
-function visitOf(p: PlacedWork): Visit {
+const NONE: ReadonlySet<string> = new Set();
+
+function visitOf(p: PlacedWork, last: ReadonlySet<string>): Visit {
   const place = (point: Point): Point => placeRing([point], p.plate)[0]!;
   const rims = p.rims.map((l) => ({ pierce: place(l.pierce), at: place(l.start.at) }));
-  return { plate: p.plate, options: p.rounds.flatMap((_, round) => optionsOf(p, round, place)), rims };
+  return { plate: p.plate, options: p.rounds.flatMap((_, round) => optionsOf(p, round, place, last)), rims };
 }
 
-/** A round, begun at each of its words. */
-function optionsOf(p: PlacedWork, round: number, place: (point: Point) => Point): VisitOption[] {
+/** A round, begun at each of its words; what shall come last is kept for its end. */
+function optionsOf(
+  p: PlacedWork,
+  round: number,
+  place: (point: Point) => Point,
+  last: ReadonlySet<string>,
+): VisitOption[] {
   const { openings } = p.work;
   const { order } = p.rounds[round]!;
   const leads = p.leads[round]!;
@@ -133,7 +143,9 @@ function optionsOf(p: PlacedWork, round: number, place: (point: Point) => Point)
   const n = order.length;
   const begins = order.map((_, i) => i).filter((i) => betweenWords(openings, order, i));
   return (begins.length > 0 ? begins : order.map((_, i) => i)).map((i) => {
-    const way = [...order.slice(i), ...order.slice(0, i)];
+    const whole = [...order.slice(i), ...order.slice(0, i)];
+    const isLast = (o: number): boolean => last.has(`${p.plate.id}/${wordOf(openings[o]!)}`);
+    const way = [...whole.filter((o) => !isLast(o)), ...whole.filter(isLast)];
     return {
       order: way,
       round,
@@ -167,7 +179,7 @@ function passesOf({ option, rim }: ChosenVisit, p: PlacedWork): CutPass[] {
   const passes: CutPass[] = [];
   for (const o of option?.order ?? []) {
     const opening = work.openings[o]!;
-    const word = opening.isLoose ? `:${opening.id}` : opening.word;
+    const word = wordOf(opening);
     const inner = opening.inner.map((pass) => passOf(p, pass, best(pass), 'opening', word, []));
     const guests = (p.guests.get(o) ?? []).map((g) => `${g.id}/rim`);
     const after = [...inner.map((i) => i.id), ...guests];
@@ -176,6 +188,11 @@ function passesOf({ option, rim }: ChosenVisit, p: PlacedWork): CutPass[] {
   const rimPass = { ...work.kerf.rim, leads: p.rims, lengthMm: 0 };
   const all = passes.map((pass) => pass.id);
   return [...passes, { ...passOf(p, rimPass, p.rims[rim]!, 'rim', 'rim', all), plate: plate.id }];
+}
+
+/** What is no lettering is a word by itself. */
+function wordOf({ isLoose, id, word }: WorkOpening): string {
+  return isLoose ? `:${id}` : word;
 }
 
 function passOf(

@@ -1,6 +1,6 @@
 import type { NestedSheet } from '../sheet/sheets.ts';
 import type { CutPlan } from './cut-plan.ts';
-import { planSheet } from './plan-sheet.ts';
+import { planSheet, type SheetWishes } from './plan-sheet.ts';
 import type { CutPass, CutSettings, SheetPlan } from './sheet-plan.ts';
 import type { WitnessMark } from './witness.ts';
 
@@ -9,26 +9,33 @@ export function* planSheets(
   sheets: readonly NestedSheet[],
   plans: ReadonlyMap<string, CutPlan>,
   settings: CutSettings,
-  tabs = false,
+  wishes: Omit<SheetWishes, 'marks'> = {},
   marksOf: (sheet: NestedSheet) => readonly WitnessMark[] = () => [],
 ): Generator<SheetPlan> {
   const known = new Map<string, { readonly sheet: NestedSheet; readonly plan: SheetPlan }>();
   for (const sheet of sheets) {
-    const key = keyOf(sheet);
+    const key = keyOf(sheet, wishes);
     const like = known.get(key);
     const plan = like
       ? renamed(like.plan, like.sheet, sheet)
-      : planSheet(sheet, plans, settings, { tabs, marks: marksOf(sheet) });
+      : planSheet(sheet, plans, settings, { ...wishes, marks: marksOf(sheet) });
     if (!like) known.set(key, { sheet, plan });
     yield plan;
   }
 }
 
 /** All that a plan depends on; plates by their place in the list. */
-function keyOf({ widthMm, heightMm, gone, plates }: NestedSheet): string {
+function keyOf({ widthMm, heightMm, gone, plates }: NestedSheet, { held, last }: SheetWishes): string {
   const numbers = new Map(plates.map((p, i) => [p.id, i]));
   const places = plates.map((p) => [p.wish, p.diameterMm, p.x, p.y, p.turnDeg, numbers.get(p.inside ?? '') ?? -1]);
-  return JSON.stringify([widthMm, heightMm, gone, places]);
+  const own = [held, last].map((ids) => plates.map((p) => ownOf(ids, p.id)));
+  return JSON.stringify([widthMm, heightMm, gone, places, own]);
+}
+
+/** Of passes or words those of one plate, without its name. */
+function ownOf(ids: ReadonlySet<string> = new Set(), plate: string): string[] {
+  const head = `${plate}/`;
+  return [...ids].flatMap((id) => (id.startsWith(head) ? [id.slice(head.length)] : [])).sort();
 }
 
 /** The same plan for an equal sheet: only the plates have other names. */

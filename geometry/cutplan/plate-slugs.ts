@@ -6,19 +6,20 @@ import { plateWork } from './plate-work.ts';
 import type { CutPass, CutSettings, Slug, SlugChances } from './sheet-plan.ts';
 import { slugChances, TIP_LIMIT } from './slugs.ts';
 
-/** Pieces of all plates, the likeliest to tip first. Tabs, when wished, hold those above the limit; never a plate. */
+/** Pieces of all plates, the likeliest to tip first. Tabs hold those above the limit, or those that are named; never a plate. */
 export function slugsOf(
   plates: readonly PlacedPlate[],
   plans: ReadonlyMap<string, CutPlan>,
   settings: CutSettings,
-  tabs: boolean,
+  tabs: { readonly all: boolean; readonly held: ReadonlySet<string> },
 ): Slug[] {
   const slugs = plates.flatMap((plate) => {
     const plan = plans.get(plate.wish);
     if (!plan) return [];
     return [...plateChances(plan, settings, plate.turnDeg)].map(([id, chances]): Slug => {
-      const isTabbed = tabs && id !== 'rim' && chances.tips > TIP_LIMIT;
-      return { pass: `${plate.id}/${id}`, plate: plate.id, isTabbed, ...chances };
+      const pass = `${plate.id}/${id}`;
+      const isTabbed = id !== 'rim' && ((tabs.all && chances.tips > TIP_LIMIT) || tabs.held.has(pass));
+      return { pass, plate: plate.id, isTabbed, ...chances };
     });
   });
   return slugs.sort((a, b) => b.tips - a.tips);

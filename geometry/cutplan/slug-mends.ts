@@ -76,11 +76,19 @@ function laterWords(
   risky: ReadonlySet<string>,
 ): { words: string[]; fewerWays: number } | undefined {
   const own = plan.passes.filter((p) => p.plate === plate && p.kind === 'opening');
-  const wordsAtRisk = new Set(own.filter((p) => risky.has(p.id)).map((p) => p.word));
-  const later = own.filter((p) => wordsAtRisk.has(p.word));
-  const first = own.findIndex((p) => risky.has(p.id));
-  if (first < 0 || later.length === own.length) return undefined;
-  // Ways now after the first risky piece that would come before it.
-  const fewerWays = own.slice(first + 1).filter((p) => !wordsAtRisk.has(p.word)).length;
-  return fewerWays > 0 ? { words: [...wordsAtRisk], fewerWays } : undefined;
+  const words = new Set(own.filter((p) => risky.has(p.id)).map((p) => p.word));
+  const fewerWays = waysSaved(plan, plate, words, risky);
+  return fewerWays > 0 ? { words: [...words], fewerWays } : undefined;
+}
+
+/** Ways of a plate that come after a risky piece of these words now, and would come before it were they cut last. */
+export function waysSaved(
+  plan: SheetPlan,
+  plate: string,
+  words: ReadonlySet<string>,
+  risky: ReadonlySet<string>,
+): number {
+  const own = plan.passes.filter((p) => p.plate === plate && p.kind === 'opening');
+  const first = own.findIndex((p) => words.has(p.word) && risky.has(p.id));
+  return first < 0 ? 0 : own.slice(first + 1).filter((p) => !words.has(p.word)).length;
 }

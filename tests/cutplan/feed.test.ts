@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { mmAt, type Motion, roundRun, timeRun } from '../../geometry/cutplan/feed.ts';
+import { mmAt, type Motion, roundRun, secondsAt, timeRun } from '../../geometry/cutplan/feed.ts';
 import { runLengthMm } from '../../geometry/cutplan/contour-walk.ts';
 import { planTime } from '../../geometry/cutplan/plan-time.ts';
 import type { CutPass, CutSettings, Run, SheetPlan } from '../../geometry/cutplan/sheet-plan.ts';
@@ -102,6 +102,10 @@ describe('where the head is', () => {
     expect(mmAt(timed, 0)).toBe(0);
     expect(last).toBeCloseTo(runLengthMm(MIXED), 9);
     expect(mmAt(timed, 99)).toBe(timed.lengthMm);
+    for (let i = 0; i <= 500; i++) {
+      const mm = (timed.lengthMm * i) / 500;
+      expect(mmAt(timed, secondsAt(timed, mm))).toBeCloseTo(mm, 7);
+    }
   });
 });
 

@@ -6,7 +6,7 @@ import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
 import { planSheet } from '../../geometry/cutplan/plan-sheet.ts';
 import { planSheets } from '../../geometry/cutplan/plan-sheets.ts';
 import type { CutPass, CutSettings, SheetPlan } from '../../geometry/cutplan/sheet-plan.ts';
-import { slugMends } from '../../geometry/cutplan/slug-mends.ts';
+import { slugMends, waysSaved } from '../../geometry/cutplan/slug-mends.ts';
 import { placeWitness } from '../../geometry/cutplan/witness.ts';
 import { readDesign } from '../../geometry/design/read-design.ts';
 import { makePlate } from '../../geometry/make-plate.ts';
@@ -148,6 +148,54 @@ describe('heat and pieces', () => {
     const tips = again.slugs.filter((s) => s.plate === turn.plate).reduce((s, p) => s + p.tips, 0);
     expect(tips).toBeCloseTo(turn.after, 6);
     expect(tips).toBeLessThan(turn.before);
+  });
+
+  it('cuts a spot at the moment that the plan says, corners counted', () => {
+    // A lazy head takes longer over the same lines, so each spot has cooled more before its neighbour comes.
+    const sum = (accelerationMmS2: number) =>
+      heatMap(plan, { ...SETTINGS, accelerationMmS2 }).passes.reduce((s, p) => s + p.heat, 0);
+    expect(sum(200)).toBeLessThan(0.95 * sum(20_000));
+  });
+
+  it('holds by tabs the pieces that are named, and no others', () => {
+    const [one, two] = plan.slugs.filter((s) => !s.pass.endsWith('/rim'));
+    const held = new Set([two!.pass, 'half#1/rim']);
+    const again = planSheet(sheet, plans, SETTINGS, { held });
+    expect(again.slugs.filter((s) => s.isTabbed).map((s) => s.pass)).toEqual([two!.pass]);
+    expect(again.passes.filter((p) => p.tabsMm).map((p) => p.id)).toEqual([two!.pass]);
+    expect(again.slugs.find((s) => s.pass === one!.pass)!.isTabbed).toBe(false);
+  });
+
+  it('cuts the words last that are named, and as many ways fewer pass their pieces as was said', () => {
+    const risky = new Set(plan.slugs.filter((s) => s.tips > 0.05).map((s) => s.pass));
+    const of = (p: SheetPlan) => p.passes.filter((pass) => pass.plate === 'half#1' && pass.kind === 'opening');
+    const words = [...new Set(of(plan).map((p) => p.word))].filter((w) =>
+      of(plan).some((p) => p.word === w && risky.has(p.id)),
+    );
+    const word = words.find((w) => waysSaved(plan, 'half#1', new Set([w]), risky) > 0)!;
+    const last = new Set([word]);
+    const again = planSheet(sheet, plans, SETTINGS, { last });
+    expect(judgeSheetPlan(again, sheet, SETTINGS)).toEqual([]);
+    const after = of(again).map((p) => p.word);
+    expect(after.slice(after.indexOf(word)).every((w) => w === word)).toBe(true);
+    expect(waysSaved(again, 'half#1', last, risky)).toBe(0);
+    expect([...of(again)].map((p) => p.id).sort()).toEqual(
+      of(plan)
+        .map((p) => p.id)
+        .sort(),
+    );
+  });
+
+  it('plans alike sheets apart where something is wished of one', () => {
+    const other = {
+      ...sheet,
+      number: 2,
+      plates: sheet.plates.map((p) => ({ ...p, id: `${p.id}0`, ...(p.inside && { inside: `${p.inside}0` }) })),
+    };
+    const held = new Set([plan.slugs.find((s) => s.plate === 'half#1' && !s.pass.endsWith('/rim'))!.pass]);
+    const [first, second] = [...planSheets([sheet, other], plans, SETTINGS, { held })];
+    expect(first!.slugs.filter((s) => s.isTabbed)).toHaveLength(1);
+    expect(second!.slugs.filter((s) => s.isTabbed)).toHaveLength(0);
   });
 
   it('holds pieces above the limit by tabs where that is wished', () => {

@@ -33,7 +33,7 @@ export function PlateButtons({ sheet, view }: PlateButtonsProps) {
     if (move) {
       work.move(plate.id, sheetAt, { x: plate.x + move[0] * step, y: plate.y + move[1] * step }, false);
     } else if (e.key === '[' || e.key === ']') {
-      work.turn(plate.id, plate.turnDeg + (e.key === ']' ? 5 : -5));
+      work.turn([plate.id], plate.turnDeg + (e.key === ']' ? 5 : -5));
     } else if (e.key.toLowerCase() === 'l' && !e.ctrlKey && !e.metaKey) work.lock(plate.id, !plate.locked);
     else if (e.key === 'PageDown' || e.key === 'PageUp') {
       const at = sheet.plates.indexOf(plate) + (e.key === 'PageDown' ? 1 : -1);

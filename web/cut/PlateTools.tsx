@@ -40,7 +40,7 @@ export function PlateTools() {
               kind="icon"
               aria-label={t('cut.hand.turnLeft', { by: TURN_DEG })}
               title={t('cut.hand.turnLeft', { by: TURN_DEG })}
-              onClick={() => work.turn(plate.id, plate.turnDeg - TURN_DEG)}
+              onClick={() => work.turn([plate.id], plate.turnDeg - TURN_DEG)}
             >
               <RotateCcw size={18} aria-hidden />
             </Button>
@@ -48,7 +48,7 @@ export function PlateTools() {
               kind="icon"
               aria-label={t('cut.hand.turnRight', { by: TURN_DEG })}
               title={t('cut.hand.turnRight', { by: TURN_DEG })}
-              onClick={() => work.turn(plate.id, plate.turnDeg + TURN_DEG)}
+              onClick={() => work.turn([plate.id], plate.turnDeg + TURN_DEG)}
             >
               <RotateCw size={18} aria-hidden />
             </Button>

@@ -87,7 +87,7 @@ export function createCutStore(): CutStore {
     faults: [],
     sheetAt: 0,
     selected: undefined,
-    wishes: { tabs: false, witness: false, stages: 1 },
+    wishes: { tabs: false, held: [], last: [], witness: false, stages: 1 },
     planned: undefined,
     changed: [],
     shown: { numbers: false, rapids: true, leads: true, heat: false },

@@ -5,7 +5,7 @@ import { planStillFits } from '../../geometry/files/job.ts';
 import { checkSheet } from '../../geometry/sheet/check-nest.ts';
 import { lockOnSheets, moveOnSheets, turnOnSheets } from '../../geometry/sheet/move-on-sheet.ts';
 import { restOf } from '../../geometry/sheet/sheet-use.ts';
-import type { NestedSheet, PlacedPlate } from '../../geometry/sheet/sheets.ts';
+import type { NestedSheet } from '../../geometry/sheet/sheets.ts';
 import type { Refused } from '../../geometry/words/wording.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { settingsFor } from '../../geometry/cutplan/settings-for.ts';
@@ -38,7 +38,7 @@ export interface CutWork {
   /** Gives all plates back to the tool. */
   readonly placeAnew: () => void;
   readonly move: (id: string, to: number, at: { readonly x: number; readonly y: number }, slide?: boolean) => void;
-  readonly turn: (id: string, turnDeg: number) => void;
+  readonly turn: (ids: readonly string[], turnDeg: number) => void;
   readonly lock: (id: string, locked: boolean) => void;
   readonly undo: () => void;
   readonly redo: () => void;
@@ -223,12 +223,6 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
     lay(sheets, state.sheetAt);
   }
 
-  function plateOf(id: string): PlacedPlate | undefined {
-    return get()
-      .sheets.flatMap(({ plates }) => plates)
-      .find((p) => p.id === id);
-  }
-
   return {
     async look() {
       const { items, planned } = get();
@@ -266,9 +260,9 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
       const moved = moveOnSheets(sheets, id, to, at, { wishes: wishesOf(state), gaps: gapsOf(state, book) }, slide);
       byHand(moved.sheets, to);
     },
-    turn(id, turnDeg) {
-      const before = plateOf(id);
-      if (before) byHand(turnOnSheets(get().sheets, id, turnDeg, wishesOf(get())));
+    turn(ids, turnDeg) {
+      const wishes = wishesOf(get());
+      byHand(ids.reduce((sheets, id) => turnOnSheets(sheets, id, turnDeg, wishes), get().sheets));
     },
     lock: (id, locked) => {
       // where it lies stays as it is, and so does the plan

@@ -110,15 +110,19 @@ function paintRapids(ctx: CanvasRenderingContext2D, { plan }: PlannedSheet, inks
   ctx.restore();
 }
 
+const MOST_DOT_MM = 4;
+
 function paintLeads(ctx: CanvasRenderingContext2D, { plan }: PlannedSheet, inks: Inks, px: number): void {
-  ctx.lineWidth = 1.5 * px;
+  // from afar a dot would hide the letters
+  const dot = Math.min(1.8 * px, MOST_DOT_MM);
+  ctx.lineWidth = Math.min(1.5 * px, MOST_DOT_MM);
   ctx.strokeStyle = inks.copper;
   ctx.fillStyle = inks.copper;
   ctx.beginPath();
   for (const pass of plan.passes) {
     ctx.stroke(passPaths(pass).lead);
     ctx.moveTo(pass.pierce.x, -pass.pierce.y);
-    ctx.arc(pass.pierce.x, -pass.pierce.y, 1.8 * px, 0, 2 * Math.PI);
+    ctx.arc(pass.pierce.x, -pass.pierce.y, dot, 0, 2 * Math.PI);
   }
   ctx.fill();
 }

@@ -47,7 +47,12 @@ export interface CutPlate {
 
 /** What a person wishes for the order of cutting. */
 export interface PlanWishes {
+  /** All pieces that may tip held by small tabs. */
   readonly tabs: boolean;
+  /** Pieces held by tabs one by one, by their passes. */
+  readonly held: readonly string[];
+  /** Words cut last of their plate. */
+  readonly last: readonly string[];
   readonly witness: boolean;
   /** Stages with witness marks of their own; 1: only at the end. */
   readonly stages: number;

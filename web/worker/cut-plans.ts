@@ -32,7 +32,9 @@ export function keptPlans(job: PlanJob, drawn: Drawn): KeptPlans {
   const settings = found;
   const placed = job.sheets.map((sheet) => (job.wishes.witness ? marksOn(sheet) : { marks: [], findings: [] }));
   const marksOf = (sheet: NestedSheet) => placed[job.sheets.indexOf(sheet)]?.marks ?? [];
-  const coming = planSheets(job.sheets, drawn.plans, settings, job.wishes.tabs, marksOf);
+  const { tabs, held, last } = job.wishes;
+  const sheetWishes = { tabs, held: new Set(held), last: new Set(last) };
+  const coming = planSheets(job.sheets, drawn.plans, settings, sheetWishes, marksOf);
   const made: SheetPlan[] = [];
 
   function marksOn(sheet: NestedSheet) {

@@ -54,12 +54,13 @@ export interface PriceAsked {
   readonly setUps: number;
 }
 
-/** undefined for a process that is not in the book. */
+/** undefined for a process that is not in the book, and for a book without costs, as the public has it. */
 export function priceOf(book: StockBook, stock: Stock, asked: PriceAsked): Price | undefined {
   const process = processIn(book, stock.process);
   if (!process) return undefined;
   const { work, currency } = book;
-  const { machine } = process;
+  const { setUpMin, ratePerHour } = process.machine;
+  if (!work || !setUpMin || !ratePerHour) return undefined;
   const plates = asked.plates.reduce((sum, p) => sum + p.quantity, 0);
   const cutM = asked.plates.reduce((sum, p) => sum + (p.quantity * p.cuttingMm) / 1000, 0);
   const line = (code: PriceCode, count: number, unit: PriceLine['unit'], each: number): PriceLine => ({
@@ -69,19 +70,19 @@ export function priceOf(book: StockBook, stock: Stock, asked: PriceAsked): Price
     each,
     minor: toMinor(count * each, currency),
   });
-  const machineMinute = machine.ratePerHour.value / 60;
+  const machineMinute = ratePerHour.value / 60;
   const handMinute = work.ratePerHour.value / 60;
   const minutes = (code: PriceCode, count: number, each: number) => line(code, count, 'minutes', each);
   const sheets = asked.sheets.map(({ kind, share, price }) => ({ ...line('sheet', share, 'sheets', price), kind }));
   const doing = [
     minutes('preparing', work.preparingMin.value, handMinute),
-    minutes('set-up', asked.setUps * machine.setUpMin.value, machineMinute),
+    minutes('set-up', asked.setUps * setUpMin.value, machineMinute),
     minutes('machine', asked.machineS / 60, machineMinute),
     minutes('finishing', plates * work.finishingMinPerPlate.value + cutM * work.finishingMinPerMetre.value, handMinute),
     minutes('packing', work.packingMinPerOrder.value + plates * work.packingMinPerPlate.value, handMinute),
     line('package', 1, 'pieces', work.packagePerOrder.value + plates * work.packagePerPlate.value),
   ];
-  const off = percentOff(book, plates);
+  const off = percentOff(work.quantitySteps, plates);
   // The sheet costs what it costs: only the work grows cheaper by the number.
   const doingMinor = doing.reduce((sum, l) => sum + l.minor, 0);
   const less: PriceLine[] = off > 0 ? [lessLine(off, doingMinor, currency, line)] : [];
@@ -100,34 +101,42 @@ function lessLine(
 }
 
 /** The step with the most plates that the order reaches. */
-function percentOff({ work }: StockBook, plates: number): number {
-  const reached = work.quantitySteps.filter((step) => step.from <= plates);
+function percentOff(steps: NonNullable<StockBook['work']>['quantitySteps'], plates: number): number {
+  const reached = steps.filter((step) => step.from <= plates);
   return reached.reduce((best, step) => (step.from > best.from ? step : best), { from: 0, percentOff: 0 }).percentOff;
 }
 
 /**
  * What the plates of some wishes pay for of the sheets they lie on: the sheet with its skeleton, less what goes back on
- * the rack, is shared by area among all plates that lie on it.
+ * the rack, is shared by area among all plates that lie on it. undefined where the book does not say what they cost.
  */
 export function sheetShares(
   book: StockBook,
   stock: Stock,
   { sheets, rest }: Pick<Nest, 'sheets' | 'rest'>,
   isOwn: (wish: string) => boolean,
-): SheetShare[] {
+): SheetShare[] | undefined {
+  if (!book.work) return undefined;
   const least = book.work.leastRemnantMm.value;
-  return sheets.flatMap((sheet, i) => {
+  const shares: SheetShare[] = [];
+  for (const [i, sheet] of sheets.entries()) {
     const kept = rest?.sheet === i && Math.min(rest.kind.widthMm, rest.kind.heightMm) >= least ? rest.kind : undefined;
     const whole = sheet.widthMm * sheet.heightMm;
     const used = whole - (kept ? kept.widthMm * kept.heightMm : 0);
     const all = platesMm2(sheet, () => true);
     const own = platesMm2(sheet, isOwn);
-    if (own === 0) return [];
-    return [{ kind: sheet.kind, share: ((used / whole) * own) / all, price: sheetPrice(book, stock, sheet) }];
-  });
+    if (own === 0) continue;
+    const price = sheetPrice(book, stock, sheet);
+    if (price === undefined) return undefined;
+    shares.push({ kind: sheet.kind, share: ((used / whole) * own) / all, price });
+  }
+  return shares;
 }
 
-/** One plate before any sheet is laid out: it pays for the square around it, with half the skeleton's web all round. */
+/**
+ * One plate before any sheet is laid out: it pays for the square around it, with half the skeleton's web all round.
+ * undefined where no sheet is large enough, or the book does not say what it costs.
+ */
 export function guessedShare(
   book: StockBook,
   stock: Stock,
@@ -138,27 +147,23 @@ export function guessedShare(
   const sheet = book.sheets.find(
     (s) => (s.materials?.includes(stock.material) ?? true) && Math.min(s.widthMm, s.heightMm) >= side,
   );
-  return (
-    sheet && {
-      kind: sheet.id,
-      share: (side * side) / (sheet.widthMm * sheet.heightMm),
-      price: sheetPrice(book, stock, { ...sheet, kind: sheet.id }),
-    }
-  );
+  const price = sheet && sheetPrice(book, stock, { ...sheet, kind: sheet.id });
+  if (!sheet || price === undefined) return undefined;
+  return { kind: sheet.id, share: (side * side) / (sheet.widthMm * sheet.heightMm), price };
 }
 
-/** What a whole sheet costs: as the file says it for this sheet, else its weight at the material's price. */
+/** What a whole sheet costs: as the file says it for this sheet, else its weight at the material's price, if it says one. */
 export function sheetPrice(
   book: StockBook,
   stock: Stock,
   sheet: Pick<NestedSheet, 'kind' | 'widthMm' | 'heightMm'>,
-): number {
+): number | undefined {
   const said = book.sheets
     .find((s) => s.id === sheet.kind)
     ?.prices?.find((p) => p.material === stock.material && p.thicknessMm === stock.thicknessMm);
   if (said) return said.price.value;
   const material: Material | undefined = materialIn(book, stock.material);
-  if (!material) return 0;
+  if (!material?.pricePerKg) return undefined;
   const kg = sheetMassKg(sheet.widthMm * sheet.heightMm, stock.thicknessMm, material.densityKgM3.value);
   return kg * material.pricePerKg.value;
 }

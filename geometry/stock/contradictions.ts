@@ -1,13 +1,14 @@
 import { visible } from '../design/visible.ts';
 import { refusedStock, sayOfStock } from '../words/say-stock.ts';
 import type { Refused, Wording } from '../words/wording.ts';
+import type { Path, PlacedFault } from './file-faults.ts';
 import type { StockFile } from './stock-schema.ts';
 
 type FileMaterial = StockFile['materials'][number];
 type FileProcess = StockFile['processes'][number];
 
 /** What the schema cannot say: names that lead nowhere, and parts that speak against each other. The first, or none. */
-export function contradictionIn(file: StockFile): Refused | undefined {
+export function contradictionIn(file: StockFile): PlacedFault | undefined {
   const { materials, processes, sheets, advice } = file;
   const known = { material: idsOf(materials), process: idsOf(processes) };
   const strange = (who: Wording, kind: keyof typeof known, ids: readonly string[]): Refused | undefined => {
@@ -17,33 +18,42 @@ export function contradictionIn(file: StockFile): Refused | undefined {
     return refusedStock(key, { who, id: visible(missing) });
   };
   return firstOf([
-    () => idTwice(materials, 'materials') ?? idTwice(processes, 'processes') ?? idTwice(sheets, 'sheets'),
-    ...materials.flatMap((material) => [
-      () => strange(nameOf('stockFile.material', material), 'process', Object.keys(material.processes)),
-      () => materialFault(material, processes),
-    ]),
-    ...processes.flatMap((process) => [
-      () =>
-        strange(
-          nameOf('stockFile.process', process),
-          'material',
-          process.cutting.flatMap((c) => c.materials),
-        ),
-      () => processFault(process),
-    ]),
-    ...sheets.map((sheet) => {
-      const named = [...(sheet.materials ?? []), ...(sheet.prices ?? []).map((p) => p.material)];
-      return () => strange(nameOf('stockFile.sheet', sheet), 'material', named);
+    ...(['materials', 'processes', 'sheets'] as const).map((list) => () => idTwice(file[list], list)),
+    ...materials.flatMap((material, i) => {
+      const at = ['materials', i];
+      return [
+        () => placed(at, strange(nameOf('stockFile.material', material), 'process', Object.keys(material.processes))),
+        () => placed(at, materialFault(material, processes)),
+      ];
     }),
-    () =>
-      file.neverMeet.some((n) => n.why === undefined && n.reason === undefined)
-        ? refusedStock('stockFile.meetingUnreasoned')
-        : undefined,
+    ...processes.flatMap((process, i) => {
+      const at = ['processes', i];
+      const cut = process.cutting.flatMap((c) => c.materials);
+      return [
+        () => placed(at, strange(nameOf('stockFile.process', process), 'material', cut)),
+        () => placed(at, processFault(process)),
+      ];
+    }),
+    ...sheets.map((sheet, i) => {
+      const inside = [...(sheet.materials ?? []), ...(sheet.prices ?? []).map((p) => p.material)];
+      return () => placed(['sheets', i], strange(nameOf('stockFile.sheet', sheet), 'material', inside));
+    }),
+    () => {
+      const i = file.neverMeet.findIndex((n) => n.why === undefined && n.reason === undefined);
+      return i < 0 ? undefined : placed(['neverMeet', i], refusedStock('stockFile.meetingUnreasoned'));
+    },
     () => {
       const who = sayOfStock('stockFile.advice');
-      return strange(who, 'material', [...advice.paint, ...advice.torch]) ?? strange(who, 'process', [advice.process]);
+      return placed(
+        ['advice'],
+        strange(who, 'material', [...advice.paint, ...advice.torch]) ?? strange(who, 'process', [advice.process]),
+      );
     },
   ]);
+}
+
+function placed(path: Path, refused: Refused | undefined): PlacedFault | undefined {
+  return refused && { path, refused };
 }
 
 function idsOf(list: readonly { readonly id: string }[]): Set<string> {
@@ -54,7 +64,7 @@ function nameOf(key: Parameters<typeof sayOfStock>[0], { id }: { readonly id: st
   return sayOfStock(key, { id: visible(id) });
 }
 
-function firstOf(faults: readonly (() => Refused | undefined)[]): Refused | undefined {
+function firstOf(faults: readonly (() => PlacedFault | undefined)[]): PlacedFault | undefined {
   for (const fault of faults) {
     const found = fault();
     if (found !== undefined) return found;
@@ -62,9 +72,11 @@ function firstOf(faults: readonly (() => Refused | undefined)[]): Refused | unde
   return undefined;
 }
 
-function idTwice(list: readonly { readonly id: string }[], what: string): Refused | undefined {
-  const twice = list.find(({ id }, i) => list.findIndex((other) => other.id === id) !== i);
-  return twice && refusedStock('stockFile.twice', { list: what, id: visible(twice.id) });
+function idTwice(list: readonly { readonly id: string }[], what: string): PlacedFault | undefined {
+  const i = list.findIndex(({ id }, at) => list.findIndex((other) => other.id === id) !== at);
+  return i < 0
+    ? undefined
+    : placed([what, i], refusedStock('stockFile.twice', { list: what, id: visible(list[i]!.id) }));
 }
 
 function materialFault(material: FileMaterial, processes: readonly FileProcess[]): Refused | undefined {

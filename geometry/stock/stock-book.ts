@@ -47,7 +47,7 @@ export function bookOf(file: StockFile): StockBook {
     sheets,
     rules,
     advice,
-    work,
+    ...(work && { work }),
     materials: file.materials.map((m) => materialOfFile(m, file)),
   };
 }

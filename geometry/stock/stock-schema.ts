@@ -60,7 +60,8 @@ const material = z.strictObject({
       ]),
     )
     .check(z.minLength(1), z.maxLength(60)),
-  pricePerKg: sourced(0, 1e7),
+  /** An inner cost; absent in a file that others may read. */
+  pricePerKg: z.optional(sourced(0, 1e7)),
   torch: fit,
   /** By process; a process that is absent does not cut it. */
   processes: z.record(id, fit),
@@ -128,9 +129,9 @@ const process = z.strictObject({
     /** Left between the rims of two plates, and between a rim and the sheet's edge. */
     skeletonWebMm: sourced(0, 500),
     edgeMm: sourced(0, 500),
-    /** To load a sheet, set the machine and clear it again. */
-    setUpMin: sourced(0, 10_000),
-    ratePerHour: sourced(0, 1e7),
+    /** To load a sheet, set the machine and clear it again. With the rate an inner cost, both absent as above. */
+    setUpMin: z.optional(sourced(0, 10_000)),
+    ratePerHour: z.optional(sourced(0, 1e7)),
   }),
 });
 
@@ -198,26 +199,28 @@ export const stockFileSchema = z.strictObject({
       .check(z.minLength(1)),
     source,
   }),
-  /** Work by hand, and what goes around the plates; inner costs, not shown to customers. */
-  work: z.strictObject({
-    ratePerHour: sourced(0, 1e7),
-    /** To read a design in and check it, once for each. */
-    preparingMin: sourced(0, 10_000),
-    /** To deburr and clean. */
-    finishingMinPerPlate: sourced(0, 10_000),
-    finishingMinPerMetre: sourced(0, 1000),
-    packingMinPerOrder: sourced(0, 10_000),
-    packingMinPerPlate: sourced(0, 10_000),
-    packagePerOrder: sourced(0, 1e7),
-    packagePerPlate: sourced(0, 1e7),
-    /** What is left of a sheet goes back on the rack when its narrower side has this; otherwise the order pays for it. */
-    leastRemnantMm: sourced(0, 20_000),
-    /** From so many plates of an order on, so many per cent less of all but the sheet. */
-    quantitySteps: z
-      .array(z.strictObject({ from: z.int().check(z.gte(1), z.lte(1e6)), percentOff: number(0, 90) }))
-      .check(z.maxLength(50)),
-    quantityStepsSource: source,
-  }),
+  /** Work by hand, and what goes around the plates; inner costs, not shown to customers, absent as above. */
+  work: z.optional(
+    z.strictObject({
+      ratePerHour: sourced(0, 1e7),
+      /** To read a design in and check it, once for each. */
+      preparingMin: sourced(0, 10_000),
+      /** To deburr and clean. */
+      finishingMinPerPlate: sourced(0, 10_000),
+      finishingMinPerMetre: sourced(0, 1000),
+      packingMinPerOrder: sourced(0, 10_000),
+      packingMinPerPlate: sourced(0, 10_000),
+      packagePerOrder: sourced(0, 1e7),
+      packagePerPlate: sourced(0, 1e7),
+      /** What is left of a sheet goes back on the rack when its narrower side has this; otherwise the order pays for it. */
+      leastRemnantMm: sourced(0, 20_000),
+      /** From so many plates of an order on, so many per cent less of all but the sheet. */
+      quantitySteps: z
+        .array(z.strictObject({ from: z.int().check(z.gte(1), z.lte(1e6)), percentOff: number(0, 90) }))
+        .check(z.maxLength(50)),
+      quantityStepsSource: source,
+    }),
+  ),
 });
 
 export type StockFile = z.infer<typeof stockFileSchema>;

@@ -3,6 +3,16 @@
  * along only where such files are read. Parts of the file are named as they stand in it, whatever the language.
  */
 export const STOCK_SAID_EN = {
+  jsonFile: {
+    atLine: 'Line {{line}}: {{problem}}',
+    broken:
+      'Line {{line}}: here this file stops being sound JSON. Look for a comma, a quote or a bracket too few or too many.',
+    deep: 'Line {{line}}: this file holds groups in groups far deeper than any of ours. It was tampered with; do not use it.',
+    forbidden:
+      'Line {{line}}: this file holds a part named "{{name}}", which none of ours has. It was tampered with; do not use it.',
+    strangeParts: 'holds {{names}}, which no such file has',
+    twice: 'Line {{line}}: the part "{{name}}" stands here a second time in its group. Take one of the two out.',
+  },
   stockFile: {
     advice: 'the advice',
     classForFlames:
@@ -20,9 +30,6 @@ export const STOCK_SAID_EN = {
     meetingUnreasoned: 'In this stock file, a row of neverMeet has no reason. Give it "why" or "reason".',
     newer:
       'This stock file is of version {{version}}, and this Bridgehead reads up to version {{newest}}. Use a newer Bridgehead.',
-    notJson: 'This stock file is not sound JSON. Look for a comma or a bracket too few or too many.',
-    notJsonAt:
-      'This stock file is not sound JSON: something is wrong about line {{line}}. Look for a comma or a bracket too few or too many.',
     notStock: 'This is not a stock file: its part "format" should be "{{format}}".',
     process: 'process "{{id}}"',
     processUnknown:
@@ -32,7 +39,6 @@ export const STOCK_SAID_EN = {
     sheet: 'sheet "{{id}}"',
     speedsUnsorted:
       'In this stock file, process "{{id}}" has speeds whose rows do not grow in thickness. Sort them, each thickness once.',
-    strangeParts: 'holds {{names}}, which no stock file has',
     thicknessTurned:
       'In this stock file, process "{{id}}" cuts {{family}} from {{least}} to {{most}} mm. Change the two about.',
     twice: 'In this stock file, two {{list}} carry the same id, "{{id}}". Give one of them another.',

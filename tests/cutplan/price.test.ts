@@ -141,13 +141,13 @@ describe('the share of a sheet', () => {
   });
 
   it('takes the skeleton too, shared by area, less what goes back on the rack', () => {
-    const share = (nest: Parameters<typeof sheetShares>[2]) => sheetShares(BUILT_IN, STEEL, nest, (w) => w === 'a');
+    const share = (nest: Parameters<typeof sheetShares>[2]) => sheetShares(BUILT_IN, STEEL, nest, (w) => w === 'a')!;
     expect(share({ sheets: [sheet] })[0]?.share).toBeCloseTo(0.8, 12);
     expect(share(rest(1500))[0]?.share).toBeCloseTo(0.8 * 0.4, 12);
     // Too narrow to keep: 200 of 250 mm.
     expect(share(rest(200))[0]?.share).toBeCloseTo(0.8, 12);
     expect(sheetShares(BUILT_IN, STEEL, rest(1500), () => false)).toEqual([]);
-    const both = sheetShares(BUILT_IN, STEEL, rest(1500), () => true);
+    const both = sheetShares(BUILT_IN, STEEL, rest(1500), () => true)!;
     expect(both[0]?.share).toBeCloseTo(0.4, 12);
   });
 
@@ -163,5 +163,19 @@ describe('the share of a sheet', () => {
   it('before a sheet is laid out is the square around the plate, and none where no sheet is so large', () => {
     expect(guessedShare(BUILT_IN, STEEL, 496, 4)?.share).toBeCloseTo((500 * 500) / (2500 * 1250), 12);
     expect(guessedShare(BUILT_IN, STEEL, 1499, 4)).toBeUndefined();
+  });
+
+  it('is not known, and so no price, where the book does not say what things cost', () => {
+    const { work: _, ...others } = BUILT_IN;
+    const bare: StockBook = { ...others, materials: others.materials.map(({ pricePerKg: __, ...m }) => m) };
+    const one = { diameterMm: 496, quantity: 1, cuttingMm: 1000 };
+    expect(guessedShare(bare, STEEL, 496, 4)).toBeUndefined();
+    expect(sheetShares(bare, STEEL, { sheets: [sheet] }, () => true)).toBeUndefined();
+    expect(priceOf(bare, STEEL, { plates: [one], sheets: [], machineS: 60, setUps: 1 })).toBeUndefined();
+    const noRate: StockBook = {
+      ...BUILT_IN,
+      processes: BUILT_IN.processes.map(({ machine: { ratePerHour: ___, ...machine }, ...p }) => ({ ...p, machine })),
+    };
+    expect(priceOf(noRate, STEEL, { plates: [one], sheets: [], machineS: 60, setUps: 1 })).toBeUndefined();
   });
 });

@@ -60,7 +60,7 @@ describe('the stock file that ships', () => {
 describe('a stock file that is wrong is refused with the place and what to do', () => {
   it.each<[string, string, RegExp]>([
     ['empty', '  ', /empty/],
-    ['no JSON', '{\n  "format": "bridgehead-stock",\n  "version": 1,,\n}', /JSON.*line 3/],
+    ['no JSON', '{\n  "format": "bridgehead-stock",\n  "version": 1,,\n}', /Line 3: .*JSON/],
     ['another file', '{"format":"bridgehead-design"}', /not a stock file/],
     ['a list', '[]', /not a stock file/],
     ['too new', '{"format":"bridgehead-stock","version":9}', /version 9.*version 1.*newer/],
@@ -85,7 +85,7 @@ describe('a stock file that is wrong is refused with the place and what to do', 
       (f) => (f.processes[4].kerfMm.value = -1),
       /\("plasma"\) kerfMm value is -1, below the least/,
     ],
-    ['a part nobody knows', (f) => (f.rules.luck = 1), /rules holds "luck", which no stock file has/],
+    ['a part nobody knows', (f) => (f.rules.luck = 1), /rules holds "luck", which no such file has/],
     [
       'a gauge outside',
       (f) => (f.materials[0].thicknesses[0] = { gauge: 40 }),
@@ -130,6 +130,34 @@ describe('a stock file that is wrong is refused with the place and what to do', 
     expect(kerf).toMatch(/Materialdatei, processes\[1\] \("fibre-laser"\) kerfMm source, fehlt/);
     expect(said((f) => (f.advice.torch = ['gold']))).toMatch(/der Rat.* das Material „gold“/);
     await speak('en');
+  });
+});
+
+describe('the line of the file', () => {
+  const LINES = SHIPPED.split('\n');
+  const lineWith = (sign: string): number => LINES.findIndex((line) => line.includes(sign)) + 1;
+  const problemIn = (text: string): string => {
+    const read = readStock(text);
+    return 'problem' in read ? read.problem : '';
+  };
+
+  it('stands in front of what is wrong with a part, missing ones told at the group they belong in', () => {
+    const spoiled = SHIPPED.replace('"sagMm": { "value":', '"sagMm": { "valu":');
+    expect(problemIn(spoiled)).toMatch(new RegExp(`^Line ${lineWith('"sagMm"')}: In this stock file, rules sagMm `));
+  });
+
+  it('stands in front of a contradiction', () => {
+    const spoiled = SHIPPED.replace('"id": "stainless-430"', '"id": "stainless-304"');
+    expect(problemIn(spoiled)).toMatch(
+      new RegExp(`^Line ${lineWith('"id": "stainless-430"') - 1}: .*same id, "stainless-304"`),
+    );
+  });
+
+  it('is told of a part that stands twice, which the engine would take in silence', () => {
+    const spoiled = SHIPPED.replace('"currency": "EUR",', '"currency": "EUR",\n  "currency": "USD",');
+    expect(problemIn(spoiled)).toBe(
+      'Line 5: the part "currency" stands here a second time in its group. Take one of the two out.',
+    );
   });
 });
 

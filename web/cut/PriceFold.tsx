@@ -86,7 +86,7 @@ export function PriceFold() {
           </tfoot>
         </table>
       )}
-      <p className={css.note}>{t('cut.price.inner')}</p>
+      <p className={css.note}>{price ? t('cut.price.inner') : t('cut.price.noCosts')}</p>
     </>
   );
 }

@@ -17,6 +17,7 @@ import { stockOf } from './order.ts';
 /** Every process of the shop for one plate: can it, how fine, how long, at what cost. */
 export function ProcessFold() {
   const { work } = useCutParts();
+  const { book } = usePage();
   const plates = useCut((s) => s.plates);
   const stock = useCut(stockOf);
   const unit = useUi((s) => s.unit);
@@ -78,6 +79,7 @@ export function ProcessFold() {
             </tbody>
           </table>
           <p className={css.note}>{t('cut.process.guess')}</p>
+          {!book.work && <p className={css.note}>{t('cut.price.noCosts')}</p>}
         </>
       )}
     </>

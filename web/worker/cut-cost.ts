@@ -23,15 +23,18 @@ export function orderCost(
     sums.pierces += plan.passes.length;
   });
   const placed = sheets.flatMap((sheet) => sheet.plates);
-  const price = priceOf(book, stock, {
-    plates: plates.flatMap(({ wish, diameterMm, cuttingMm }) => {
-      const quantity = placed.filter((p) => p.wish === wish).length;
-      return quantity > 0 ? [{ diameterMm, quantity, cuttingMm }] : [];
-    }),
-    sheets: sheetShares(book, stock, { sheets, ...(rest && { rest }) }, () => true),
-    machineS: sums.totalS,
-    setUps: sheets.length,
-  });
+  const shares = sheetShares(book, stock, { sheets, ...(rest && { rest }) }, () => true);
+  const price =
+    shares &&
+    priceOf(book, stock, {
+      plates: plates.flatMap(({ wish, diameterMm, cuttingMm }) => {
+        const quantity = placed.filter((p) => p.wish === wish).length;
+        return quantity > 0 ? [{ diameterMm, quantity, cuttingMm }] : [];
+      }),
+      sheets: shares,
+      machineS: sums.totalS,
+      setUps: sheets.length,
+    });
   const { cutS, pierceS, rapidS, raiseS, ...others } = sums;
   return { ...others, times: { cutS, pierceS, rapidS, raiseS }, ...(price && { price }) };
 }

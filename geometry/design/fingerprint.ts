@@ -37,7 +37,7 @@ export function shortFingerprint(design: Design, shopRules?: object): string {
 const COUNTED_AS = 2;
 
 function whatIsCut(design: Design): object {
-  const diameters = [...new Set(design.plates.map((p) => canonicalJson(cutOf(p, design))))].sort();
+  const diameters = [...new Set(design.plates.map((p) => canonicalJson(plateAsCut(p, design))))].sort();
   const faces = new Set(design.elements.flatMap((e) => (isText(e) ? [e.face] : [])));
   return {
     format: design.format,
@@ -61,7 +61,7 @@ function whatIsCut(design: Design): object {
  * reach it, and with that whether its openings to lift it by are cut; on a barrel's side, the radius of the roll, where
  * nobody measured it.
  */
-function headAsCut({ head, plates, lifting, surface }: Design): unknown {
+export function headAsCut({ head, plates, lifting, surface }: Design): unknown {
   const follows = plates.some((p) => p.diameter === 'fit' || 'share' in p.diameter);
   const lifted = lifting !== undefined && surface === 'head';
   if (!follows && !lifted && surface === 'head') return 'not needed';
@@ -73,13 +73,13 @@ function headAsCut({ head, plates, lifting, surface }: Design): unknown {
 }
 
 /** A ring that masks is cut by the diameter of the plate it takes in. */
-function cutOf(plate: PlateSpec, design: Design): unknown {
+export function plateAsCut(plate: PlateSpec, design: Design): unknown {
   if (plate.masks === undefined) return plate.diameter;
   return { diameter: plate.diameter, masks: design.plates.find((p) => p.id === plate.masks)?.diameter ?? 'none' };
 }
 
 /** Without what only the screen and paper know: id, lock, a drawing's name. */
-function elementAsCut(element: DesignElement): unknown {
+export function elementAsCut(element: DesignElement): unknown {
   const { locked: _, ...cut } = element;
   return cut.kind === 'artwork' ? { ...cut, id: '', name: '' } : { ...cut, id: '' };
 }

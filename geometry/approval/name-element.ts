@@ -1,0 +1,30 @@
+import type { DesignElement } from '../design/schema.ts';
+import { MOTIF_LABELS } from '../motifs/labels.ts';
+import { motifWords, say } from '../words/say.ts';
+import { sayHere } from '../words/say-approval.ts';
+import type { Wording } from '../words/wording.ts';
+
+/** What a person would call an element: its text in quotation marks, the kind of border, the motif or the drawing's name. */
+export function elementName(element: DesignElement): Wording {
+  switch (element.kind) {
+    case 'border':
+      return say(`names.${element.style}Border`);
+    case 'motif':
+      return say('names.namedMotif', { motif: motifWords(motifLabel(element.motif)) });
+    case 'artwork':
+      return say('names.namedDrawing', { name: shortened(element.name) });
+    case 'ringText':
+    case 'lineText':
+      return element.text.trim() === ''
+        ? sayHere('kinds.emptyText')
+        : say('names.text', { text: shortened(element.text.trim()) });
+  }
+}
+
+function motifLabel(id: string): string {
+  return (Object.hasOwn(MOTIF_LABELS, id) ? MOTIF_LABELS[id] : undefined) ?? id;
+}
+
+function shortened(text: string): string {
+  return text.length > 24 ? `${text.slice(0, 22)}…` : text;
+}

@@ -1,5 +1,5 @@
 /**
- * Two ways to keep what was worked out, so that it serves again. Neither ever changes a result: what is kept was made
+ * Three ways to keep what was worked out, so that it serves again. Neither ever changes a result: what is kept was made
  * from nothing but its key, and is never written to afterwards.
  */
 
@@ -33,6 +33,25 @@ export function createKept<V>(most: number, weightOf: (value: V) => number): Kep
       return value;
     },
   };
+}
+
+/** What a map has for a key, which is its youngest entry from then on. */
+export function recalled<V>(map: Map<string, V>, key: string): V | undefined {
+  const value = map.get(key);
+  if (value === undefined) return undefined;
+  map.delete(key);
+  map.set(key, value);
+  return value;
+}
+
+/** Lets go of the half of a map that was recalled longest ago, once it holds more than so many. */
+export function letGoOldest(map: Map<string, unknown>, most: number): void {
+  if (map.size <= most) return;
+  let drop = map.size / 2;
+  for (const key of map.keys()) {
+    if (drop-- <= 0) break;
+    map.delete(key);
+  }
 }
 
 /** The same function, each thing looked at once: its answer is kept as long as the thing itself is in use anywhere. */

@@ -1,6 +1,6 @@
-import { trim, type UnitStore } from './bridges/unit-store.ts';
+import type { UnitStore } from './bridges/unit-store.ts';
 import type { ProofStore } from './checks/prove-units.ts';
-import { createKept } from './kept.ts';
+import { createKept, letGoOldest } from './kept.ts';
 import type { LayoutStore } from './layout/lay-out.ts';
 import { createOutlineStore, type OutlineStore } from './openings/outline-store.ts';
 
@@ -20,15 +20,24 @@ export interface SolveStore extends UnitStore {
   readonly layouts: LayoutStore;
   readonly outlines: OutlineStore;
   readonly proofs: ProofStore;
+  readonly most: StoreLimits;
 }
 
-/** Shapes whose layouts are kept: a dozen full plates; some tens of megabytes with all that hangs on them. */
-const MOST_SHAPES = 4000;
+export interface StoreLimits {
+  /** Shapes whose layouts are kept. */
+  readonly shapes: number;
+  /** Bridged units, and as many proofs and outlines. */
+  readonly units: number;
+}
 
-/** mostShapes: fewer for whoever makes one design after another and looks back at none. */
-export function createStore(mostShapes = MOST_SHAPES): SolveStore {
+/** A dozen full plates; a bridged unit with what hangs on it takes about a tenth of a megabyte. */
+const USUAL: StoreLimits = { shapes: 4000, units: 6000 };
+
+/** most: less for whoever makes one design after another and looks back at none. */
+export function createStore(most = USUAL): SolveStore {
   return {
-    layouts: createKept(mostShapes, (laid) => 1 + laid.shapes.length),
+    most,
+    layouts: createKept(most.shapes, (laid) => 1 + laid.shapes.length),
     outlines: createOutlineStore(),
     units: new Map(),
     proofs: new Map(),
@@ -37,9 +46,9 @@ export function createStore(mostShapes = MOST_SHAPES): SolveStore {
   };
 }
 
-/** Lets go of the oldest entries when there are too many; to be called between plates. */
-export function trimStore(store: SolveStore): void {
-  trim(store.outlines.regions);
-  trim(store.units);
-  trim(store.proofs);
+/** Lets go of what was not used for longest when there is too much; to be called between plates. */
+export function trimStore({ outlines, units, proofs, most }: SolveStore): void {
+  letGoOldest(outlines.regions, most.units);
+  letGoOldest(units, most.units);
+  letGoOldest(proofs, most.units);
 }

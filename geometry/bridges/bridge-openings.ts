@@ -1,3 +1,4 @@
+import { recalled } from '../kept.ts';
 import type { Design, Manner } from '../design/schema.ts';
 import { gatherAlike } from './gather-alike.ts';
 import type { Finding } from '../findings.ts';
@@ -136,7 +137,7 @@ function solvedOnce(
   edits: HandEdits | undefined,
   store: UnitStore,
 ): SolvedUnit {
-  const known = store.units.get(key);
+  const known = recalled(store.units, key);
   if (known) {
     store.reused++;
     return known;

@@ -7,16 +7,3 @@ export interface UnitStore {
   solved: number;
   reused: number;
 }
-
-/** Above this many entries the oldest half is let go, so that a long session does not grow without end. */
-const MOST_KEPT = 6000;
-
-/** Lets go of the oldest half of a map that has grown too large. */
-export function trim(map: Map<string, unknown>): void {
-  if (map.size <= MOST_KEPT) return;
-  let drop = map.size / 2;
-  for (const key of map.keys()) {
-    if (drop-- <= 0) break;
-    map.delete(key);
-  }
-}

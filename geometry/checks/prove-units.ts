@@ -1,3 +1,4 @@
+import { recalled } from '../kept.ts';
 import type { UnitInPlace } from '../bridges/bridge-openings.ts';
 import { placePoint } from '../measure/clock.ts';
 import { boxOf, gapOf, reachOf } from '../measure/facts.ts';
@@ -39,7 +40,7 @@ export function proveUnits(
   const loose: Point[] = [];
   const [bridges, webs, slots]: Narrow[][] = [[], [], []];
   units.forEach((unit) => {
-    const known = store.get(unit.key) ?? proveAlone(unit, rules, limitMm);
+    const known = recalled(store, unit.key) ?? proveAlone(unit, rules, limitMm);
     store.set(unit.key, known);
     loose.push(...known.loose.map((p) => placePoint(p, unit.frame)));
     const place = (n: Narrow) => placeNarrow(n, unit.frame, unit.firstOpening);

@@ -22,8 +22,8 @@ import { cannotWrite, writerFor, type Writer } from './write-files.ts';
 import { zipFolder } from './zip-folder.ts';
 
 const CANCELLED = 130;
-/** Shapes whose layouts are kept from row to row: those of a few designs. What a row alone has is soon let go. */
-const KEPT_SHAPES = 600;
+/** Kept from row to row: what a few designs have. What a row alone has is soon let go. */
+const KEPT = { shapes: 600, units: 500 };
 /** Rows between two lines that say how far it is. */
 const SAID_EVERY = 100;
 
@@ -39,7 +39,7 @@ export async function makeSeries(
   const write = await writerFor(asked.folder);
   const journal = await openJournal(asked.folder, `${asked.evenSo} ${asked.sheets}`);
   const isDone = (mark: string) => journal.done(mark) !== undefined;
-  const run = runSeries(design, rows, { faces, store: createStore(KEPT_SHAPES), book, signal, isDone });
+  const run = runSeries(design, rows, { faces, store: createStore(KEPT), book, signal, isDone });
   if ('problem' in run) throw new Refusal(oneLine(run.problem, 500));
 
   const table = join(asked.folder, 'series.csv');

@@ -13,7 +13,7 @@
 import { offset, ringsOf, subtract } from '../adapters/clipper.ts';
 import { contourAreaMm2, contourToRing } from '../measure/arc.ts';
 import { fitArcs } from '../measure/fit-arcs.ts';
-import { regionAreaMm2, ringHolds, signedAreaMm2 } from '../measure/ring.ts';
+import { ringHolds, signedAreaMm2 } from '../measure/ring.ts';
 import type { Contour, Point, Region, Ring } from '../shapes.ts';
 import type { CutPlan, OpeningContour } from './cut-plan.ts';
 
@@ -100,7 +100,8 @@ function openingPaths(
   const holes = contours.filter((c) => c !== outer);
   const flat = (c: OpeningContour): Ring => contourToRing(c.contour, FLAT_MM);
   const net: Region = { outer: flat(outer), holes: holes.map(flat) };
-  const rooms = offset([net], -half, FLAT_MM / 2).filter((room) => regionAreaMm2(room) > half * half);
+  const found = offset([net], -half, FLAT_MM / 2);
+  const rooms = found.filter(isWideEnough);
   if (rooms.length === 0) return { openings: [], troubles: [{ kind: 'lost', opening: outer.id, at: net.outer[0]! }] };
   const troubles: KerfTrouble[] = rooms.slice(1).map((r) => ({ kind: 'parted', opening: outer.id, at: r.outer[0]! }));
   const unreached = subtract([net], ringsOf(offset(rooms, half + FIT_MM, FLAT_MM)));
@@ -117,7 +118,7 @@ function openingPaths(
       };
     });
     // A part has as its net what its own cut leaves.
-    const own = rooms.length === 1 ? outer.contour : grown(room.outer, half);
+    const own = found.length === 1 ? outer.contour : grown(room.outer, half);
     return {
       id,
       word: outer.word,
@@ -127,6 +128,11 @@ function openingPaths(
     };
   });
   return { openings, troubles };
+}
+
+/** A path around what is narrower would be nothing but fitting error. */
+function isWideEnough(room: Region): boolean {
+  return offset([room], -FIT_MM, FLAT_MM / 2).length > 0;
 }
 
 /** The contour that a beam leaves whose middle runs on the ring; the waste is to the ring's left. */

@@ -14,7 +14,15 @@ import { deepestPoint } from '../adapters/polylabel.ts';
 import { nearestOnSegment, segmentsMeet } from '../measure/distance.ts';
 import { regionHolds, ringBox } from '../measure/ring.ts';
 import type { Contour, Point, Region } from '../shapes.ts';
-import { contourFrom, contourLengthTo, runPoints, type Station, stationAt, stationsOn } from './contour-walk.ts';
+import {
+  contourFrom,
+  contourLengthTo,
+  runPoints,
+  sideLengthMm,
+  type Station,
+  stationAt,
+  stationsOn,
+} from './contour-walk.ts';
 import type { Run } from './sheet-plan.ts';
 
 export interface Lead {
@@ -61,7 +69,11 @@ export function leadsOf(path: Contour, room: Region, wishes: LeadWishes): Lead[]
   const corners = cornersOf(path);
   const leads: Lead[] = [];
   for (const start of stationsOn(path, count)) {
-    const lead = leadAt(start, wishes, (run, pierce) => fits(run, pierce, room, wishes.kerfMm / 2));
+    const lead = leadAt(
+      start,
+      wishes,
+      (run, pierce) => fits(run, pierce, room, wishes.kerfMm / 2) && clearsPathBefore(path, start, run),
+    );
     if (!lead) continue;
     const off = nearestAlong(corners, contourLengthTo(path, start.side) + lengthAlong(path, start), lengthMm);
     const thin = Math.max(0, 1 - wishes.metalMm(start) / THICK_MM);
@@ -138,6 +150,35 @@ function fits(run: Run, pierce: Point, room: Region, clearMm: number): boolean {
     }
   }
   return last < 1 || regionHolds(room, points[last]!);
+}
+
+/** How far back the path is looked at where a tangent arc comes to it, of the arc's length; and at how many places. */
+const BACK_SHARE = 1.5 / PIECES;
+const BACK_PLACES = 12;
+
+/**
+ * Where a tangent arc comes to the path, the path before it bends away from the arc, or less than three quarters as
+ * much: else the two would cross within the piece that `fits` leaves out.
+ */
+function clearsPathBefore(path: Contour, start: Station, [pierce, at]: Run): boolean {
+  if (!pierce || !at || pierce.bulge === 0) return true;
+  const radius = Math.hypot(pierce.x - at.x, pierce.y - at.y) / Math.SQRT2;
+  const centre = { x: at.x - start.along.y * radius, y: at.y + start.along.x * radius };
+  const turned = contourFrom(path, start);
+  const stepMm = (radius * (Math.PI / 2) * BACK_SHARE) / BACK_PLACES;
+  let [side, endMm, beginMm] = [turned.length, 0, 0];
+  for (let i = 1; i <= BACK_PLACES; i++) {
+    const mm = i * stepMm;
+    while (mm > beginMm && side > 0) {
+      side--;
+      endMm = beginMm;
+      beginMm += sideLengthMm(turned[side]!, turned[(side + 1) % turned.length]!);
+    }
+    if (mm > beginMm) return true;
+    const { at: p } = stationAt(turned, side, (beginMm - mm) / (beginMm - endMm));
+    if (Math.hypot(p.x - centre.x, p.y - centre.y) < radius + mm ** 2 / (8 * radius)) return false;
+  }
+  return true;
 }
 
 function fromDeepest(path: Contour, room: Region, { kerfMm }: LeadWishes): Lead {

@@ -1,14 +1,20 @@
 /**
- * What becomes of a piece that is cut free over slats.
+ * What becomes of a piece that is cut free over slats, and how high an end of it may stand.
  *
- * Model: slats are straight upright strips along y, all alike, edgeMm wide, pitchMm from middle to middle; where they
- * lie under the sheet is unknown, every offset as likely. The piece is cut free at once, stiff, and lies on whatever
- * strips are under it. With none it drops. If its centre of gravity is over the hull of what carries it, it lies. Else
- * it turns about the edge of a slat: one end goes down between two slats, the other rises. It counts as tipping where
- * that end could come up by more than RISE_MM (the whole of it beyond the slat, when the piece stands upright);
- * else it slides down between the slats and drops.
- * Not in it: gas pressure, dross that welds a piece on, friction, burnt or bent slats, a piece that jams in its kerf.
- * The forces on a tipping piece by statics of a rigid body; after that common practice, no source.
+ * Model: slats are straight upright strips along y, all alike, edgeMm wide, pitchMm from middle to middle, the gap
+ * between them g; where they lie under the sheet is unknown, every offset as likely. The piece is cut free at once,
+ * stiff, thin, and lies on whatever strips are under it.
+ * - With none it drops. With its centre of gravity over the hull of what carries it, it lies.
+ * - Carried on one side of its centre only, it turns about that slat's edge and slides into the gap. One no wider than
+ *   the gap slips through. A wider one, w, may come to rest with one end against the next slat's face: a ladder between
+ *   a wall and an edge that is g off it. Its other end stands w sin a - g tan a high at a slope of a, at most
+ *   (w^(2/3) - g^(2/3))^(3/2): the ladder around the corner, turned about (MathWorld, Moving Ladder Problem).
+ * - Carried on both sides, its centre beside the line through what carries it, it turns about that line and hangs from
+ *   it; what lies beyond the line stands upright.
+ * At which slope it rests is a matter of friction, so the highest counts. It tips where that end stands higher than
+ * RISE_MM above the sheet; one that hangs lower is out of the head's way and counts as dropped.
+ * Not in it: the sheet's thickness, gas pressure, dross that welds a piece on, burnt or bent slats, spikes, a piece that
+ * jams in its kerf. Statics of a rigid body; that this decides is common practice, no source.
  */
 import { contourToRing } from '../measure/arc.ts';
 import { centroid, ringBox } from '../measure/ring.ts';
@@ -16,28 +22,56 @@ import type { Contour, Point, Ring } from '../shapes.ts';
 import type { CutSettings, SlugChances } from './sheet-plan.ts';
 
 /** A nozzle runs about a millimetre above the sheet: what rises less passes under it. Common practice, no source. */
-export const RISE_MM = 1;
+const RISE_MM = 1;
 /** From this chance on ways at cutting height go round: one in twenty; common practice, no source. */
 export const TIP_LIMIT = 0.05;
 
-/** Offsets tried over one pitch, and columns the piece is looked at in: chances are right to about one in a hundred. */
-const OFFSETS = 200;
-const COLUMNS = 128;
+/**
+ * Offsets looked at over one pitch; between two with another fate the place of the change is halved so often. What
+ * comes and goes within one of them is not seen: chances are right to about one in a hundred.
+ */
+const OFFSETS = 128;
+const HALVINGS = 8;
+const COLUMNS = 512;
 const FLAT_MM = 0.1;
 
 /** Chances of the piece inside a contour, as it lies on the sheet; 1 that it drops where there are no slats. */
 export function slugChances(contour: Contour, slats: CutSettings['slats']): SlugChances {
-  const ring = contourToRing(contour, FLAT_MM);
   if (!(slats.pitchMm > 0)) return { drops: 1, lies: 0, tips: 0, riseMm: 0 };
-  const piece = columnsOf(ring);
-  let [drops, lies, riseMm] = [0, 0, 0];
+  const piece = columnsOf(contourToRing(contour, FLAT_MM));
+  const chances = { drops: 0, lies: 0, tips: 0 };
+  let riseMm = 0;
+  const at = (share: number): Fate => {
+    const fate = fateAt(piece, slats, share * slats.pitchMm);
+    if (fate.kind === 'tips') riseMm = Math.max(riseMm, fate.riseMm);
+    return fate;
+  };
+  let before = at(0);
   for (let i = 0; i < OFFSETS; i++) {
-    const fate = fateAt(piece, slats, ((i + 0.5) / OFFSETS) * slats.pitchMm);
-    if (fate === 'lies') lies++;
-    else if (fate <= RISE_MM) drops++;
-    else riseMm = Math.max(riseMm, fate);
+    const [from, to] = [i / OFFSETS, (i + 1) / OFFSETS];
+    const after = at(to);
+    let [low, high] = [from, to];
+    for (let k = 0; k < HALVINGS && before.kind !== after.kind; k++) {
+      const middle = (low + high) / 2;
+      if (at(middle).kind === before.kind) low = middle;
+      else high = middle;
+    }
+    const change = before.kind === after.kind ? to : (low + high) / 2;
+    chances[before.kind] += change - from;
+    chances[after.kind] += to - change;
+    before = after;
   }
-  return { drops: drops / OFFSETS, lies: lies / OFFSETS, tips: (OFFSETS - drops - lies) / OFFSETS, riseMm };
+  return { ...chances, riseMm };
+}
+
+/** How high the far end of a bar can stand that leans between a slat's edge and the face of the next, mm. */
+export function leaningMm(widthMm: number, gapMm: number): number {
+  return Math.max(0, widthMm ** (2 / 3) - gapMm ** (2 / 3)) ** 1.5;
+}
+
+interface Fate {
+  readonly kind: 'drops' | 'lies' | 'tips';
+  readonly riseMm: number;
 }
 
 interface Columns {
@@ -70,12 +104,17 @@ function columnsOf(ring: Ring): Columns {
   return { minX, maxX, stepMm, low, high, centre: centroid(ring) };
 }
 
-/** `lies`, or how far one end could come up (0: it drops). First slat's middle at the offset from the piece's left. */
-function fateAt(piece: Columns, { pitchMm, edgeMm }: CutSettings['slats'], offset: number): 'lies' | number {
+interface Carried {
+  readonly x: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** First slat's middle at the offset from the piece's left. */
+function fateAt(piece: Columns, { pitchMm, edgeMm }: CutSettings['slats'], offset: number): Fate {
   const { minX, maxX, stepMm, centre } = piece;
   const [widthMm, cx] = [maxX - minX, centre.x - minX];
-  const carried: { x: number; low: number; high: number }[] = [];
-  let [leftEdge, rightEdge] = [-Infinity, Infinity];
+  const carried: Carried[] = [];
   for (let middle = offset - pitchMm; middle - edgeMm / 2 <= widthMm; middle += pitchMm) {
     const [from, to] = [Math.max(0, middle - edgeMm / 2), Math.min(widthMm, middle + edgeMm / 2)];
     if (to < from) continue;
@@ -83,27 +122,47 @@ function fateAt(piece: Columns, { pitchMm, edgeMm }: CutSettings['slats'], offse
       const c = Math.min(COLUMNS - 1, Math.round(x / stepMm));
       carried.push({ x, low: piece.low[c]!, high: piece.high[c]! });
     }
-    if (to <= cx) leftEdge = Math.max(leftEdge, to);
-    if (from >= cx) rightEdge = Math.min(rightEdge, from);
   }
-  if (carried.length === 0) return 0;
-  if (carries(carried, cx, centre.y)) return 'lies';
-  // It turns about the slat's edge that is nearest to its centre; what lies beyond that edge comes up.
-  if (cx - leftEdge < rightEdge - cx) return leftEdge;
-  return rightEdge === Infinity ? 0 : widthMm - rightEdge;
+  if (carried.length === 0) return { kind: 'drops', riseMm: 0 };
+  const across = linesAcross(carried, cx);
+  if (across && across.low.at <= centre.y && centre.y <= across.high.at) return { kind: 'lies', riseMm: 0 };
+  const riseMm = across ? beyondMm(piece, across, cx) : leaningMm(widthMm, pitchMm - edgeMm);
+  return { kind: riseMm > RISE_MM ? 'tips' : 'drops', riseMm };
 }
 
-/** Whether a point lies in the hull of upright lines. */
-function carries(lines: readonly { x: number; low: number; high: number }[], x: number, y: number): boolean {
-  let [low, high] = [Infinity, -Infinity];
-  for (const l of lines) {
+/** A line over x: its y there, and its slope. */
+interface Line {
+  readonly at: number;
+  readonly slope: number;
+}
+
+/** Lower and upper edge of the hull of what carries, over x; undefined where all of it lies on one side. */
+function linesAcross(carried: readonly Carried[], x: number): { low: Line; high: Line } | undefined {
+  let low: Line = { at: Infinity, slope: 0 };
+  let high: Line = { at: -Infinity, slope: 0 };
+  for (const l of carried) {
     if (l.x > x) continue;
-    for (const r of lines) {
+    for (const r of carried) {
       if (r.x < x) continue;
-      const t = r.x > l.x ? (x - l.x) / (r.x - l.x) : 0;
-      low = Math.min(low, l.low + (r.low - l.low) * t);
-      high = Math.max(high, l.high + (r.high - l.high) * t);
+      const wide = r.x - l.x;
+      const lower = { at: l.low, slope: wide > 0 ? (r.low - l.low) / wide : 0 };
+      const upper = { at: l.high, slope: wide > 0 ? (r.high - l.high) / wide : 0 };
+      const [lowAt, highAt] = [lower.at + lower.slope * (x - l.x), upper.at + upper.slope * (x - l.x)];
+      if (lowAt < low.at) low = { ...lower, at: lowAt };
+      if (highAt > high.at) high = { ...upper, at: highAt };
     }
   }
-  return low <= y && y <= high;
+  return low.at <= high.at ? { low, high } : undefined;
+}
+
+/** How far the piece reaches beyond the line that its centre hangs from. */
+function beyondMm(piece: Columns, { low, high }: { low: Line; high: Line }, cx: number): number {
+  const hangsBelow = piece.centre.y < low.at;
+  const line = hangsBelow ? low : high;
+  const ends = hangsBelow ? piece.high : piece.low;
+  const most = ends.reduce((far, y, c) => {
+    const off = y - (line.at + line.slope * (c * piece.stepMm - cx));
+    return Math.max(far, hangsBelow ? off : -off);
+  }, 0);
+  return most / Math.hypot(1, line.slope);
 }

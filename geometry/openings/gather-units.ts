@@ -1,5 +1,5 @@
 import { union } from '../adapters/clipper.ts';
-import { keptWith } from '../kept.ts';
+import { keptWith, recalled } from '../kept.ts';
 import type { Layout, PlacedShape } from '../layout/placed.ts';
 import { unplacePoint } from '../measure/clock.ts';
 import { ringsGap } from '../measure/distance.ts';
@@ -56,7 +56,7 @@ function unitOfMany(members: readonly Placed[], store: OutlineStore): Unit {
   const { id, placement: frame } = shapes[0]!;
   const relative = shapes.map((s) => relativePlacement(s.placement, frame));
   const key = shapes.map((s, i) => `${s.storeKey}@${Object.values(relative[i]!).join(',')}`).join('+');
-  const known = store.regions.get(key);
+  const known = recalled(store.regions, key);
   const regions = known ?? union(shapes.flatMap((s, i) => ownRings(s, relative[i]!, store)));
   if (!known) store.regions.set(key, regions);
   return { id, shapes, key, frame, regions, inPlace: placeRegions(regions, frame) };

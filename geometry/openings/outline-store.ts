@@ -1,3 +1,4 @@
+import { recalled } from '../kept.ts';
 import { ringsOf, union } from '../adapters/clipper.ts';
 import type { PlacedShape } from '../layout/placed.ts';
 import { flattenOutline } from '../measure/flatten.ts';
@@ -31,7 +32,7 @@ export function createOutlineStore(): OutlineStore {
 
 /** What the shape cuts away, in its own frame, mm; worked out once for each storeKey. */
 export function shapeRegions(shape: PlacedShape, store: OutlineStore): readonly Region[] {
-  const known = store.regions.get(shape.storeKey);
+  const known = recalled(store.regions, shape.storeKey);
   if (known) return known;
   const regions = union(flattenOutline(shape.outline, FLATTEN_ERROR_MM));
   store.flattened++;

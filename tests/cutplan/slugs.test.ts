@@ -1,58 +1,109 @@
 import { describe, expect, it } from 'vitest';
-import { slugChances } from '../../geometry/cutplan/slugs.ts';
+import { leaningMm, slugChances } from '../../geometry/cutplan/slugs.ts';
 import type { Contour, Point } from '../../geometry/shapes.ts';
 
 const SLATS = { pitchMm: 40, edgeMm: 4 };
 
+function contourOf(points: readonly (readonly [number, number])[]): Contour {
+  return points.map(([x, y]) => ({ x, y, bulge: 0 }));
+}
+
 function box(width: number, height: number): Contour {
+  return contourOf([
+    [0, 0],
+    [width, 0],
+    [width, height],
+    [0, height],
+  ]);
+}
+
+function disc(diameter: number): Contour {
   return [
-    { x: 0, y: 0, bulge: 0 },
-    { x: width, y: 0, bulge: 0 },
-    { x: width, y: height, bulge: 0 },
-    { x: 0, y: height, bulge: 0 },
+    { x: diameter / 2, y: 0, bulge: 1 },
+    { x: -diameter / 2, y: 0, bulge: 1 },
   ];
 }
 
 /**
- * A rectangle w wide, narrower than the gap of slats e wide and p apart: it meets no slat at (p - e - w) of p offsets,
- * and one slat is under its middle at e of p; at the rest one side lies on a slat beyond which at most RISE_MM or more
- * of it stands out. Worked out by hand from where the left end of the piece can be.
+ * Gap g between slats e wide and p apart. What has its centre in its middle and is w wide lies when a slat is under the
+ * centre (e of p offsets), or when both slats beside it are reached: the left one is u off, the right one g - u, both no
+ * more than w / 2, which is so for w - g of the g places of u. No wider than g it drops else, all of it.
  */
-describe('rectangles, by hand', () => {
+describe('discs and bars, by hand', () => {
+  const { pitchMm: p, edgeMm: e } = SLATS;
+  const g = p - e;
+
   it.each([
-    [10, 20],
-    [20, 5],
-    [30, 30],
-  ])('%i by %i mm', (w, h) => {
-    const { drops, lies, tips } = slugChances(box(w, h), SLATS);
-    const { pitchMm: p, edgeMm: e } = SLATS;
-    expect(lies).toBeCloseTo(e / p, 1.5);
-    // On each side so long as the slat covers the end only, or comes up to a millimetre in.
-    expect(drops).toBeCloseTo((p - e - w + 2 * 1) / p, 1.5);
-    expect(drops + lies + tips).toBeCloseTo(1, 9);
+    ['bar', 10, box(10, 20)],
+    ['bar', 30, box(30, 5)],
+    ['disc', 20, disc(20)],
+    ['disc', 36, disc(36)],
+  ])('%s, %i mm wide, no wider than the gap: it drops unless a slat is under its middle', (_, __, piece) => {
+    const { drops, lies, tips, riseMm } = slugChances(piece, SLATS);
+    expect(lies).toBeCloseTo(e / p, 2);
+    expect(drops).toBeCloseTo(1 - e / p, 2);
+    expect([tips, riseMm]).toEqual([0, 0]);
   });
 
-  it('wider than pitch and slat together it always lies', () => {
-    expect(slugChances(box(90, 30), SLATS).lies).toBe(1);
+  it.each([
+    ['bar', 50, box(50, 6)],
+    ['bar', 60, box(60, 30)],
+    ['disc', 44, disc(44)],
+    ['disc', 66, disc(66)],
+  ])('%s, %i mm wide, wider than the gap: it tips where it reaches one slat only', (_, w, piece) => {
+    const { drops, lies, tips, riseMm } = slugChances(piece, SLATS);
+    expect(lies).toBeCloseTo((e + w - g) / p, 2);
+    expect(tips).toBeCloseTo((2 * g - w) / p, 2);
+    expect(drops).toBeCloseTo(0, 2);
+    expect(riseMm).toBeCloseTo(highestBySlopes(w, g), 3);
   });
 
-  it('turned along the slats a strip seldom meets one, across them it lies or tips', () => {
-    const along = slugChances(box(4, 60), SLATS);
-    const across = slugChances(box(60, 4), SLATS);
-    expect(along.drops).toBeGreaterThan(0.75);
-    expect(across.drops).toBe(0);
+  it.each([['bar', box(2 * g + 0.5, 6)] as const, ['disc', disc(120)] as const])(
+    'a %s of two gaps and more always lies',
+    (_, piece) => expect(slugChances(piece, SLATS).lies).toBeCloseTo(1, 2),
+  );
+
+  it('is in nobody’s way where the end that comes up stays under the head', () => {
+    // 38.5 mm over a gap of 36: (11.40 - 10.90)^1.5 = 0.35 mm.
+    expect(leaningMm(38.5, g)).toBeCloseTo(0.35, 1);
+    expect(slugChances(box(38.5, 10), SLATS).tips).toBe(0);
   });
 
-  it('rises no higher than half its width when its own middle lies just off a slat', () => {
-    const { riseMm } = slugChances(box(30, 30), SLATS);
-    expect(riseMm).toBeGreaterThan(14);
-    expect(riseMm).toBeLessThanOrEqual(15);
+  it('hangs from a bar that slats carry at both ends when its weight hangs beside it', () => {
+    // A bar 80 by 4 with a block 10 by 30 under its middle: the centre is 6.2 mm under the bar's lower edge. A slat
+    // under the block (10 + 4 of 40 offsets) carries it; else it hangs from the lower edge, the bar stands 4 mm up.
+    const piece = contourOf([
+      [0, 0],
+      [35, 0],
+      [35, -30],
+      [45, -30],
+      [45, 0],
+      [80, 0],
+      [80, 4],
+      [0, 4],
+    ]);
+    const { lies, tips, riseMm } = slugChances(piece, SLATS);
+    expect(lies).toBeCloseTo((10 + e) / p, 2);
+    expect(tips).toBeCloseTo(1 - (10 + e) / p, 2);
+    expect(riseMm).toBeCloseTo(4, 6);
   });
 
   it('drops where there are no slats', () => {
     expect(slugChances(box(30, 30), { pitchMm: 0, edgeMm: 0 })).toEqual({ drops: 1, lies: 0, tips: 0, riseMm: 0 });
   });
 });
+
+/** A bar of length w, one end against a wall g off the edge it leans on: how high the other end comes, slope by slope. */
+function highestBySlopes(w: number, g: number): number {
+  let most = 0;
+  for (let deg = 0; deg < 89; deg += 0.001) {
+    const rad = (deg * Math.PI) / 180;
+    // Along the bar from the wall to the edge, then what is left beyond it.
+    const left = w - g / Math.cos(rad);
+    most = Math.max(most, left * Math.sin(rad));
+  }
+  return most;
+}
 
 /** The same model worked out another way: the piece as thousands of dots, what carries it as their convex hull. */
 describe('odd shapes, as dots', () => {

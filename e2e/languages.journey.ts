@@ -14,11 +14,12 @@ test('German on a phone: chosen, kept, findings in it, and the very same cut fil
   const inEnglish = await downloadBy(page, () => take.click());
 
   await test.step('the language is chosen in the top bar and put on the document', async () => {
+    await page.getByRole('button', { name: 'Settings' }).click();
     await page.getByRole('combobox', { name: 'Language' }).selectOption('Deutsch');
     await expect(page.getByRole('heading', { level: 2, name: 'Mitnehmen' })).toBeVisible();
     await expect(page.locator('html')).toHaveAttribute('lang', 'de');
     await expect(page).toHaveTitle('Bridgehead: Schablonen für Fassböden');
-    await expect(page.getByRole('combobox', { name: 'Sprache' })).toBeFocused();
+    await expect(page.getByRole('button', { name: 'Einstellungen' })).toBeFocused();
   });
 
   await test.step('the file has the same bytes', async () => {
@@ -70,6 +71,7 @@ test('German on a phone: chosen, kept, findings in it, and the very same cut fil
   await test.step('it is still German at the next visit', async () => {
     await page.reload();
     await expect(page.locator('html')).toHaveAttribute('lang', 'de');
+    await page.getByRole('button', { name: 'Einstellungen' }).click();
     await expect(page.getByRole('combobox', { name: 'Sprache' })).toHaveValue('de');
   });
 });

@@ -52,6 +52,35 @@ test('first visit to downloaded cut file on a phone, by touch', async ({ page })
   });
 });
 
+test('from page to page, and what the design is called, at 360 px', async ({ page }) => {
+  await page.setViewportSize({ width: 360, height: 740 });
+  await openPage(page);
+  const pages = page.getByRole('navigation', { name: 'Pages' });
+  const title = page.getByRole('textbox', { name: 'Name of this design' });
+  await fill(page, 'Ring text, top', 'OLIVE & BRAM');
+  // some ten letters of it, with a step to undo
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeVisible();
+  expect((await title.boundingBox())?.width).toBeGreaterThan(96);
+  for (const [from, to] of [
+    ['Design', 'Cut'],
+    ['Cut', 'Design'],
+  ] as const) {
+    const button = pages.getByRole('button', { name: from }).first();
+    await button.tap();
+    await expect(pages.getByRole('button', { name: from }).nth(1)).toHaveAttribute('aria-current', 'page');
+    await page.keyboard.press('Escape');
+    await expect(pages.getByRole('button')).toHaveCount(1);
+    await expect(button).toBeFocused();
+    await button.tap();
+    await pages.getByRole('button', { name: to }).tap();
+    await expect(pages.getByRole('button')).toHaveText([to]);
+  }
+  await page.getByRole('button', { name: 'Settings' }).tap();
+  await expect(page.getByRole('radio', { name: 'inch' })).toBeVisible();
+  await title.tap();
+  await expect(page.getByRole('radio', { name: 'inch' })).toBeHidden();
+});
+
 test('nothing needs sideways scrolling, down to 360 px', { tag: '@long' }, async ({ page }) => {
   await openPage(page);
   for (const width of [390, 360]) {

@@ -1,4 +1,5 @@
-import { lazy, Suspense } from 'react';
+import { lazy, Suspense, type ComponentType } from 'react';
+import type { PageName } from '../state/ui-store.ts';
 import { t, withWords } from '../words/t.ts';
 import { ImportPlace } from '../artwork/ImportPlace.tsx';
 import { OrderPlace } from '../order/OrderPlace.tsx';
@@ -18,16 +19,19 @@ import { useShortcuts } from './use-shortcuts.ts';
 import { useThemeOnDocument } from './use-theme.ts';
 import { VerdictBar } from './VerdictBar.tsx';
 
-// Production's page is large, and most visitors never open it.
-const CutPage = lazy(async () => ({ default: (await withWords(import('../cut/CutPage.tsx'), 'work', 'cut')).CutPage }));
+// All but the design is large, and most visitors never open it.
+const LATER: Readonly<Record<Exclude<PageName, 'design'>, ComponentType>> = {
+  cut: lazy(async () => ({ default: (await withWords(import('../cut/CutPage.tsx'), 'work', 'cut')).CutPage })),
+};
 
-/** Two pages under one bar: the design, and how it is cut. */
+/** The pages under one bar: the design, and what comes after it. */
 export function App() {
   useShortcuts();
   useThemeOnDocument();
   useLanguageOnDocument();
   const language = useUi((s) => s.language);
   const page = useUi((s) => s.page);
+  const Later = page === 'design' ? undefined : LATER[page];
   return (
     // Drawn anew when the language changes, so that every word is asked for again.
     <div key={language} className={css.page}>
@@ -36,9 +40,9 @@ export function App() {
       </a>
       <NewerVersion />
       <TopBar />
-      {page === 'cut' ? (
+      {Later !== undefined ? (
         <Suspense fallback={<p className={css.coming}>{t('page.pages.loading')}</p>}>
-          <CutPage />
+          <Later />
         </Suspense>
       ) : (
         <DesignPage />

@@ -22,7 +22,7 @@ export function LanguageChoice() {
     }
     ui.getState().set({ language: wanted, notice: undefined });
     // The page is drawn anew in its new words; whoever chose by keyboard stays where they were.
-    requestAnimationFrame(() => document.getElementById(ID)?.focus());
+    requestAnimationFrame(() => (document.getElementById(ID) ?? document.getElementById('settings'))?.focus());
   }
 
   return (

@@ -1,40 +1,50 @@
-import { Layers } from 'lucide-react';
-import type { PageName } from '../state/ui-store.ts';
-import { Button } from '../ui/Button.tsx';
+import { ChevronDown } from 'lucide-react';
+import { PAGES } from '../state/ui-store.ts';
+import { Drop } from '../ui/Drop.tsx';
 import { t } from '../words/t.ts';
 import { usePage, useUi } from './page-context.ts';
 import css from './PageSwitch.module.css';
+import { useCompact } from './use-compact.ts';
 
-const PAGES: readonly PageName[] = ['design', 'cut'];
-
-/** From the design to how it is cut, and back. A phone has room for one sign: to the other page. */
+/** From page to page: side by side, or on a phone under the name of the one that is open. */
 export function PageSwitch() {
-  const { ui } = usePage();
   const page = useUi((s) => s.page);
-  const other = page === 'design' ? 'cut' : 'design';
-  const go = (to: PageName): void => ui.getState().set({ page: to });
   return (
     <nav className={css.pages} aria-label={t('page.pages.switch')}>
-      {PAGES.map((name) => (
-        <button
-          key={name}
-          type="button"
-          className={css.page}
-          aria-current={name === page ? 'page' : undefined}
-          onClick={() => go(name)}
+      {useCompact() ? (
+        <Drop
+          side="left"
+          choosing
+          face={
+            <>
+              <span className={css.now}>{t(`page.pages.${page}`)}</span>
+              <ChevronDown size={16} aria-hidden />
+            </>
+          }
         >
-          {t(`page.pages.${name}`)}
-        </button>
-      ))}
-      <Button
-        kind="icon"
-        className={css.other}
-        aria-label={t(`page.pages.${other}`)}
-        title={t(`page.pages.${other}`)}
-        onClick={() => go(other)}
-      >
-        {page === 'design' ? <Layers size={20} aria-hidden /> : t('page.pages.design')}
-      </Button>
+          <div className={css.list}>
+            <Pages />
+          </div>
+        </Drop>
+      ) : (
+        <Pages />
+      )}
     </nav>
   );
+}
+
+function Pages() {
+  const { ui } = usePage();
+  const page = useUi((s) => s.page);
+  return PAGES.map((name) => (
+    <button
+      key={name}
+      type="button"
+      className={css.page}
+      aria-current={name === page ? 'page' : undefined}
+      onClick={() => ui.getState().set({ page: name })}
+    >
+      {t(`page.pages.${name}`)}
+    </button>
+  ));
 }

@@ -1,20 +1,15 @@
-import { LayoutGrid, Link, Moon, Redo2, Sun, SunMoon, Undo2 } from 'lucide-react';
+import { LayoutGrid, Link, Redo2, Undo2 } from 'lucide-react';
 import { useStore } from 'zustand';
 import { LONGEST_TITLE, setTitle } from '../actions/set-title.ts';
-import type { ThemeChoice, Unit } from '../state/tastes.ts';
 import { Button } from '../ui/Button.tsx';
-import { Choice } from '../ui/Choice.tsx';
 import { t } from '../words/t.ts';
-import { LanguageChoice } from './LanguageChoice.tsx';
 import { useAct, useDesign, usePage, useUi } from './page-context.ts';
 import { PageSwitch } from './PageSwitch.tsx';
+import { Settings } from './Settings.tsx';
 import css from './TopBar.module.css';
 import { useHandOn } from './use-hand-on.ts';
 
-const NEXT_THEME: Record<ThemeChoice, ThemeChoice> = { auto: 'light', light: 'dark', dark: 'auto' };
-const THEME_SIGNS = { auto: SunMoon, light: Sun, dark: Moon };
-
-/** Name, own designs, title, undo and redo, link, units and light. */
+/** Name, pages, own designs, title, undo and redo, link, and how it is shown. */
 export function TopBar() {
   const { design: store, ui } = usePage();
   const design = useDesign();
@@ -23,11 +18,7 @@ export function TopBar() {
   const act = useAct();
   const canUndo = useStore(store, (s) => s.history.past.length > 0);
   const canRedo = useStore(store, (s) => s.history.future.length > 0);
-  const unit = useUi((s) => s.unit);
-  const theme = useUi((s) => s.theme);
   const page = useUi((s) => s.page);
-  const ThemeSign = THEME_SIGNS[theme];
-  const themeWords = t('page.top.lightButton', { now: t(`page.top.light.${theme}`) });
   return (
     <header className={css.bar}>
       <h1 className={css.name}>
@@ -96,25 +87,7 @@ export function TopBar() {
             </Button>
           </>
         )}
-        <Choice<Unit>
-          legend={t('page.top.units')}
-          quiet
-          value={unit}
-          options={[
-            { value: 'mm', label: t('page.unitNames.mm') },
-            { value: 'inch', label: t('page.unitNames.inch') },
-          ]}
-          onChange={(to) => ui.getState().set({ unit: to })}
-        />
-        <LanguageChoice />
-        <Button
-          kind="icon"
-          aria-label={themeWords}
-          title={themeWords}
-          onClick={() => ui.getState().set({ theme: NEXT_THEME[theme] })}
-        >
-          <ThemeSign size={20} aria-hidden />
-        </Button>
+        <Settings />
       </div>
     </header>
   );

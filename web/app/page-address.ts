@@ -1,8 +1,9 @@
-import type { PageName, UiStore } from '../state/ui-store.ts';
+import { PAGES, type PageName, type UiStore } from '../state/ui-store.ts';
 
 /** Which page the address asks for: `?page=cut`, or the design. */
 function pageAsked(): PageName {
-  return new URLSearchParams(location.search).get('page') === 'cut' ? 'cut' : 'design';
+  const asked = new URLSearchParams(location.search).get('page');
+  return PAGES.find((page) => page === asked) ?? 'design';
 }
 
 /** Keeps the page in the address: loading anew stays, and the browser's way back leads back. */

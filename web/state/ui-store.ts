@@ -5,7 +5,8 @@ import type { Language } from '../words/languages.ts';
 import { readTastes, writeTastes, type ThemeChoice, type Unit } from './tastes.ts';
 
 /** design: what it says and how it looks. cut: sheets, order and files for production. */
-export type PageName = 'design' | 'cut';
+export const PAGES = ['design', 'cut'] as const;
+export type PageName = (typeof PAGES)[number];
 export type Step = 'say' | 'look' | 'size' | 'take';
 export const STEPS: readonly Step[] = ['say', 'look', 'size', 'take'];
 export type View = 'plate' | 'barrel';

@@ -26,7 +26,7 @@ function written(name: string, bytes: string | Uint8Array): string {
 }
 
 describe('the commands for orders', { timeout: 180_000 }, () => {
-  it('write one that holds what was written beside it, and find it sound', async () => {
+  it('write one that holds what was written beside it, and find it sound', () => {
     const out = join(folder, 'out');
     const design = smallDesign('OB');
     const made = run('geometry/command.ts', written('design.json', designText(design)), '--out', out, '--order');

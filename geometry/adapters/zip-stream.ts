@@ -1,4 +1,4 @@
-import { Zip, ZipDeflate, ZipPassThrough } from 'fflate';
+import { Zip, ZipDeflate, ZipPassThrough, zipSync, type Zippable } from 'fflate';
 
 /** A ZIP that is written as it grows: memory holds one file at a time, not the archive. */
 export interface ZipStream {
@@ -39,17 +39,12 @@ export function createZip(onBytes: (piece: Uint8Array) => void): ZipStream {
   };
 }
 
-/** A whole archive at once, for a handful of files. */
+/**
+ * A whole archive at once, for a handful of files in the order given; names are no whole numbers. What the archive is
+ * laid out by besides: deflate or stored, lengths before the bytes, no extra fields (geometry/order/ reads no other).
+ */
 export function zipOf(files: readonly { readonly name: string; readonly bytes: Uint8Array }[]): Uint8Array {
-  const pieces: Uint8Array[] = [];
-  const zip = createZip((piece) => pieces.push(piece));
-  for (const { name, bytes } of files) zip.add(name, bytes);
-  zip.end();
-  const whole = new Uint8Array(pieces.reduce((sum, piece) => sum + piece.length, 0));
-  let at = 0;
-  for (const piece of pieces) {
-    whole.set(piece, at);
-    at += piece.length;
-  }
-  return whole;
+  const content: Zippable = {};
+  for (const { name, bytes } of files) content[name] = [bytes, { level: PACKED.test(name) ? 0 : 6 }];
+  return zipSync(content, { mtime: FIXED_TIME });
 }

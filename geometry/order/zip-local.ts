@@ -65,7 +65,7 @@ function saysSizes(view: DataView, at: number, wanted: readonly [number, number,
   return wanted.every((value, i) => view.getUint32(at + 4 * i, true) === value);
 }
 
-/** The only way in which zip-stream.ts enters a file: made by and needs 2.0, bit 3, 1 January 2000. */
+/** The only way in which zip-stream.ts enters a file: made by and needs 2.0, no flags, 1 January 2000. */
 export function isAsWritten({ madeBy, needed, flags, moment, plain }: ZipEntry): boolean {
-  return madeBy === 20 && needed === 20 && flags === BEHIND && moment === 0x28210000 && plain;
+  return madeBy === 20 && needed === 20 && flags === 0 && moment === 0x28210000 && plain;
 }

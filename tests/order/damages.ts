@@ -337,7 +337,7 @@ export function damagesOf(order: MadeOrder, other: MadeOrder): readonly Damage[]
     {
       name: 'a file locked with a password',
       source: `${FIELDS}, 4.4.4 bit 0`,
-      bytes: entered(svg, { flags: 9 }),
+      bytes: entered(svg, { flags: 1 }),
       file: svg,
       says: /password/,
     },

@@ -24,7 +24,7 @@ export function rawZip(files: readonly RawFile[], comment = ''): Buffer {
     const stored = /\.pdf$/.test(String(file.name));
     const method = file.method ?? (stored ? 0 : 8);
     const packed = Buffer.from(file.packed ?? (method === 8 ? deflateRawSync(file.bytes) : file.bytes));
-    const [flags, extra] = [file.flags ?? 8, Buffer.from(file.extra ?? [])];
+    const [flags, extra] = [file.flags ?? 0, Buffer.from(file.extra ?? [])];
     const sums = numbers([file.crc ?? crc32(file.bytes), 4], [packed.length, 4], [file.size ?? file.bytes.length, 4]);
     const name = Buffer.from(file.name as string);
     const ownName = Buffer.from(file.local?.name ?? name);

@@ -4,18 +4,15 @@ import type { Stock } from '../design/schema.ts';
 import { flattenOutline } from '../measure/flatten.ts';
 import { regionAreaMm2 } from '../measure/ring.ts';
 import type { PlateResult } from '../plate.ts';
-import type { Contour } from '../shapes.ts';
 import { checkStock } from '../stock/check-stock.ts';
 import { type Fit, materialIn, type Process, processFit, type StockBook } from '../stock/stock-book.ts';
 import { stockRules } from '../stock/stock-rules.ts';
 import { FLATTEN_ERROR_MM } from '../units.ts';
 import type { Refused } from '../words/wording.ts';
 import type { CutPlan } from './cut-plan.ts';
-import { roundRun, timeRun } from './feed.ts';
-import { atRapid } from './plan-time.ts';
+import { guessedS } from './guess-time.ts';
 import { guessedShare, type Price, priceOf } from './price.ts';
 import { gapsFor, settingsFor } from './settings-for.ts';
-import type { CutSettings } from './sheet-plan.ts';
 
 export interface ProcessRow {
   readonly process: string;
@@ -83,29 +80,6 @@ function rowOf(process: Process, plate: PlateResult, plan: CutPlan, stock: Stock
     time: 'problem' in settings ? settings : { seconds: seconds ?? 0 },
     ...(price && { price }),
   };
-}
-
-/** Each contour and its way in from rest to rest; between them straight, raised. */
-function guessedS(plan: CutPlan, settings: CutSettings): number {
-  let seconds = 0;
-  let last: Contour[number] | undefined;
-  for (const cut of plan.contours) {
-    const contour = cut.kind === 'opening' ? cut.contour : circle(cut.diameterMm / 2);
-    const [start] = contour;
-    if (!start) continue;
-    if (last) seconds += timeRun([{ ...last, bulge: 0 }, start], atRapid(settings)).seconds + settings.raiseS;
-    seconds += settings.pierceS + (settings.leadInMm / settings.feedMmMin) * 60;
-    seconds += timeRun(roundRun(contour), settings).seconds;
-    last = start;
-  }
-  return seconds;
-}
-
-function circle(radiusMm: number): Contour {
-  return [
-    { x: radiusMm, y: 0, bulge: 1 },
-    { x: -radiusMm, y: 0, bulge: 1 },
-  ];
 }
 
 /** A letter that loses more of its area than this to what the cut cannot enter reads as damaged. Common practice, no source. */

@@ -1,5 +1,7 @@
 import { standingOf } from '../approval/standing.ts';
 import type { Design } from '../design/schema.ts';
+import { sayOnPaper } from '../words/say-paper.ts';
+import type { Wording } from '../words/wording.ts';
 import { oneLine } from './plain-text.ts';
 
 /**
@@ -7,15 +9,30 @@ import { oneLine } from './plain-text.ts';
  * another time zone: a file has the same bytes wherever it is made.
  * loud: what was approved is not what this file cuts.
  */
-export function approvalOf(
+export function approvalWords(
   design: Design,
   fingerprint: string,
-): { readonly text: string; readonly loud: boolean } {
+): { readonly kind: 'open' | 'approved' | 'changed'; readonly words: Wording; readonly loud: boolean } {
   const standing = standingOf(design, fingerprint);
-  if (standing.kind === 'open') return { text: 'Not yet approved', loud: false };
+  const { kind } = standing;
+  if (kind === 'open') return { kind, words: sayOnPaper('paper.notApproved'), loud: false };
   const { name, at, fingerprint: approved } = standing.approval;
-  const by = `${oneLine(name, 60) || 'someone'}${at ? `, ${oneLine(at, 40)}` : ''}`;
-  if (standing.kind === 'approved') return { text: `Approved by ${by}`, loud: false };
-  const other = oneLine(approved, 8) || 'none';
-  return { text: `NOT THE APPROVED DESIGN: ${by} approved ${other}, this is ${fingerprint}`, loud: true };
+  const person = oneLine(name, 60);
+  const moment = at ? `, ${oneLine(at, 40)}` : '';
+  const who = person === '' ? sayOnPaper('paper.someone') : `${person}${moment}`;
+  if (kind === 'approved') {
+    const { letter } = standing;
+    const words = letter
+      ? sayOnPaper('paper.approvedLetter', { who, letter })
+      : sayOnPaper('paper.approvedBy', { who });
+    return { kind, words, loud: false };
+  }
+  const other = oneLine(approved, 8) || '–';
+  return { kind, words: sayOnPaper('paper.notThis', { who, approved: other, now: fingerprint }), loud: true };
+}
+
+/** The same in English; what is loud in capitals at first. */
+export function approvalOf(design: Design, fingerprint: string): { readonly text: string; readonly loud: boolean } {
+  const { words, loud } = approvalWords(design, fingerprint);
+  return { text: loud ? words.english.replace(/^[^:]*/, (begin) => begin.toUpperCase()) : words.english, loud };
 }

@@ -7,7 +7,6 @@ import { designsOn, type JobDesign, type JobSheet, sheetName } from './job.ts';
 import { contourPath } from './svg-path.ts';
 import { PAPERS } from './page-size.ts';
 import { addPage, createPage, INK, pageBytes, type SheetFonts, type SheetPage } from './sheet-page.ts';
-import { metresText } from './sheet-words.ts';
 
 const PAGE = PAPERS.a4;
 const LEFT = PAGE.marginMm;
@@ -139,4 +138,8 @@ function drawRows(page: SheetPage, rows: readonly CutListRow[], y: number): void
     x += widthMm;
   }
   page.rule(LEFT, y + 1.5, LEFT + WIDTH, y + 1.5, 0.25, INK.char);
+}
+
+function metresText(mm: number): string {
+  return `${(mm / 1000).toFixed(2)} m`;
 }

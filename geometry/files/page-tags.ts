@@ -59,7 +59,7 @@ export function createTags(doc: PDFKit.PDFDocument): Tags {
     },
     within(tag, draw) {
       if (silent) return draw();
-      const element = doc.struct(tag as 'P');
+      const element = doc.struct(tag);
       parent().add(element);
       return inside(element, draw);
     },

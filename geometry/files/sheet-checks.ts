@@ -2,6 +2,7 @@ import { type CheckDimension, checkDimensions, cutsOfPlan } from '../cutplan/che
 import type { CutPlan } from '../cutplan/cut-plan.ts';
 import type { PlateResult } from '../plate.ts';
 import { limitDeviationMm, type Tolerance } from '../stock/tolerances.ts';
+import type { PaperWords } from './paper-words.ts';
 import { INK, type SheetPage } from './sheet-page.ts';
 
 /** A check dimension as it was asked for, and how far it may come out from that. */
@@ -22,9 +23,9 @@ export function checksOf(
 }
 
 /** `412.3 ±0.35`, mm; a dash where the plate has no such length. */
-export function checkText(check: SheetCheck | undefined): string {
+export function checkText(check: SheetCheck | undefined, words: PaperWords): string {
   if (!check) return '–';
-  return `${check.mm.toFixed(1)}${check.limitMm === undefined ? '' : ` ±${check.limitMm}`}`;
+  return `${words.number(check.mm, 1)}${check.limitMm === undefined ? '' : ` ±${words.plain(check.limitMm)}`}`;
 }
 
 /** Ends nearer to each other than this, mm on paper, share one place for their letters. */

@@ -4,7 +4,7 @@ import type { PlateResult } from '../plate.ts';
 import { drawChecks } from './sheet-checks.ts';
 import { INK, type SheetPage } from './sheet-page.ts';
 import { drawRollAxis, type Rolled } from './sheet-rolled.ts';
-import { inchText, mmText } from './sheet-words.ts';
+import type { PaperWords } from './paper-words.ts';
 import { contourPath } from './svg-path.ts';
 
 export interface PlannedPlate {
@@ -33,13 +33,21 @@ export function drawingHeightMm(plates: readonly PlannedPlate[], width: number, 
   return arrange(plates, width, height).heightMm;
 }
 
-/** All plates to one scale, the largest that fits, in rows from the left; centred in the box; axisOf says how a plate is rolled. Returns n of the scale 1:n. */
+export interface DrawnHow {
+  readonly words: PaperWords;
+  /** Whether the ends of the check dimensions are marked. */
+  readonly checks: boolean;
+  /** Which way a plate is rolled. */
+  axisOf(plate: PlateResult): Rolled['axis'] | undefined;
+}
+
+/** All plates to one scale, the largest that fits, in rows from the left; centred in the box. Returns n of the scale 1:n. */
 export function drawPlates(
   page: SheetPage,
   plates: readonly PlannedPlate[],
   box: { x: number; y: number; width: number; height: number },
-  axisOf: (plate: PlateResult) => Rolled['axis'] | undefined = () => undefined,
-): number {
+  how: DrawnHow,
+): { readonly scale: number; readonly heightMm: number } {
   const arranged = arrange(plates, box.width, box.height);
   let y = box.y + Math.max(0, box.height - arranged.heightMm) / 2;
   for (const row of arranged.rows) {
@@ -51,30 +59,22 @@ export function drawPlates(
       const cell = cells[i]!;
       // Plates of a row stand on one line, so that their dimension lines do too.
       const radius = drawnMm(planned.plate, arranged.scale) / 2;
-      drawPlate(page, planned, x + cell / 2, y + ABOVE_MM + high - radius, arranged.scale);
-      drawChecks(
-        page,
-        checkDimensions(cutsOfPlan(planned.plan)),
-        x + cell / 2,
-        y + ABOVE_MM + high - radius,
-        arranged.scale,
-      );
-      const axis = axisOf(planned.plate);
-      if (axis && radius > 0) drawRollAxis(page, axis, x + cell / 2, y + ABOVE_MM + high - radius, radius);
-      drawCaption(
-        page,
-        planned.plate,
-        x + cell / 2,
-        cell,
-        y + ABOVE_MM + high - 2 * radius,
-        y + ABOVE_MM + high,
-        radius,
-      );
+      const [cx, cy] = [x + cell / 2, y + ABOVE_MM + high - radius];
+      const { name, diameterMm } = planned.plate;
+      const diameter = how.words.mm(diameterMm);
+      const alt = how.words.say('paperProof.plateAlt', { name, diameter, scale: how.words.plain(arranged.scale) });
+      page.tags.picture(alt, () => {
+        drawPlate(page, planned, cx, cy, arranged.scale);
+        if (how.checks) drawChecks(page, checkDimensions(cutsOfPlan(planned.plan)), cx, cy, arranged.scale);
+        const axis = how.axisOf(planned.plate);
+        if (axis && radius > 0) drawRollAxis(page, axis, cx, cy, radius);
+        drawCaption(page, planned.plate, { cx, cell, top: cy - radius, bottom: cy + radius, radius }, how.words);
+      });
       x += cell + GAP_MM;
     });
     y += ABOVE_MM + high + BELOW_MM;
   }
-  return arranged.scale;
+  return arranged;
 }
 
 function arrange(plates: readonly PlannedPlate[], width: number, height: number): Arranged {
@@ -144,18 +144,15 @@ function drawPlate(page: SheetPage, { plate, plan }: PlannedPlate, cx: number, c
 function drawCaption(
   page: SheetPage,
   plate: PlateResult,
-  cx: number,
-  cell: number,
-  top: number,
-  bottom: number,
-  radius: number,
+  { cx, cell, top, bottom, radius }: { cx: number; cell: number; top: number; bottom: number; radius: number },
+  words: PaperWords,
 ): void {
   const x = cx - cell / 2;
   const name = { size: 9, bold: true, align: 'centre' } as const;
-  const off = `, ${plate.quantity} off`;
+  const off = (of: string) => words.say('paper.off', { name: of, quantity: plate.quantity });
   const room = cell + GAP_MM - 4;
-  const offMm = page.widthOf(off, name);
-  page.line(`${page.fit(plate.name, room - offMm, name)}${off}`, x - (room - cell) / 2, top - 3.6, room, name);
+  const offMm = page.widthOf(off(''), name);
+  page.line(off(page.fit(plate.name, room - offMm, name)), x - (room - cell) / 2, top - 3.6, room, name);
   const y = bottom + 4.5;
   if (radius > 0) {
     page.rule(cx - radius, bottom - radius + 1, cx - radius, y + 1.2, 0.1, INK.quiet);
@@ -168,7 +165,7 @@ function drawCaption(
     arrow(page, cx + radius, y, -way);
   }
   const dimension = { size: 8.5, align: 'centre' } as const;
-  page.line(`Ø ${mmText(plate.diameterMm)}  ·  ${inchText(plate.diameterMm)}`, x, y + 4.2, cell, dimension);
+  page.line(`Ø ${words.mm(plate.diameterMm)}  ·  ${words.inches(plate.diameterMm)}`, x, y + 4.2, cell, dimension);
 }
 
 function arrow(page: SheetPage, x: number, y: number, way: number): void {

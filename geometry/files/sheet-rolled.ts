@@ -3,7 +3,7 @@ import { surfaceOf } from '../barrel/surface-of.ts';
 import type { SideSurface } from '../barrel/surface.ts';
 import type { Design } from '../design/schema.ts';
 import { INK, type SheetPage } from './sheet-page.ts';
-import { inchText, mmText } from './sheet-words.ts';
+import type { PaperWords } from './paper-words.ts';
 
 /** What the shop must know to roll a plate for the side of a barrel. */
 export interface Rolled {
@@ -27,11 +27,13 @@ export function rolledOf(design: Design, diameterMm: number): Rolled | undefined
 }
 
 /** The rolling in three short lines: radius, way, strain. The plate's diameter on the sheet is that of the flat blank. */
-export function rolledFacts(rolled: Rolled): readonly (readonly [label: string, value: string])[] {
+export function rolledFacts(rolled: Rolled, words: PaperWords): readonly (readonly [label: string, value: string])[] {
+  const { say } = words;
+  const radius = { radius: words.mm(rolled.radiusMm), inches: words.inches(rolled.radiusMm) };
   return [
-    ['Roll to', `inside radius ${mmText(rolled.radiusMm)} (${inchText(rolled.radiusMm)})`],
-    ['Axis', `${rolled.axis}, as marked; painted side outwards`],
-    ['Bend strain', `${(100 * rolled.strain).toFixed(2)} %; sizes are of the flat blank`],
+    [say('paperSheet.rollTo'), say('paperSheet.rollToRadius', radius)],
+    [say('paperSheet.axis'), say(rolled.axis === 'upright' ? 'paperSheet.axisUpright' : 'paperSheet.axisLevel')],
+    [say('paperSheet.strain'), say('paperSheet.strainOf', { percent: words.number(100 * rolled.strain, 2) })],
   ];
 }
 

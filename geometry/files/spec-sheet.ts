@@ -1,257 +1,171 @@
 /**
- * The spec sheet: one A4 page, vector, that goes with the plates of a design through the shop.
+ * The spec sheet: one page, vector, that goes with the plates of a design through the shop.
  *
- * In: a design, its plates with their cut plans (one at least), and the two faces to set it in. Out: the bytes of a PDF;
- * the same input gives the same bytes. Everything fits one page: texts that are too long end in an ellipsis, findings
- * that find no room are counted.
+ * In: a design, its plates with their cut plans (one at least), the two faces to set it in, what the shop can cut, and on
+ * which paper in which language. Out: the bytes of a tagged PDF; the same input gives the same bytes. Everything fits one
+ * page: texts that are too long end in an ellipsis, findings that find no room are counted.
  *
- * 1. Heading: title, verdict, fingerprint, approval.
+ * 1. Heading: title, verdict, fingerprint, approval, and the fingerprint for a machine.
  * 2. From the bottom up: print check, cautions, findings; what is left in the middle goes to drawing and table.
+ *
+ * It is read out in the order of the page, though it is drawn in another.
  */
 import type { Design } from '../design/schema.ts';
 import { BUILT_IN } from '../stock/built-in-stock.ts';
-import { materialIn, processIn, type StockBook } from '../stock/stock-book.ts';
+import type { StockBook } from '../stock/stock-book.ts';
 import { ARC_FIT_ERROR_MM } from '../units.ts';
-import { approvalOf } from './approval.ts';
+import { amount, inMm } from '../words/say.ts';
+import { approvalWords } from './approval.ts';
 import { cautionsFor } from './cautions.ts';
-import { drawingHeightMm, drawPlates, type PlannedPlate } from './sheet-drawing.ts';
-import { gatherFindings, type SheetFinding, verdictSentence } from './sheet-findings.ts';
+import type { Manner } from './manner.ts';
 import { PAPERS } from './page-size.ts';
-import { createPage, INK, pageBytes, type SheetFonts, type SheetPage, type TextStyle } from './sheet-page.ts';
-import { rolledFacts, rolledOf } from './sheet-rolled.ts';
-import { drawTable, TABLE_HEIGHT_MM } from './sheet-table.ts';
-import { inchText, mmText } from './sheet-words.ts';
+import { asHeading, paperWords } from './paper-words.ts';
 import { oneLine } from './plain-text.ts';
+import { codeText, drawCode } from './sheet-code.ts';
+import { drawFactsAcross, drawFactsBeside, factsOf } from './sheet-facts.ts';
+import { drawingHeightMm, drawPlates, type PlannedPlate } from './sheet-drawing.ts';
+import { gatherFindings, type SheetFinding, verdictWords } from './sheet-findings.ts';
+import { drawCautions, drawFindings, HEAD, type Lists } from './sheet-lists.ts';
+import { createPage, INK, pageBytes, type SheetFonts } from './sheet-page.ts';
+import { rolledOf } from './sheet-rolled.ts';
+import { drawTable, TABLE_HEIGHT_MM } from './sheet-table.ts';
 
-const PAGE = PAPERS.a4;
-const LEFT = PAGE.marginMm;
-const WIDTH = PAGE.widthMm - 2 * PAGE.marginMm;
-const HEAD: TextStyle = { size: 7, bold: true, colour: INK.copper, spacing: 0.9 };
-const SMALL: TextStyle = { size: 7.5 };
-const SMALL_LEADING_MM = 3.35;
 /** The line above the drawing that says its scale. */
 const CAPTION_MM = 5;
-/** So high the drawing stays however many findings there are: lower when some of them ask for action. */
-const LEAST_DRAWING_MM = { notes: 106, faults: 88 };
+/** So high the drawing stays however many findings there are, as shares of the page: lower when some of them ask for action. */
+const LEAST_DRAWING = { notes: 0.34, faults: 0.28 };
 /** Beside the table there is room for stock and order up to so many plates. */
 const NARROW_TABLE_PLATES = 4;
+const CODE_MM = 19;
+
+const IN_ENGLISH: Manner = { page: 'a4', language: 'en' };
 
 export async function writeSpecSheet(
   design: Design,
   plates: readonly PlannedPlate[],
-  font: SheetFonts,
+  fonts: SheetFonts,
   book: StockBook = BUILT_IN,
+  manner: Manner = IN_ENGLISH,
 ): Promise<Uint8Array> {
+  const words = paperWords(manner);
+  const { say } = words;
+  const size = PAPERS[manner.page];
   const fingerprint = plates[0]?.plate.fingerprint ?? '';
-  const title = oneLine(design.title, 120) || 'Stencil';
-  const page = createPage({ title: `${title}, spec sheet`, subject: `Fingerprint ${fingerprint}`, fonts: font });
-  const findings = gatherFindings(plates);
-  const top = drawHeading(page, design, title, fingerprint, findings);
-  const cautionsTop = drawCautions(page, cautionsFor(design.stock, book), drawFooter(page, fingerprint));
-  const tolerance = processIn(book, design.stock.process)?.tolerance;
+  const title = oneLine(design.title, 120) || say('paper.stencil');
+  const page = createPage({
+    title: say('paperSheet.title', { title }),
+    subject: say('paper.fingerprint', { fingerprint }),
+    fonts,
+    size,
+    language: manner.language,
+  });
+  const lists: Lists = { page, words, left: size.marginMm, width: size.widthMm - 2 * size.marginMm };
+  const { left, width } = lists;
+  const [inHead, inDrawing, inFacts, inFindings, inCautions, inFoot] = [0, 0, 0, 0, 0, 0].map(() =>
+    page.tags.section(),
+  );
+  const findings = gatherFindings(design, plates, words);
+  const top = inHead!(() =>
+    drawHeading(lists, design, { title, fingerprint, findings, code: codeText(design, fingerprint, book) }),
+  );
+  const cautions = cautionsFor(design.stock, book).map((c) => words.speak(c));
+  const footTop = inFoot!(() => drawFooter(lists, fingerprint));
+  const cautionsTop = inCautions!(() => drawCautions(lists, cautions, footTop));
   const wide = plates.length > NARROW_TABLE_PLATES;
-  const facts = factsOf(design, plates, book);
+  const facts = factsOf(design, plates, book, words);
   const factsHigh = wide ? (facts.rolled.length > 0 ? 31 : 22) : 0;
   const tableHigh = TABLE_HEIGHT_MM + factsHigh;
   // Findings may grow upwards until the drawing would have to shrink.
   const faults = findings.some((f) => f.severity !== 'note');
-  const drawingHigh = drawingHeightMm(plates, WIDTH, faults ? LEAST_DRAWING_MM.faults : LEAST_DRAWING_MM.notes);
-  const findingsTop = drawFindings(page, findings, cautionsTop - 4, top + CAPTION_MM + drawingHigh + tableHigh + 12);
+  const least = size.heightMm * (faults ? LEAST_DRAWING.faults : LEAST_DRAWING.notes);
+  const highest = top + CAPTION_MM + drawingHeightMm(plates, width, least) + tableHigh + 12;
+  const findingsTop = inFindings!(() => drawFindings(lists, findings, cautionsTop - 4, highest));
   const tableTop = findingsTop - tableHigh - 5;
-  drawDrawing(page, design, plates, top, tableTop - 7);
-  if (wide) {
-    drawFactsAcross(page, facts, tableTop);
-    drawTable(page, plates, tolerance, LEFT, tableTop + factsHigh, WIDTH);
-  } else {
-    const tableWide = plates.length < 3 ? 110 : 120;
-    drawTable(page, plates, tolerance, LEFT, tableTop, tableWide);
-    drawFactsBeside(page, facts, LEFT + tableWide + 9, tableTop, WIDTH - tableWide - 9);
-  }
+  inDrawing!(() => drawDrawing(lists, design, plates, top, tableTop - 7));
+  inFacts!(() => {
+    if (wide) {
+      drawFactsAcross(lists, facts, tableTop);
+      drawTable(lists, design, plates, book, { x: left, y: tableTop + factsHigh, width });
+    } else {
+      const tableWide = plates.length < 3 ? 110 : 120;
+      drawTable(lists, design, plates, book, { x: left, y: tableTop, width: tableWide });
+      drawFactsBeside(lists, facts, left + tableWide + 9, tableTop, width - tableWide - 9);
+    }
+  });
   return pageBytes(page);
 }
 
+interface Heading {
+  readonly title: string;
+  readonly fingerprint: string;
+  readonly findings: readonly SheetFinding[];
+  readonly code: string;
+}
+
 /** Returns where the drawing may begin. */
-function drawHeading(
-  page: SheetPage,
-  design: Design,
-  title: string,
-  fingerprint: string,
-  findings: readonly SheetFinding[],
-): number {
-  const right = 46;
-  page.line('SPEC SHEET', LEFT, 19, 60, HEAD);
-  const room = WIDTH - right - 6;
+function drawHeading({ page, words, left, width }: Lists, design: Design, heading: Heading): number {
+  const { title, fingerprint, findings, code } = heading;
+  const codeX = left + width - CODE_MM;
+  const right = 40;
+  const x = codeX - 5 - right;
+  page.line(asHeading(words.say('paperSheet.spec')), left, 19, 60, { ...HEAD, tag: 'P' });
+  const room = width - right - CODE_MM - 9;
   const size = [24, 20, 17, 14].find((s) => page.widthOf(title, { size: s, bold: true }) <= room) ?? 14;
-  page.line(title, LEFT, 28.5, room, { size, bold: true });
-  page.line(verdictSentence(findings), LEFT, 35, room, { size: 10 });
-  const x = LEFT + WIDTH - right;
-  page.line('FINGERPRINT', x, 19, right, { ...HEAD, align: 'right' });
+  page.line(title, left, 28.5, room, { size, bold: true, tag: 'H1' });
+  page.line(words.speak(verdictWords(findings)), left, 35, room, { size: 10 });
+  page.line(asHeading(words.say('paper.fingerprint', { fingerprint: '' })).trim(), x, 19, right, {
+    ...HEAD,
+    tag: 'P',
+    align: 'right',
+  });
   page.line(fingerprint, x, 28.5, right, { size: 18, bold: true, align: 'right' });
-  const approval = approvalOf(design, fingerprint);
-  if (!approval.loud) {
-    page.line(approval.text, x - 20, 35, right + 20, { size: 8.5, colour: INK.quiet, align: 'right' });
-    page.rule(LEFT, 39, LEFT + WIDTH, 39, 0.35, INK.char);
+  page.tags.picture(words.say('paperSheet.codeAlt'), () => drawCode(page, code, codeX, 16.2, CODE_MM));
+  const { words: standing, loud } = approvalWords(design, fingerprint);
+  const said = words.speak(standing);
+  page.rule(left, 39, left + width, 39, 0.35, INK.char);
+  if (!loud) {
+    page.line(said, x - 16, 35, right + 16, { size: 8.5, colour: INK.quiet, align: 'right' });
     return 43;
   }
-  page.rule(LEFT, 39, LEFT + WIDTH, 39, 0.35, INK.char);
-  page.doc.rect(LEFT, 41, WIDTH, 7).fillColor(INK.char).fill();
-  page.line(approval.text, LEFT + 3, 45.6, WIDTH - 6, { size: 9, bold: true, colour: INK.paper, align: 'centre' });
+  page.tags.ornament(() => page.doc.rect(left, 41, width, 7).fillColor(INK.char).fill());
+  const style = { size: 9, bold: true, colour: INK.paper, align: 'centre' } as const;
+  page.line(said.replace(/^[^:]*/, asHeading), left + 3, 45.6, width - 6, style);
   return 51;
 }
 
 /** Returns where what stands above it must end. */
-function drawFooter(page: SheetPage, fingerprint: string): number {
-  const y = PAGE.heightMm - 13;
-  page.rule(LEFT, y - 5, LEFT + WIDTH, y - 5);
+function drawFooter({ page, words, left, width }: Lists, fingerprint: string): number {
+  const y = page.heightMm - 13;
+  page.rule(left, y - 5, left + width, y - 5);
   const quiet = { size: 7, colour: INK.quiet } as const;
   // Printers that scale to fit are found out with a rule.
-  page.rule(LEFT, y - 1, LEFT + 50, y - 1, 0.2, INK.char);
+  page.rule(left, y - 1, left + 50, y - 1, 0.2, INK.char);
   for (let i = 0; i <= 5; i++)
-    page.rule(LEFT + i * 10, y - 1, LEFT + i * 10, y - (i % 5 === 0 ? 2.6 : 1.9), 0.15, INK.char);
-  page.line('Print check: this line is 50 mm long when printed at full size', LEFT + 53, y - 1, 80, quiet);
-  page.line(
-    `Sizes in mm as cut, kerf not taken off; curves within ${ARC_FIT_ERROR_MM} mm of the points they stand for`,
-    LEFT + 53,
-    y + 2,
-    90,
-    quiet,
-  );
-  page.line(`Bridgehead  ·  ${fingerprint}  ·  page 1 of 1`, LEFT + WIDTH - 50, y - 1, 50, {
-    ...quiet,
-    align: 'right',
-  });
+    page.rule(left + i * 10, y - 1, left + i * 10, y - (i % 5 === 0 ? 2.6 : 1.9), 0.15, INK.char);
+  page.line(words.say('paper.printCheck', { length: inMm(50) }), left + 53, y - 1, 84, quiet);
+  page.line(words.say('paperSheet.cutSize', { error: inMm(ARC_FIT_ERROR_MM, 3) }), left + 53, y + 2, width - 53, quiet);
+  const end = `Bridgehead  ·  ${fingerprint}  ·  ${words.say('paper.pageOf', { number: 1, of: 1 })}`;
+  page.line(end, left + width - 50, y - 1, 50, { ...quiet, align: 'right' });
   return y - 8;
 }
 
-/** Two columns, upwards from the bottom; returns their top. */
-function drawCautions(page: SheetPage, cautions: readonly string[], bottom: number): number {
-  const column = (WIDTH - 8) / 2;
-  const style = { ...SMALL, size: 7 };
-  const rows = cautions.map((text) => page.rows(text, column - 3, style));
-  const total = rows.reduce((sum, n) => sum + n, 0);
-  // The first column takes at least half of the lines.
-  let split = 0;
-  let first = 0;
-  while (split < rows.length && first < total / 2) first += rows[split++]!;
-  const high = Math.max(first, total - first) * SMALL_LEADING_MM;
-  const top = bottom - high;
-  page.line('TAKE CARE', LEFT, top - 1.5, 60, HEAD);
-  let y = top + 2.6;
-  cautions.forEach((text, i) => {
-    if (i === split) y = top + 2.6;
-    const x = LEFT + (i < split ? 0 : column + 8);
-    page.line('–', x, y, 3, style);
-    page.block(text, x + 3, y, column - 3, rows[i]!, SMALL_LEADING_MM, style);
-    y += rows[i]! * SMALL_LEADING_MM;
-  });
-  return top - 4;
-}
-
-/** Worst first, upwards from bottom, never above highest; returns their top. */
-function drawFindings(page: SheetPage, findings: readonly SheetFinding[], bottom: number, highest: number): number {
-  const texts = findings.map((f) =>
-    f.plates.length > 0 ? `${f.plates.map((name) => page.fit(name, 30, SMALL)).join(', ')}: ${f.sentence}` : f.sentence,
-  );
-  const style = { ...SMALL, size: 8 };
-  const leading = 3.6;
-  const most = Math.max(2, Math.floor((bottom - highest) / leading) - 1);
-  const shown: { text: string; rows: number; severity: SheetFinding['severity'] }[] = [];
-  let used = 0;
-  for (const [i, text] of texts.entries()) {
-    const rows = Math.min(3, page.rows(text, WIDTH - 24, { ...style, bold: findings[i]!.severity === 'stop' }));
-    const restNeedsLine = i < texts.length - 1 ? 1 : 0;
-    if (used + rows + restNeedsLine > most) break;
-    shown.push({ text, rows, severity: findings[i]!.severity });
-    used += rows;
-  }
-  const rest = texts.length - shown.length;
-  const lines = used + (rest > 0 || texts.length === 0 ? 1 : 0);
-  const top = bottom - lines * leading;
-  page.line('FINDINGS', LEFT, top - 1.5, 60, HEAD);
-  let y = top + 3;
-  if (texts.length === 0) page.line('None.', LEFT, y, WIDTH, style);
-  for (const { text, rows, severity } of shown) {
-    const bold = severity === 'stop';
-    page.line(SAYS[severity], LEFT, y, 22, { ...style, bold, colour: bold ? INK.char : INK.quiet });
-    page.block(text, LEFT + 24, y, WIDTH - 24, rows, leading, { ...style, bold });
-    y += rows * leading;
-  }
-  if (rest > 0)
-    page.line(`and ${rest} more: see the findings file`, LEFT + 24, y, WIDTH - 24, { ...style, colour: INK.quiet });
-  return top - 4;
-}
-
-const SAYS = { stop: 'Do not cut', look: 'Look at', note: 'To know' } as const;
-
 function drawDrawing(
-  page: SheetPage,
+  { page, words, left, width }: Lists,
   design: Design,
   plates: readonly PlannedPlate[],
   top: number,
   bottom: number,
 ): void {
   const from = top + CAPTION_MM;
-  const box = { x: LEFT, y: from, width: WIDTH, height: bottom - from };
-  const scale = drawPlates(page, plates, box, ({ diameterMm }) => rolledOf(design, diameterMm)?.axis);
-  const quiet = { size: 8, colour: INK.quiet } as const;
-  const said = page.line(`Scale 1:${scale}`, LEFT, top + 3, 40, { size: 8.5, bold: true });
-  page.line('seen from the painted side', LEFT + said + 3, top + 3, 60, quiet);
-  page.line('sizes in millimetres', LEFT + WIDTH - 60, top + 3, 60, { ...quiet, align: 'right' });
-}
-
-type Fact = readonly [label: string, value: string];
-interface Facts {
-  readonly stock: readonly Fact[];
-  readonly order: readonly Fact[];
-  /** Nothing for plates that stay flat. */
-  readonly rolled: readonly Fact[];
-}
-
-/** All plates of a design are rolled to the one radius of its barrel. */
-function factsOf(design: Design, plates: readonly PlannedPlate[], book: StockBook): Facts {
-  const { stock, order } = design;
-  const rolled = plates.map(({ plate }) => rolledOf(design, plate.diameterMm)).find((r) => r !== undefined);
-  return {
-    stock: [
-      ['Material', materialIn(book, stock.material)?.name ?? stock.material],
-      ['Thickness', `${mmText(stock.thicknessMm, 2)} (${inchText(stock.thicknessMm)})`],
-      ['Process', processIn(book, stock.process)?.name ?? stock.process],
-      ['Use', stock.use === 'torch' ? 'Torch' : 'Paint'],
-    ],
-    order: [
-      ['For', oneLine(order.who, 4000) || '–'],
-      ['Reference', oneLine(order.reference, 4000) || '–'],
-      ['Needed by', oneLine(order.neededBy, 4000) || '–'],
-      ['Notes', oneLine(order.notes, 4000) || '–'],
-    ],
-    rolled: rolled ? rolledFacts(rolled) : [],
-  };
-}
-
-function drawFactsBeside(page: SheetPage, facts: Facts, x: number, top: number, width: number): void {
-  let y = top;
-  for (const [heading, rows] of [
-    ['STOCK', [...facts.stock, ...facts.rolled]],
-    ['ORDER', facts.order],
-  ] as const) {
-    page.line(heading, x, y, width, HEAD);
-    y += 4.9;
-    for (const [label, value] of rows) {
-      page.line(label, x, y, 17, { size: 8, colour: INK.quiet });
-      const most = label === 'Notes' ? Math.max(1, Math.floor((top + TABLE_HEIGHT_MM - y) / 3.8)) : 2;
-      y += page.block(value, x + 17, y, width - 17, most, 3.8, { size: 8.5 }) * 3.8 + 0.9;
-    }
-    y += 3;
-  }
-}
-
-/** With many plates the table takes the whole width: stock and order stand above it, a row each. */
-function drawFactsAcross(page: SheetPage, facts: Facts, top: number): void {
-  [facts.stock, facts.order, facts.rolled].forEach((row, k) => {
-    const column = WIDTH / row.length;
-    row.forEach(([label, value], i) => {
-      page.line(label, LEFT + i * column, top + k * 9, column - 3, { size: 7, colour: INK.quiet });
-      page.line(value, LEFT + i * column, top + k * 9 + 3.8, column - 3, { size: 8.5 });
-    });
+  const box = { x: left, y: from, width, height: bottom - from };
+  const { scale } = drawPlates(page, plates, box, {
+    words,
+    checks: true,
+    axisOf: ({ diameterMm }) => rolledOf(design, diameterMm)?.axis,
   });
+  const quiet = { size: 8, colour: INK.quiet } as const;
+  const stated = words.say('paper.scale', { scale: amount(scale, 2) });
+  const said = page.line(stated, left, top + 3, 40, { size: 8.5, bold: true });
+  page.line(words.say('paper.seenFrom'), left + said + 3, top + 3, 70, quiet);
+  page.line(words.say('paper.sizesIn'), left + width - 60, top + 3, 60, { ...quiet, align: 'right' });
 }

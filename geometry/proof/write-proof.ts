@@ -3,26 +3,75 @@
  *
  * In: what is asked (proof-asked.ts) and the two faces to set it in. Out: the bytes of a tagged PDF, all vector; the same
  * input gives the same bytes on every machine.
+ *
+ * 1. The cover: whose, what, how it stands, how it will look.
+ * 2. The plates to a stated scale; every text, sign by sign.
+ * 3. Options to choose from.
+ * 4. Price, care, cautions, approval.
+ * 5. If wanted, the plates at true size.
  */
-import { oneLine } from '../files/plain-text.ts';
+import { paperWords } from '../files/paper-words.ts';
 import { PAPERS } from '../files/page-size.ts';
-import { createPage, pageBytes, type SheetFonts } from '../files/sheet-page.ts';
-import { barrelPicture } from './barrel-picture.ts';
-import { drawPicture } from './draw-picture.ts';
+import { oneLine } from '../files/plain-text.ts';
+import { drawingHeightMm, drawPlates } from '../files/sheet-drawing.ts';
+import { createPage, onEveryPage, pageBytes, type SheetFonts } from '../files/sheet-page.ts';
+import { rolledOf } from '../files/sheet-rolled.ts';
+import { drawTiles, numberTile } from './draw-tiles.ts';
+import { drawFoot, type Flow, flowOn, TYPE } from './flow.ts';
 import type { ProofAsked } from './proof-asked.ts';
+import { drawCover } from './proof-cover.ts';
+import { drawLetters } from './proof-letters.ts';
+import { drawOptions } from './proof-options.ts';
+import { drawApproval, drawCare, drawPrice } from './proof-terms.ts';
+
+/** Of the page's height, so that texts begin on the same page. */
+const DRAWING_SHARE = 0.44;
 
 export async function writeProof(asked: ProofAsked, fonts: SheetFonts): Promise<Uint8Array> {
-  const { design, plates, language } = asked;
+  const { design, plates, quote, language } = asked;
+  const words = paperWords(asked);
   const fingerprint = plates[0]?.plate.fingerprint ?? '';
-  const title = oneLine(design.title, 120) || 'Stencil';
-  const size = PAPERS[asked.page];
-  const page = createPage({ title, subject: `Fingerprint ${fingerprint}`, fonts, size, language });
-  const first = plates[0];
-  page.line(title, size.marginMm, 30, size.widthMm - 2 * size.marginMm, { size: 24, bold: true, tag: 'H1' });
-  page.line(fingerprint, size.marginMm, 38, 60, { size: 10 });
-  if (first) {
-    const picture = barrelPicture(design, first, asked.paint);
-    page.tags.picture(title, () => drawPicture(page, picture, size.widthMm / 2, 130, 150));
+  const title = oneLine(design.title, 120) || words.say('paper.stencil');
+  const subject = words.say('paper.fingerprint', { fingerprint });
+  const page = createPage({ title, subject, fonts, size: PAPERS[asked.page], language });
+  const flow = flowOn(page, words, `${title}  ·  ${fingerprint}`);
+  drawCover(flow, asked, title, fingerprint);
+  flow.newPage();
+  drawDrawing(flow, asked);
+  drawLetters(flow, design, plates);
+  drawOptions(flow, asked);
+  flow.newPage();
+  if (quote) drawPrice(flow, quote);
+  drawCare(flow, asked);
+  drawApproval(flow, asked, fingerprint);
+  // Plans and pages at true size follow; these have no room for a foot.
+  const bound = page.doc.bufferedPageRange().count;
+  if (asked.tiles) {
+    for (const planned of plates) {
+      const isWanted = asked.tilesOf?.includes(planned.plate.plateId) ?? true;
+      if (isWanted && planned.plate.diameterMm > 0) drawTiles(flow, planned, fingerprint);
+    }
   }
+  const foot = drawFoot(page, words, asked.shop?.name ?? 'Bridgehead', fingerprint);
+  onEveryPage(page, (number, of) => (number <= bound ? foot(number, of) : numberTile(flow, number, of)));
   return pageBytes(page);
+}
+
+function drawDrawing(flow: Flow, { design, plates }: ProofAsked): void {
+  const { page, words, left, width } = flow;
+  flow.heading(words.say('paperProof.plates'), 80);
+  const height = drawingHeightMm(plates, width, page.heightMm * DRAWING_SHARE);
+  const { scale } = drawPlates(
+    page,
+    plates,
+    { x: left, y: flow.y + 2, width, height },
+    {
+      words,
+      checks: false,
+      axisOf: ({ diameterMm }) => rolledOf(design, diameterMm)?.axis,
+    },
+  );
+  const stated = words.say('paper.scale', { scale: words.plain(scale) });
+  page.line(`${stated}  ·  ${words.say('paper.seenFrom')}`, left, flow.y - 1, width, TYPE.quiet);
+  flow.y += height + 10;
 }

@@ -1,12 +1,11 @@
-import { capitalised } from './say.ts';
 import type { Wording, WordValue } from './wording.ts';
 import { type Tongue, writtenNumber } from './written-number.ts';
 
-/** Says a wording in one language. */
+/** Says a wording in one language, as its table has it: a sentence of a finding is yet to begin with a capital. */
 export type Speak = (words: Wording) => string;
 
 /** English, as the kernel has it. */
-export const speakEnglish: Speak = (words) => capitalised(words.english);
+export const speakEnglish: Speak = (words) => words.english;
 
 /**
  * Another language from its book of words (part, name, template; parts may lie deeper, as `materials.mild-steel.name`).
@@ -21,7 +20,7 @@ export function speakFrom(book: object, language: Tongue): Speak {
       return value === undefined ? whole : valueText(value, say, language);
     });
   };
-  return (words) => capitalised(say(words));
+  return say;
 }
 
 function templateOf(book: object, key: string): string | undefined {

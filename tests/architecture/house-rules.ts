@@ -113,8 +113,8 @@ export const PARTS: readonly Part[] = [
     path: 'geometry/plate.ts',
     may: [...WORDS, 'geometry/layout/ (types)', 'geometry/bridges/ (types)', 'geometry/stock/ (types)'],
   },
-  // Files name materials and processes, and warn by them; a sheet says how its plate is rolled. All say how they stand
-  // to the approval.
+  // Files name materials and processes, and warn by them; a sheet says how its plate is rolled, how long it is cut and
+  // of which sheet. All say how they stand to the approval.
   {
     path: 'geometry/files/',
     may: [
@@ -122,11 +122,12 @@ export const PARTS: readonly Part[] = [
       'geometry/stock/',
       'geometry/barrel/',
       'geometry/plate.ts (types)',
-      'geometry/cutplan/check-dimensions.ts',
-      'geometry/cutplan/ (types)',
+      'geometry/cutplan/',
       'geometry/sheet/ (types)',
+      'geometry/design/fingerprint.ts',
       'geometry/design/ (types)',
       'geometry/approval/standing.ts',
+      'geometry/approval/acceptances.ts',
     ],
   },
   // An order in one ZIP, written and read back; it marks every file, knows how files are named, and names the stock.
@@ -152,7 +153,9 @@ export const PARTS: readonly Part[] = [
       'geometry/shop/',
       'geometry/plate.ts (types)',
       'geometry/cutplan/ (types)',
+      'geometry/design/kinds.ts',
       'geometry/design/ (types)',
+      'geometry/approval/',
     ],
   },
   // Puts the stores of two stages into one, for those who make plates.

@@ -8,16 +8,20 @@ import { APPROVAL_EN } from '../../geometry/words/approval-said-en.ts';
 import { DOCUMENT_EN } from '../../geometry/words/document-en.ts';
 import { ORDER_SAID_EN } from '../../geometry/words/order-said-en.ts';
 import { SAID_EN } from '../../geometry/words/said-en.ts';
+import { PAPER_SAID_EN } from '../../geometry/words/paper-said-en.ts';
+import { PROOF_SAID_EN } from '../../geometry/words/proof-said-en.ts';
 import { motifWords } from '../../geometry/words/say.ts';
+import { SHEET_SAID_EN } from '../../geometry/words/sheet-said-en.ts';
 import { SHOP_SAID_EN } from '../../geometry/words/shop-said-en.ts';
 import { STOCK_SAID_EN } from '../../geometry/words/stock-said-en.ts';
 import { BOOKS } from '../../web/words/groups.ts';
+import { PAPER_BOOKS } from '../../web/words/paper-books.ts';
 import { languageFor, type Language } from '../../web/words/languages.ts';
 
 /** Every word of a language, whichever group it comes with. */
 async function bookOf(language: Language): Promise<object> {
   const groups = await Promise.all(Object.values(BOOKS[language]).map((bring) => bring()));
-  return Object.assign({}, ...groups) as object;
+  return Object.assign({}, ...groups, await PAPER_BOOKS[language]()) as object;
 }
 
 const OTHERS = { German: await bookOf('de'), French: await bookOf('fr'), Spanish: await bookOf('es') };
@@ -48,15 +52,19 @@ function sourceOf(folders: readonly string[]): string {
     .join('\n');
 }
 
-const KERNEL = { ...SAID_EN, ...ORDER_SAID_EN, ...DOCUMENT_EN, ...SHOP_SAID_EN, ...STOCK_SAID_EN, ...APPROVAL_EN };
-const inEnglish = words({
-  ...(await bookOf('en')),
+/** What the kernel says beyond the table that the page always has, table by table. */
+const TABLES = {
   ...ORDER_SAID_EN,
   ...DOCUMENT_EN,
   ...SHOP_SAID_EN,
   ...STOCK_SAID_EN,
   ...APPROVAL_EN,
-});
+  ...PAPER_SAID_EN,
+  ...PROOF_SAID_EN,
+  ...SHEET_SAID_EN,
+};
+const KERNEL = { ...SAID_EN, ...TABLES };
+const inEnglish = words({ ...(await bookOf('en')), ...TABLES });
 /** What records say in English, by the path under which the other languages have it. */
 const ofRecords = new Map<string, string>([
   ...BUILT_IN.materials.flatMap((m) => [
@@ -128,6 +136,8 @@ describe('English', () => {
         if (part === 'names' && [...together, ...shapes].includes(name)) return false;
         // Parts of a design are named as the design names them.
         if (part === 'parts') return !source.includes(` ${name}: `);
+        // A line of a price is named by its code.
+        if (part === 'paperPrice') return !source.includes(`'${name}'`);
         return part === 'reasons'
           ? !source.includes(`'${name}'`) && !stock.includes(`"${name}"`)
           : !source.includes(`'${part}.${name}'`);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { planCuts } from '../../../geometry/cutplan/plan-cuts.ts';
-import { inchText } from '../../../geometry/files/sheet-words.ts';
+import { paperWords } from '../../../geometry/files/paper-words.ts';
 import { PAPERS } from '../../../geometry/files/page-size.ts';
 import { writeSvg } from '../../../geometry/files/svg.ts';
 import { MM_PER_INCH } from '../../../geometry/units.ts';
@@ -21,7 +21,7 @@ describe('units, against published ones', () => {
   /** International inch of 1959: 25.4 mm exactly. */
   it('an inch is 25.4 mm', () => {
     expect(MM_PER_INCH).toBe(25.4);
-    expect(inchText(533.4)).toBe('21.000 in');
+    expect(paperWords({ language: 'en' }).inches(533.4)).toBe('21.000 in');
   });
 
   /** ISO 216: A4 = 210 mm x 297 mm. ANSI Y14.1: size A = 8.5 in x 11 in. */

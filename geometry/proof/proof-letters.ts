@@ -1,0 +1,154 @@
+import { isText } from '../design/kinds.ts';
+import type { Design } from '../design/schema.ts';
+import type { Finding } from '../findings.ts';
+import type { PaperWords } from '../files/paper-words.ts';
+import { INK, type TextStyle } from '../files/sheet-page.ts';
+import type { PlannedPlate } from '../files/sheet-drawing.ts';
+import { isDay, weekdayOf } from '../words/calendar.ts';
+import { capitalised } from '../words/say.ts';
+import { findDates } from '../words/find-dates.ts';
+import { type Flow, TYPE } from './flow.ts';
+
+const CELL_MM = 6.2;
+const LINE_MM = 8.2;
+/** Room for the number of the text. */
+const INDENT_MM = 18;
+const TEXT: TextStyle = { size: 12, bold: true };
+
+/** One text of the design to be read for faults: its signs one by one, and what is said of it. */
+export interface ReadText {
+  readonly text: string;
+  readonly signs: readonly string[];
+  readonly hints: readonly string[];
+}
+
+/** Every lettered element in the design's order. A finding of lettering stands with the text that it is about. */
+export function textsToRead(design: Design, plates: readonly PlannedPlate[], words: PaperWords): ReadText[] {
+  const found = new Map<string, Finding>();
+  for (const { plate } of plates) {
+    for (const finding of plate.findings) {
+      if (finding.words?.key.startsWith('lettering.')) found.set(`${finding.code} ${finding.sentence}`, finding);
+    }
+  }
+  return design.elements.flatMap((element) => {
+    if (!isText(element)) return [];
+    const said = [...found.values()]
+      .filter((f) => f.elementIds.includes(element.id))
+      .map((f) => (f.words ? capitalised(words.speak(f.words)) : f.sentence));
+    return [{ text: element.text, signs: [...element.text], hints: [...said, ...daysIn(element.text, words)] }];
+  });
+}
+
+/** Dates that can be read in one way only, with the day of the week that they fall on. */
+function daysIn(text: string, words: PaperWords): string[] {
+  return findDates(text).flatMap(({ text: written, readings, year }) => {
+    const [reading] = readings;
+    if (!reading || readings.length !== 1 || year === undefined || year.short) return [];
+    const day = { year: year.value, ...reading };
+    if (!isDay(day)) return [];
+    const iso = [String(day.year).padStart(4, '0'), twoDigits(day.month), twoDigits(day.day)].join('-');
+    const weekday = words.say(WEEKDAYS[weekdayOf(day)] ?? WEEKDAYS[0]);
+    return [words.say('paperProof.dateIs', { written, weekday, iso })];
+  });
+}
+
+/** From Sunday on. */
+const WEEKDAYS = [
+  'paperProof.weekday0',
+  'paperProof.weekday1',
+  'paperProof.weekday2',
+  'paperProof.weekday3',
+  'paperProof.weekday4',
+  'paperProof.weekday5',
+  'paperProof.weekday6',
+] as const;
+
+function twoDigits(value: number): string {
+  return String(value).padStart(2, '0');
+}
+
+/** All texts, each with its signs apart from each other. */
+export function drawLetters(flow: Flow, design: Design, plates: readonly PlannedPlate[]): void {
+  const { words } = flow;
+  flow.heading(words.say('paperProof.everyLetter'), 30);
+  flow.paragraph(words.say('paperProof.everyLetterHow'), TYPE.quiet);
+  flow.y += 4;
+  const texts = textsToRead(design, plates, words);
+  if (texts.length === 0) flow.paragraph(words.say('paperProof.noText'));
+  texts.forEach((text, i) => drawText(flow, text, words.say('paperProof.textNumber', { number: i + 1 })));
+}
+
+/** Text and signs stand side by side where both have room, else the signs below. */
+const TEXT_SHARE = 0.36;
+
+function drawText(flow: Flow, { text, signs, hints }: ReadText, label: string): void {
+  const { page, left, width } = flow;
+  const [x, room] = [left + INDENT_MM, width - INDENT_MM];
+  const beside = room * TEXT_SHARE;
+  const fits = signs.length * CELL_MM <= room - beside && page.widthOf(text, TEXT) <= beside - 3;
+  const isShort = fits && !signs.includes('\n');
+  const lines = page.rows(text, room, TEXT);
+  flow.need(isShort ? LINE_MM + 4 : Math.min(60, 6 + lines * 5.4 + LINE_MM * 2));
+  page.rule(left, flow.y, left + width, flow.y);
+  page.line(label, left, flow.y + 5.6, INDENT_MM - 2, TYPE.label);
+  page.block(text, x, flow.y + 5.8, room, lines, 5.4, TEXT);
+  if (!isShort) flow.y += 3 + lines * 5.4;
+  const from = isShort ? x + beside : x;
+  for (const row of rowsOf(signs, Math.floor(room / CELL_MM))) {
+    flow.need(LINE_MM + 2);
+    const spelled = row.map((sign) => nameOf(flow, sign)).join(', ');
+    page.tags.picture(spelled, () => row.forEach((sign, i) => drawSign(flow, sign, from + i * CELL_MM, flow.y + 5.6)));
+    flow.y += LINE_MM;
+  }
+  flow.y += 1.2;
+  for (const hint of [...hints, ...codesOf(flow, signs)]) {
+    const rows = page.rows(hint, room, { size: 8.5 });
+    flow.need(rows * 3.8 + 2);
+    page.block(hint, x, flow.y + 2.4, room, rows, 3.8, { size: 8.5, colour: INK.quiet });
+    flow.y += rows * 3.8 + 0.8;
+  }
+  flow.y += 1;
+}
+
+/** Broken after so many, and where the text has a line end. */
+function rowsOf(signs: readonly string[], most: number): string[][] {
+  const rows: string[][] = [[]];
+  for (const sign of signs) {
+    if (sign === '\n' || rows[rows.length - 1]!.length >= most) rows.push([]);
+    if (sign !== '\n') rows[rows.length - 1]!.push(sign);
+  }
+  return rows.filter((row) => row.length > 0);
+}
+
+function drawSign({ page }: Flow, sign: string, x: number, y: number): void {
+  const [from, to] = [x + 0.7, x + CELL_MM - 0.7];
+  if (sign === ' ') {
+    const { doc, tags } = page;
+    tags.ornament(() => {
+      doc
+        .moveTo(from, y - 0.6)
+        .lineTo(from, y + 1.3)
+        .lineTo(to, y + 1.3)
+        .lineTo(to, y - 0.6);
+      doc.lineWidth(0.25).strokeColor(INK.quiet).stroke();
+    });
+    return;
+  }
+  page.rule(from, y + 1.3, to, y + 1.3);
+  if (page.has(sign)) page.line(sign, x - 2, y, CELL_MM + 4, { size: 11, align: 'centre' });
+  else page.line(codeOf(sign), x, y - 0.4, CELL_MM, { size: 5, align: 'centre', colour: INK.copper });
+}
+
+/** Signs that the paper's own face cannot draw, by their numbers. */
+function codesOf({ page, words }: Flow, signs: readonly string[]): string[] {
+  const strange = new Set(signs.filter((sign) => sign !== '\n' && sign !== ' ' && !page.has(sign)));
+  return [...strange].map((sign) => words.say('paperProof.codePoint', { letter: sign, code: `U+${codeOf(sign)}` }));
+}
+
+function codeOf(sign: string): string {
+  return (sign.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0');
+}
+
+function nameOf({ words }: Flow, sign: string): string {
+  return sign === ' ' ? words.say('paperProof.blank') : sign;
+}

@@ -1,4 +1,5 @@
-import type { Approval, Design, Revision } from '../design/schema.ts';
+import type { Approval, Design } from '../design/schema.ts';
+import { approvedRevision } from './approved-revision.ts';
 import { revisionDesign } from './revisions.ts';
 import { sameFingerprint } from './same-fingerprint.ts';
 
@@ -22,16 +23,4 @@ export function standingOf(design: Design, fingerprint: string): Standing {
   const letter = revision && { letter: revision.letter };
   if (sameFingerprint(approval.fingerprint, fingerprint)) return { kind: 'approved', approval, ...letter };
   return { kind: 'changed', approval, ...letter, ...(revision && { was: revisionDesign(design, revision.letter) }) };
-}
-
-/** The revision that the design's approval is of: the last one of its fingerprint that it was written on. */
-function approvedRevision({ approval, revisions = [] }: Design): Revision | undefined {
-  if (!approval) return undefined;
-  return revisions.findLast(
-    (r) =>
-      r.approval !== undefined &&
-      r.approval.name === approval.name &&
-      r.approval.at === approval.at &&
-      sameFingerprint(r.fingerprint, approval.fingerprint),
-  );
 }

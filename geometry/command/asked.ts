@@ -2,7 +2,8 @@ import { type Day, readIso } from '../words/calendar.ts';
 import { Refusal } from './refusal.ts';
 
 const USAGE =
-  'npm run -s make -- DESIGN.json --out FOLDER [--stock FILE] [--today YYYY-MM-DD] [--even-so] [--order] or, a plate a row, ' +
+  'npm run -s make -- DESIGN.json --out FOLDER [--stock FILE] [--today YYYY-MM-DD] [--even-so] [--approved-only] [--order] ' +
+  'or, a plate a row, ' +
   'npm run -s make -- DESIGN.json --csv ROWS.csv --out FOLDER [--stock FILE] [--even-so] [--sheets] [--zip]';
 
 /** What the command line asks for. */
@@ -17,6 +18,8 @@ export interface Asked {
   readonly today?: Day;
   /** Cut files also where a finding stops the cut. */
   readonly evenSo: boolean;
+  /** Cut files only of what was approved as it is. */
+  readonly approvedOnly: boolean;
   /** A spec sheet for every row too. */
   readonly sheets: boolean;
   /** All files of the rows also in one ZIP. */
@@ -26,7 +29,7 @@ export interface Asked {
 }
 
 const VALUES = { '--out': 'a folder', '--stock': 'a file', '--csv': 'a file', '--today': 'a day' } as const;
-const FLAGS = ['--even-so', '--sheets', '--zip', '--order'] as const;
+const FLAGS = ['--even-so', '--approved-only', '--sheets', '--zip', '--order'] as const;
 
 /** Throws a Refusal that says how it is used. */
 export function readArguments(args: readonly string[]): Asked {
@@ -56,6 +59,10 @@ export function readArguments(args: readonly string[]): Asked {
   }
   if (csv === undefined && (sheets || zip)) throw new Refusal(`--sheets and --zip go with --csv. Use: ${USAGE}`);
   if (csv !== undefined && order) throw new Refusal(`--order does not go with --csv. Use: ${USAGE}`);
+  const approvedOnly = flags.has('--approved-only');
+  if (csv !== undefined && approvedOnly) {
+    throw new Refusal(`--approved-only does not go with --csv: nobody approved the rows. Use: ${USAGE}`);
+  }
   return {
     file,
     folder,
@@ -63,6 +70,7 @@ export function readArguments(args: readonly string[]): Asked {
     ...(csv !== undefined && { csv }),
     ...(today !== undefined && { today }),
     evenSo: flags.has('--even-so'),
+    approvedOnly,
     sheets,
     zip,
     order,

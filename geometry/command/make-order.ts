@@ -20,7 +20,7 @@ import { findingsText, printSummary } from './say-findings.ts';
 import { writerFor } from './write-files.ts';
 
 /**
- * Files of one design. Gives the exit status: 2 when a finding stops the cut. What is said of the order's days goes into
+ * Files of one design. Gives the exit status: 2 when a finding stops the cut, or the approval does. What is said of the order's days goes into
  * findings.json and to the terminal; the other files are the same on every day.
  */
 export async function makeOrder(
@@ -35,7 +35,8 @@ export async function makeOrder(
   const write = await writerFor(asked.folder);
   const dated = planned.map(({ plate, plan }) => ({ plate: withOrderDays(plate, design, today), plan }));
   await write('findings.json', findingsText(design, dated, problems));
-  const cut = !stopped || asked.evenSo;
+  const unapproved = asked.approvedOnly ? whyNotApproved(design, book) : undefined;
+  const cut = unapproved === undefined && (!stopped || asked.evenSo);
   const files = cut ? cutFiles(design, planned) : [];
   for (const { name, text } of files) await write(name, text);
   const sheet = cut ? await specSheet(design, planned, book) : undefined;
@@ -51,8 +52,18 @@ export async function makeOrder(
     await write(order.name, order.bytes);
     console.log(`  ${order.name}`);
   }
-  if (!cut) console.log(`No cut files written: a finding stops the cut. With --even-so they are written all the same.`);
-  return stopped ? 2 : 0;
+  if (unapproved !== undefined) console.error(unapproved);
+  else if (!cut)
+    console.log(`No cut files written: a finding stops the cut. With --even-so they are written all the same.`);
+  return stopped || unapproved !== undefined ? 2 : 0;
+}
+
+/** What stands against cutting only what was approved, by the whole fingerprint. */
+function whyNotApproved(design: Design, book: StockBook): string | undefined {
+  const standing = standingOf(design, fingerprintOf(design, ownRules(design, book)));
+  if (standing.kind === 'approved') return undefined;
+  const why = standing.kind === 'open' ? 'nobody approved this design' : 'the design was changed after it was approved';
+  return `No cut files written: ${why}. Have it approved as it is, or leave --approved-only out.`;
 }
 
 /** The order as one ZIP that can be checked. Throws a Refusal where what was approved is another design. */

@@ -1,4 +1,6 @@
+import { standingOf } from '../approval/standing.ts';
 import type { Design } from '../design/schema.ts';
+import { approvalOf } from '../files/approval.ts';
 import { fileNumber } from '../files/numbers.ts';
 import { oneLine } from '../files/plain-text.ts';
 import type { PlannedPlate } from '../files/sheet-drawing.ts';
@@ -10,6 +12,7 @@ export function findingsText(design: Design, planned: readonly PlannedPlate[], f
   const record = {
     title: design.title,
     fingerprint: planned[0]?.plate.fingerprint,
+    approval: standingRecord(design, planned[0]?.plate.fingerprint ?? ''),
     fontProblems: fontProblems.map(({ faceId, problem }) => ({ faceId, problem })),
     plates: planned.map(({ plate, plan }) => ({
       plateId: plate.plateId,
@@ -24,6 +27,14 @@ export function findingsText(design: Design, planned: readonly PlannedPlate[], f
     })),
   };
   return `${JSON.stringify(record, roundNumber, 2)}\n`;
+}
+
+/** How the design stands to its approval: open, approved, or changed since; who, when, and which revision that was. */
+function standingRecord(design: Design, fingerprint: string): object {
+  const standing = standingOf(design, fingerprint);
+  if (standing.kind === 'open') return { standing: 'open' };
+  const { name, at, how, fingerprint: approved } = standing.approval;
+  return { standing: standing.kind, revision: standing.letter, name, at, how, fingerprint: approved };
 }
 
 /** Numbers as in the cut files: sixteen digits of a coordinate help nobody. */
@@ -46,6 +57,7 @@ export function printSummary(
   files: readonly string[],
 ): void {
   console.log(`${oneLine(design.title, 120) || 'Stencil'}  ${planned[0]?.plate.fingerprint ?? ''}`);
+  console.log(`  ${approvalOf(design, planned[0]?.plate.fingerprint ?? '').text}`);
   for (const { problem } of problems) console.log(`  font: ${oneLine(problem, 500)}`);
   planned.forEach(({ plate, plan }, i) => {
     const { openings, bridges, islands } = plate.measures;

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { differencesOf } from '../../geometry/approval/differences.ts';
 import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import { isText } from '../../geometry/design/kinds.ts';
-import type { Design, DesignElement } from '../../geometry/design/schema.ts';
+import type { Design } from '../../geometry/design/schema.ts';
 import { demo, DEMOS } from './demos.ts';
 import { someEdits } from './random-edits.ts';
 
@@ -14,7 +14,7 @@ function withText(design: Design, text: string): Design {
 }
 
 function edited(id: string, part: object, design = OAK): Design {
-  return { ...design, elements: design.elements.map((e) => (e.id === id ? ({ ...e, ...part } as DesignElement) : e)) };
+  return { ...design, elements: design.elements.map((e) => (e.id === id ? { ...e, ...part } : e)) };
 }
 
 function sentences(after: Design, before = OAK): string[] {

@@ -34,7 +34,7 @@ const fit = fc.oneof(
 function onElement(at: number, change: (element: DesignElement) => object): Edit {
   return (design) => {
     const place = at % Math.max(design.elements.length, 1);
-    const elements = design.elements.map((e, i) => (i === place ? ({ ...e, ...change(e) } as DesignElement) : e));
+    const elements = design.elements.map((e, i) => (i === place ? { ...e, ...change(e) } : e));
     return { ...design, elements };
   };
 }

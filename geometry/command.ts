@@ -1,10 +1,13 @@
 /**
  * The headless command: npm run -s make -- DESIGN.json --out FOLDER [--stock FILE] [--today YYYY-MM-DD] [--even-so]
- *   [--approved-only] [--order]
+ *   [--approved-only] [--order] [--cut net|path|leads]
  *
  * Writes a DXF and an SVG for every plate, spec-sheet.pdf and findings.json. Exit status 0; 2 when a finding stops the
  * cut (then only findings.json is written, unless --even-so), or when it is not what was approved and --approved-only
  * is said; 1 when the command or the design cannot be read, or a file cannot be written: one line on stderr says where.
+ *
+ * With --cut net, path or leads all its plates are put on sheets of the stock too (command/make-sheets.ts); one that finds
+ * none makes the status 2.
  *
  * With --order all of it also as an order in one ZIP, which `npm run -s order -- check` looks over.
  *

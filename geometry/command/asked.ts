@@ -1,9 +1,10 @@
 import { type Day, readIso } from '../words/calendar.ts';
+import { LINE_SIZES } from './line-sizes.ts';
 import { Refusal } from './refusal.ts';
 
 const USAGE =
   'npm run -s make -- DESIGN.json --out FOLDER [--stock FILE] [--today YYYY-MM-DD] [--even-so] [--approved-only] [--order] ' +
-  'or, a plate a row, ' +
+  '[--cut net|path|leads] or, a plate a row, ' +
   'npm run -s make -- DESIGN.json --csv ROWS.csv --out FOLDER [--stock FILE] [--even-so] [--sheets] [--zip]';
 
 /** What the command line asks for. */
@@ -26,9 +27,17 @@ export interface Asked {
   readonly zip: boolean;
   /** All files also as an order in one ZIP that can be checked. */
   readonly order: boolean;
+  /** All plates on sheets of the stock too, with lines of this size. */
+  readonly cut?: keyof typeof LINE_SIZES;
 }
 
-const VALUES = { '--out': 'a folder', '--stock': 'a file', '--csv': 'a file', '--today': 'a day' } as const;
+const VALUES = {
+  '--out': 'a folder',
+  '--stock': 'a file',
+  '--csv': 'a file',
+  '--today': 'a day',
+  '--cut': 'net, path or leads',
+} as const;
 const FLAGS = ['--even-so', '--approved-only', '--sheets', '--zip', '--order'] as const;
 
 /** Throws a Refusal that says how it is used. */
@@ -58,6 +67,10 @@ export function readArguments(args: readonly string[]): Asked {
     throw new Refusal(`--today takes a day as 2027-06-12, and does not go with --csv. Use: ${USAGE}`);
   }
   if (csv === undefined && (sheets || zip)) throw new Refusal(`--sheets and --zip go with --csv. Use: ${USAGE}`);
+  const cut = values.get('--cut');
+  if (cut !== undefined && (!isLineSize(cut) || csv !== undefined)) {
+    throw new Refusal(`--cut takes net, path or leads, and does not go with --csv. Use: ${USAGE}`);
+  }
   if (csv !== undefined && order) throw new Refusal(`--order does not go with --csv. Use: ${USAGE}`);
   const approvedOnly = flags.has('--approved-only');
   if (csv !== undefined && approvedOnly) {
@@ -74,5 +87,10 @@ export function readArguments(args: readonly string[]): Asked {
     sheets,
     zip,
     order,
+    ...(cut !== undefined && { cut }),
   };
+}
+
+function isLineSize(name: string): name is keyof typeof LINE_SIZES {
+  return Object.hasOwn(LINE_SIZES, name);
 }

@@ -14,14 +14,16 @@ import { ownRules } from '../stock/own-rules.ts';
 import type { StockBook } from '../stock/stock-book.ts';
 import type { Day } from '../words/calendar.ts';
 import type { Asked } from './asked.ts';
+import { LINE_SIZES } from './line-sizes.ts';
 import { sheetFonts } from './read-files.ts';
 import { Refusal } from './refusal.ts';
 import { findingsText, printSummary } from './say-findings.ts';
 import { writerFor } from './write-files.ts';
 
 /**
- * Files of one design. Gives the exit status: 2 when a finding stops the cut, or the approval does. What is said of the order's days goes into
- * findings.json and to the terminal; the other files are the same on every day.
+ * Files of one design. Gives the exit status: 2 when a finding or the approval stops the cut, or a plate finds no sheet.
+ * What is said of the order's days goes into findings.json and to the terminal; the other files are the same on every
+ * day.
  */
 export async function makeOrder(
   asked: Asked,
@@ -52,10 +54,17 @@ export async function makeOrder(
     await write(order.name, order.bytes);
     console.log(`  ${order.name}`);
   }
+  let missing = 0;
+  if (sheet && asked.cut) {
+    // Large with the paper's library: only loaded when there are sheets to cut.
+    const { makeSheets } = await import('./make-sheets.ts');
+    const size = LINE_SIZES[asked.cut];
+    missing = await makeSheets(design, planned, book, size, write, [{ name: 'spec-sheet.pdf', bytes: sheet }]);
+  }
   if (unapproved !== undefined) console.error(unapproved);
   else if (!cut)
     console.log(`No cut files written: a finding stops the cut. With --even-so they are written all the same.`);
-  return stopped || unapproved !== undefined ? 2 : 0;
+  return stopped || unapproved !== undefined || missing > 0 ? 2 : 0;
 }
 
 /** What stands against cutting only what was approved, by the whole fingerprint. */

@@ -13,7 +13,7 @@
 import { offset, ringsOf, subtract } from '../adapters/clipper.ts';
 import { contourAreaMm2, contourToRing } from '../measure/arc.ts';
 import { fitArcs } from '../measure/fit-arcs.ts';
-import { ringHolds, signedAreaMm2 } from '../measure/ring.ts';
+import { regionAreaMm2, ringHolds, signedAreaMm2 } from '../measure/ring.ts';
 import type { Contour, Point, Region, Ring } from '../shapes.ts';
 import type { CutPlan, OpeningContour } from './cut-plan.ts';
 
@@ -23,6 +23,9 @@ const FIT_MM = 0.01;
 
 /** More than a sharp corner leaves: of 20 degrees a beam of radius r leaves 4.3 r2 uncut. */
 const NARROW_SHARE = 4.3;
+
+/** More than the tip of a sharp corner that is wide for no path. */
+const CRUMB_MM2 = 0.01;
 
 export interface KerfPath {
   readonly id: string;
@@ -100,8 +103,7 @@ function openingPaths(
   const holes = contours.filter((c) => c !== outer);
   const flat = (c: OpeningContour): Ring => contourToRing(c.contour, FLAT_MM);
   const net: Region = { outer: flat(outer), holes: holes.map(flat) };
-  const found = offset([net], -half, FLAT_MM / 2);
-  const rooms = found.filter(isWideEnough);
+  const { rooms, isWhole } = roomsIn(net, half);
   if (rooms.length === 0) return { openings: [], troubles: [{ kind: 'lost', opening: outer.id, at: net.outer[0]! }] };
   const troubles: KerfTrouble[] = rooms.slice(1).map((r) => ({ kind: 'parted', opening: outer.id, at: r.outer[0]! }));
   const unreached = subtract([net], ringsOf(offset(rooms, half + FIT_MM, FLAT_MM)));
@@ -111,32 +113,38 @@ function openingPaths(
     const id = i === 0 ? outer.id : `${outer.id}~${i + 1}`;
     const inner = room.holes.map((ring, k): KerfPath => {
       const own = holes.find((h) => ringHolds(ring, h.contour[0]!));
-      return {
-        id: own?.id ?? `${id}/inner${k + 1}`,
-        net: own?.contour ?? grown(ring, half),
-        path: fitArcs(ring, FIT_MM),
-      };
+      const path = fitArcs(ring, FIT_MM);
+      return { id: own?.id ?? `${id}/inner${k + 1}`, net: own?.contour ?? leftBy(path, half), path };
     });
-    // A part has as its net what its own cut leaves.
-    const own = found.length === 1 ? outer.contour : grown(room.outer, half);
+    const path = fitArcs(room.outer, FIT_MM);
+    // A part, and one with a tail that stays, has as its net what its own cut leaves.
+    const own = isWhole && !narrow ? outer.contour : leftBy(path, half);
     return {
       id,
       word: outer.word,
       isLoose: outer.isLoose === true,
-      paths: [...inner, { id, net: own, path: fitArcs(room.outer, FIT_MM) }],
+      paths: [...inner, { id, net: own, path }],
       room,
     };
   });
   return { openings, troubles };
 }
 
-/** A path around what is narrower would be nothing but fitting error. */
-function isWideEnough(room: Region): boolean {
-  return offset([room], -FIT_MM, FLAT_MM / 2).length > 0;
+/**
+ * Where the beam's middle may be. What is too narrow for a path that is fitted within FIT_MM is left out, and what hangs
+ * together by such a neck is parted: its path would cross itself.
+ */
+function roomsIn(net: Region, half: number): { rooms: Region[]; isWhole: boolean } {
+  const all = offset([net], -half, FLAT_MM / 2);
+  const wide = offset(offset([net], -half - FIT_MM, FLAT_MM / 2), FIT_MM, FLAT_MM / 2);
+  const lost = subtract(all, ringsOf(offset(wide, 2 * FIT_MM, FLAT_MM)));
+  const isWhole = all.length === 1 && wide.length === 1 && !lost.some((r) => regionAreaMm2(r) > CRUMB_MM2);
+  return { rooms: isWhole ? all : wide, isWhole };
 }
 
-/** The contour that a beam leaves whose middle runs on the ring; the waste is to the ring's left. */
-function grown(ring: Ring, half: number): Contour {
+/** The contour that a beam leaves whose middle runs on the path; the waste is to the path's left. */
+function leftBy(path: Contour, half: number): Contour {
+  const ring = contourToRing(path, FLAT_MM);
   const around = signedAreaMm2(ring) > 0;
   const area = offset([{ outer: around ? ring : [...ring].reverse(), holes: [] }], around ? half : -half, FLAT_MM / 2);
   const fitted = fitArcs(area[0]?.outer ?? ring, FIT_MM);

@@ -1,5 +1,5 @@
 import type { Stock } from '../design/schema.ts';
-import type { NestGaps } from '../sheet/sheets.ts';
+import type { NestGaps, SheetKind } from '../sheet/sheets.ts';
 import { materialWords, processWords } from '../stock/record-key.ts';
 import { materialIn, type Process, processIn, type StockBook } from '../stock/stock-book.ts';
 import { inMm, refused, say } from '../words/say.ts';
@@ -44,6 +44,13 @@ export function settingsFor(book: StockBook, stock: Stock): CutSettings | Refuse
     slats: { pitchMm: machine.slatPitchMm.value, edgeMm: machine.slatEdgeMm.value },
     coolS: machine.coolS.value,
   };
+}
+
+/** Whole sheets that this stock's material comes in. */
+export function sheetKindsFor(book: StockBook, stock: Stock): SheetKind[] {
+  return book.sheets
+    .filter(({ materials }) => materials === undefined || materials.includes(stock.material))
+    .map(({ id, widthMm, heightMm, count }) => ({ id, widthMm, heightMm, ...(count !== undefined && { count }) }));
 }
 
 /** What the process leaves between two plates, from rim to rim, and to the edge of a sheet. */

@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { unzipSync } from 'fflate';
 import { afterAll, describe, expect, it } from 'vitest';
 import { newLineText } from '../../geometry/design/defaults.ts';
 import type { Design } from '../../geometry/design/schema.ts';
@@ -52,6 +53,23 @@ describe('the headless command', { timeout: 180_000 }, () => {
       plates: { measures: { openings: number } }[];
     };
     expect(plates[0]!.measures.openings).toBe(read.entities.length - 1);
+  });
+
+  it('puts all plates of the order on sheets, and the whole in one archive', () => {
+    const design = plate(300);
+    const plates = design.plates.map((p) => ({ ...p, quantity: 5 }));
+    const run = make('sheets', designText({ ...design, plates }), '--cut', 'leads');
+    expect(run.complained).toBe('');
+    expect(run.status).toBe(0);
+    const stem = 'Ottilie-Bastian-sheet-01';
+    const own = ['.dxf', '.svg', '-cut-list.csv', '-cut-list.pdf'].map((end) => `${stem}${end}`);
+    expect(run.files).toEqual(expect.arrayContaining([...own, 'Ottilie-Bastian.zip']));
+    const { entities } = readDxf(readFileSync(join(run.out, `${stem}.dxf`), 'utf8'));
+    expect(entities.filter((e) => e.layer === 'RIM')).toHaveLength(5);
+    const packed = unzipSync(readFileSync(join(run.out, 'Ottilie-Bastian.zip')));
+    expect(Object.keys(packed).sort()).toEqual([...own, 'spec-sheet.pdf'].sort());
+    for (const name of own) expect(packed[name]).toEqual(new Uint8Array(readFileSync(join(run.out, name))));
+    expect(make('odd', designText(design), '--cut', 'all').complained).toContain('net, path or leads');
   });
 
   it('writes nothing to cut when a finding stops the cut, unless told to', () => {

@@ -1,5 +1,6 @@
 import { loadFaces } from '../../fonts/browser-faces.ts';
 import type { CutPlan } from '../../geometry/cutplan/cut-plan.ts';
+import { maskWaste } from '../../geometry/cutplan/mask-waste.ts';
 import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
 import { isText } from '../../geometry/design/kinds.ts';
 import type { Design } from '../../geometry/design/schema.ts';
@@ -40,8 +41,6 @@ export async function orderPlates(
 
 function shownOf(wish: string, key: string, design: Design, plate: PlateResult, plan: CutPlan): CutPlate {
   const openings = plan.contours.flatMap((c) => (c.kind === 'opening' ? [c.contour] : []));
-  const mask = design.plates.find((p) => p.id === plate.plateId)?.masks;
-  const [round] = mask === undefined ? [] : plate.openings;
   return {
     wish,
     key,
@@ -50,19 +49,10 @@ function shownOf(wish: string, key: string, design: Design, plate: PlateResult, 
     diameterMm: plate.diameterMm,
     path: openings.map(contourPath).join(''),
     openings: openings.length,
-    // The one round opening of a ring that masks: smaller plates may lie in it.
-    waste: round ? [{ x: 0, y: 0, radiusMm: inradius(round.region.outer) }] : [],
+    waste: maskWaste(design, plate),
     verdict: plate.verdict,
     stops: plate.findings
       .filter((f) => f.severity === 'stop')
       .map(({ sentence, words }) => ({ sentence, ...(words && { words }) })),
   };
-}
-
-/** Of a ring about the origin: its corners lie on the circle, its sides a little inside. */
-function inradius(ring: readonly { readonly x: number; readonly y: number }[]): number {
-  return ring.reduce((least, a, i) => {
-    const b = ring[(i + 1) % ring.length]!;
-    return Math.min(least, Math.hypot((a.x + b.x) / 2, (a.y + b.y) / 2));
-  }, Infinity);
 }

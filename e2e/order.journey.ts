@@ -11,7 +11,7 @@ test('an order in one file is verified when it is dropped, and told file by file
   const dialog = page.getByRole('dialog', { name: 'An order in one file' });
 
   await dropOrder(page, order.bytes);
-  await expect(dialog.getByText('Order verified: 6 files are as they were written.')).toBeVisible({ timeout: 60_000 });
+  await expect(dialog.getByText('Order verified: 7 files are as they were written.')).toBeVisible({ timeout: 60_000 });
   await expect(dialog.getByText('Approved by O. Marrow, 26 November 2026.')).toBeVisible();
   const [dxf] = order.cut;
   const taken = await downloadBy(page, () => dialog.getByRole('button', { name: `Download ${dxf!.name}` }).click());

@@ -7,6 +7,7 @@ import { writeDxf } from '../files/dxf.ts';
 import { plateFileNames } from '../files/names.ts';
 import type { PlannedPlate } from '../files/sheet-drawing.ts';
 import { writeSvg } from '../files/svg.ts';
+import type { OrderFile } from '../order/order.ts';
 import { writeOrder } from '../order/write-order.ts';
 import { planPlates } from '../plan-plates.ts';
 import { createStore } from '../solve-store.ts';
@@ -50,7 +51,12 @@ export async function makeOrder(
     files.filter(({ name }) => name.endsWith('.dxf')).map(({ name }) => name),
   );
   if (sheet && asked.order) {
-    const order = sealedOrder(design, files, sheet, findingsText(design, planned, problems), ownRules(design, book));
+    const papers: OrderFile[] = [
+      { name: 'proof.pdf', bytes: await proof(design, planned, book), role: 'proof' },
+      { name: 'spec-sheet.pdf', bytes: sheet, role: 'spec-sheet' },
+      { name: 'findings.json', bytes: encode(findingsText(design, planned, problems)), role: 'findings' },
+    ];
+    const order = sealedOrder(design, files, papers, ownRules(design, book));
     await write(order.name, order.bytes);
     console.log(`  ${order.name}`);
   }
@@ -79,22 +85,17 @@ function whyNotApproved(design: Design, book: StockBook): string | undefined {
 function sealedOrder(
   design: Design,
   cut: readonly { readonly name: string; readonly text: string }[],
-  sheet: Uint8Array,
-  findings: string,
+  papers: readonly OrderFile[],
   rules: object | undefined,
 ): { readonly name: string; readonly bytes: Uint8Array } {
   const fingerprint = fingerprintOf(design, rules);
   if (standingOf(design, fingerprint).kind === 'changed') {
     throw new Refusal('No order written: what was approved is another design. Have it approved anew.');
   }
-  const encoder = new TextEncoder();
   return writeOrder({
     design,
-    cut: cut.map(({ name, text }) => ({ name, bytes: encoder.encode(text), role: 'cut' })),
-    papers: [
-      { name: 'spec-sheet.pdf', bytes: sheet, role: 'spec-sheet' },
-      { name: 'findings.json', bytes: encoder.encode(findings), role: 'findings' },
-    ],
+    cut: cut.map(({ name, text }) => ({ name, bytes: encode(text), role: 'cut' })),
+    papers,
     fingerprint,
     ownRules: rules,
   });
@@ -118,4 +119,14 @@ export async function specSheet(
 ): Promise<Uint8Array> {
   const { writeSpecSheet } = await import('../files/spec-sheet.ts');
   return writeSpecSheet(design, planned, await sheetFonts(), book);
+}
+
+/** For the customer, in English, without pages at true size. */
+export async function proof(design: Design, plates: readonly PlannedPlate[], book: StockBook): Promise<Uint8Array> {
+  const { writeProof } = await import('../proof/write-proof.ts');
+  return writeProof({ design, plates, book, page: 'a4', language: 'en', tiles: false }, await sheetFonts());
+}
+
+function encode(text: string): Uint8Array {
+  return new TextEncoder().encode(text);
 }

@@ -24,11 +24,14 @@ function beginning(bytes: Uint8Array): string {
   return new TextDecoder().decode(bytes.subarray(0, BEGINNING_BYTES));
 }
 
-/** The subject in the document's information (ISO 32000-1, 14.3.3), which is an object of its own. */
+/**
+ * The subject in the document's information (ISO 32000-1, 14.3.3), which is an object of its own: `Fingerprint d8b25185`
+ * in whatever language, so maybe in UTF-16, of which the zeros are left out.
+ */
 function markOfPdf(text: string): string | undefined {
   const at = /\/Subject (\d+) 0 R/.exec(text)?.[1];
-  const subject = at && new RegExp(`(?:^|[\\r\\n])${at} 0 obj\\s*\\(Fingerprint ([0-9a-f]{8})\\b`).exec(text);
-  return subject ? subject[1] : undefined;
+  const subject = at && new RegExp(`(?:^|[\\r\\n])${at} 0 obj\\s*\\(([^()]{0,200})\\)`).exec(text)?.[1];
+  return subject ? /(?:^|[^0-9a-f])([0-9a-f]{8})$/.exec(subject.replaceAll('\0', ''))?.[1] : undefined;
 }
 
 function markOfJson(bytes: Uint8Array): string | undefined {

@@ -72,7 +72,7 @@ export function damagesOf(order: MadeOrder, other: MadeOrder): readonly Damage[]
         says: /SHA-256|cannot be read/,
       };
     }),
-    ...[MANIFEST, DESIGN, dxf, 'spec-sheet.pdf'].map((name): Damage => {
+    ...[MANIFEST, DESIGN, dxf, 'spec-sheet.pdf', 'proof.pdf'].map((name): Damage => {
       const bytes = flippedAt(order.bytes, dataAt(order.bytes, name) + 5);
       return {
         name: `a packed byte of ${name} flipped`,
@@ -143,6 +143,13 @@ export function damagesOf(order: MadeOrder, other: MadeOrder): readonly Damage[]
       source: OWN,
       bytes: forged('spec-sheet.pdf', paper(other, 'spec-sheet.pdf')),
       file: 'spec-sheet.pdf',
+      says: /paper of another design/,
+    },
+    {
+      name: 'the proof of another order, listed anew',
+      source: OWN,
+      bytes: forged('proof.pdf', paper(other, 'proof.pdf')),
+      file: 'proof.pdf',
       says: /paper of another design/,
     },
     {

@@ -43,7 +43,7 @@ describe('other readers', () => {
       const manifest = JSON.parse(readFileSync(join(folder, 'out', 'manifest.json'), 'utf8')) as {
         files: { name: string; sha256: string }[];
       };
-      expect(manifest.files).toHaveLength(6);
+      expect(manifest.files).toHaveLength(7);
       const list = manifest.files.map(({ name, sha256 }) => `${sha256}  ${name}\n`).join('');
       const run = spawnSync('sha256sum', ['--check', '--strict'], {
         cwd: join(folder, 'out'),

@@ -1,5 +1,5 @@
 import { loadFaces } from '../../fonts/node-faces.ts';
-import { cutFiles, specSheet } from '../../geometry/command/make-order.ts';
+import { cutFiles, proof, specSheet } from '../../geometry/command/make-order.ts';
 import { findingsText } from '../../geometry/command/say-findings.ts';
 import { newLineText } from '../../geometry/design/defaults.ts';
 import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
@@ -44,6 +44,7 @@ export async function madeOrder(design: Design): Promise<MadeOrder> {
   const papers: OrderFile[] = [
     { name: 'spec-sheet.pdf', bytes: sheet, role: 'spec-sheet' },
     { name: 'findings.json', bytes: encode(findingsText(design, planned, problems)), role: 'findings' },
+    { name: 'proof.pdf', bytes: await proof(design, planned, BUILT_IN), role: 'proof' },
     { name: 'order.txt', bytes: encode('Wrapped in paper, please.\n'), role: 'other' },
   ];
   const fingerprint = fingerprintOf(design);

@@ -14,7 +14,7 @@ import { provePlan } from '../../geometry/prove-plan.ts';
 import { ownRules } from '../../geometry/stock/own-rules.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import { fileStem } from './file-stem.ts';
-import type { Made, MadeFile, MadeFiles, Progress, WantedFile } from './plate-api.ts';
+import type { Made, MadeFile, MadeFiles, Paper, Progress, WantedFile } from './plate-api.ts';
 
 /** A zip carries a time; a fixed one makes the same design give the same bytes. */
 const ZIP_TIME = new Date(2000, 0, 1);
@@ -55,7 +55,7 @@ export async function makeFiles(
   const files: MadeFile[] = [];
   for (const want of wanted) {
     told({ done: planned.size + files.length, of: steps });
-    if (want.kind === 'order') files.push(await order(design, planned, book));
+    if (want.kind === 'order') files.push(await order(design, planned, want.papers ?? [], book));
     else if (want.kind === 'all') files.push(await everything(design, planned, book));
     else if (want.kind === 'spec-sheet') files.push(await specSheet(design, planned, book));
     else files.push(cutFile(design, want.kind, want.plateId, planned, book));
@@ -113,13 +113,21 @@ async function everything(design: Design, planned: ReadonlyMap<string, Planned>,
 }
 
 /** The whole order: cut files of every plate and the papers, with a list that proves them. */
-async function order(design: Design, planned: ReadonlyMap<string, Planned>, book: StockBook): Promise<MadeFile> {
+async function order(
+  design: Design,
+  planned: ReadonlyMap<string, Planned>,
+  given: readonly Paper[],
+  book: StockBook,
+): Promise<MadeFile> {
   const cut = [...planned.keys()].flatMap((id) => [
     cutFile(design, 'dxf', id, planned, book),
     cutFile(design, 'svg', id, planned, book),
   ]);
-  const sheet = await specSheet(design, planned, book);
-  return (await orders()).sealOrder(design, [...planned.values()], cut, [{ role: 'spec-sheet', file: sheet }], book);
+  const hasSheet = given.some(({ role }) => role === 'spec-sheet');
+  const sheet: readonly Paper[] = hasSheet
+    ? []
+    : [{ role: 'spec-sheet', file: await specSheet(design, planned, book) }];
+  return (await orders()).sealOrder(design, [...planned.values()], cut, [...given, ...sheet], book);
 }
 
 /** Only whoever asks for an order needs it. */

@@ -8,13 +8,7 @@ import type { OrderFile, OrderRole } from '../../geometry/order/order.ts';
 import { writeOrder } from '../../geometry/order/write-order.ts';
 import { ownRules } from '../../geometry/stock/own-rules.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
-import type { MadeFile } from './plate-api.ts';
-
-/** A paper that goes along, and what it is. */
-export interface Paper {
-  readonly role: Exclude<OrderRole, 'cut'>;
-  readonly file: MadeFile;
-}
+import type { MadeFile, Paper } from './plate-api.ts';
 
 /** The design's approval is of something else: such an order would not be sound. */
 export function approvalIsStale(design: Design, book: StockBook): boolean {

@@ -1,6 +1,6 @@
 import type { Design } from '../../geometry/design/schema.ts';
 import type { Finding } from '../../geometry/findings.ts';
-import type { SoundOrder, UnsoundOrder } from '../../geometry/order/order.ts';
+import type { OrderRole, SoundOrder, UnsoundOrder } from '../../geometry/order/order.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import type { Day } from '../../geometry/words/calendar.ts';
@@ -20,7 +20,13 @@ export type WantedFile =
   /** DXF and SVG of every plate, the spec sheet and the design, in one zip. */
   | { readonly kind: 'all' }
   /** The same as an order that can be checked (geometry/order/), with its papers. */
-  | { readonly kind: 'order' };
+  | { readonly kind: 'order'; readonly papers?: readonly Paper[] };
+
+/** A paper that goes along with an order, and what it is; without a spec sheet among them one is made. */
+export interface Paper {
+  readonly role: Exclude<OrderRole, 'cut'>;
+  readonly file: MadeFile;
+}
 
 export interface MadeFile {
   readonly name: string;

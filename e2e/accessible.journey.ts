@@ -65,6 +65,33 @@ for (const [device, settings] of [
   }
 }
 
+/** The page for production, all its folds open, planned with marks and a plate chosen. */
+for (const colorScheme of ['light', 'dark'] as const) {
+  test.describe(`the page Cut, ${colorScheme}`, () => {
+    test.use({ ...PHONE, colorScheme });
+    test(`axe finds no fault on the page Cut, ${colorScheme}`, { tag: '@long' }, async ({ page }, info) => {
+      test.slow();
+      await page.goto('/?page=cut');
+      const status = page.getByTestId('cut-status');
+      await expect(status).toHaveText('2 plates on 1 sheet.', { timeout: 120_000 });
+      await openFolds(page);
+      await page.getByText('Cut witness marks').click();
+      await judgeState(page, info, 'placed', undefined);
+      await page.getByRole('button', { name: 'Plan the cuts' }).click();
+      await expect(status).toHaveText(/Planned\.$/, { timeout: 120_000 });
+      await page.getByRole('button', { name: /^Plate A1#1,/ }).focus();
+      await page.getByText('Heat', { exact: true }).click();
+      await page
+        .getByRole('region', { name: 'Pieces that drop out' })
+        .getByRole('button', { expanded: false })
+        .first()
+        .click();
+      await expect(page.getByRole('row', { name: /^Total/ })).toBeVisible();
+      await judgeState(page, info, 'planned', undefined);
+    });
+  });
+}
+
 async function judgeState(page: Page, info: TestInfo, state: string, only: string[] | undefined): Promise<void> {
   // colours on their way from one state to the next are nobody's contrast
   await page.waitForTimeout(300);

@@ -19,6 +19,25 @@ async function fold(page: Page, title: string): Promise<void> {
   await page.locator('summary').filter({ hasText: title }).click();
 }
 
+/** Short enough for every run: the other journeys here are @long. */
+test('the open design is planned, and its sheet goes home in true size', async ({ page }) => {
+  await page.goto('/?page=cut');
+  await placed(page, /^2 plates on 1 sheet\.$/);
+  await page.getByRole('button', { name: 'Plan the cuts' }).click();
+  await placed(page, /Planned\.$/);
+  await fold(page, 'Files');
+  await page.locator('label').filter({ hasText: 'True size' }).click();
+  const { name, bytes } = await downloadNamed(page, 'This sheet: DXF');
+  expect(name).toMatch(/-sheet-01\.dxf$/);
+  const { header, entities } = readDxf(bytes.toString('utf8'));
+  expect(header['$INSUNITS']).toBe(4);
+  const rims = entities.filter(({ layer }) => layer === 'RIM');
+  const across = rims.map(({ radius = NaN }) => 2 * radius).sort((a, b) => a - b);
+  expect(across).toHaveLength(2);
+  for (const [i, mm] of [260.5, 521].entries()) expect(across[i]).toBeCloseTo(mm, 3);
+  expect(entities.filter(({ layer }) => layer === 'CUT').length).toBeGreaterThan(20);
+});
+
 test('production: two designs on a sheet, planned, watched and written; a change afterwards is said @long', async ({
   page,
 }) => {
@@ -99,12 +118,160 @@ test('production: two designs on a sheet, planned, watched and written; a change
     await fillIn(page, 'Ring text, top', 'MARROW LANE CIDER');
     await worked(page);
     await page.getByRole('navigation', { name: 'Pages' }).getByRole('button', { name: 'Cut', exact: true }).click();
-    const note = page.getByRole('alert').filter({ hasText: 'The plan no longer fits the designs.' }).first();
-    await expect(note).toBeVisible();
+    const note = page.getByRole('alert').filter({ hasText: 'The plan no longer fits the designs.' });
+    await expect(note).toHaveCount(1);
+    // the files of such a plan are had on purpose only, and say what they are
+    await fold(page, 'Files');
+    await expect(page.getByRole('button', { name: 'This sheet: DXF' })).toBeDisabled();
+    await page.getByText('Take the files of the outdated plan all the same').click();
+    const { name, bytes } = await downloadNamed(page, 'This sheet: DXF');
+    expect(name).toMatch(/-outdated-sheet-01\.dxf$/);
+    expect(bytes.toString('utf8')).toMatch(/^OUTDATED: .*changed/m);
     await page.getByRole('button', { name: 'Plan again' }).click();
     await expect(note).toHaveCount(0);
     await placed(page, /Planned\.$/);
   });
+});
+
+test('pieces that may tip are mended one by one, by keys alone @long', async ({ page }) => {
+  await page.goto('/?page=cut');
+  await placed(page, /^2 plates on 1 sheet\.$/);
+  await page.getByRole('button', { name: 'Plan the cuts' }).click();
+  await placed(page, /Planned\.$/);
+  await fold(page, 'Order and ways');
+  const risky = page.getByTestId('risky');
+  const counted = async () => Number(/^\d+/.exec(await risky.innerText())?.[0]);
+  const before = await counted();
+  const piece = page
+    .getByRole('region', { name: 'Pieces that drop out' })
+    .getByRole('button', { expanded: false })
+    .first();
+  await piece.focus();
+  await page.keyboard.press('Enter');
+  const tabs = page.getByRole('checkbox', { name: 'Small tabs on this piece' });
+  await tabs.focus();
+  await page.keyboard.press('Space');
+  await expect.poll(counted).toBe(before - 1);
+  await expect(tabs).toBeFocused();
+  const last = page.getByRole('checkbox', { name: /^(Cut its word last|Its word is cut last)/ });
+  await last.focus();
+  await page.keyboard.press('Space');
+  await expect(page.getByRole('checkbox', { name: 'Its word is cut last' })).toBeChecked();
+  await page.getByRole('button', { name: 'Let all go' }).press('Enter');
+  await expect.poll(counted).toBe(before);
+});
+
+test('four widths of each mark’s ring say whether the sheet moved @long', async ({ page }) => {
+  await page.goto('/?page=cut');
+  await placed(page, /^2 plates on 1 sheet\.$/);
+  await fold(page, 'Drift');
+  await page.getByText('Cut witness marks').click();
+  await page.getByRole('button', { name: 'Plan the cuts' }).click();
+  await placed(page, /Planned\.$/);
+  const fill = async (mark: number, widths: readonly number[]) => {
+    const group = page.getByRole('group', { name: new RegExp(`^Mark ${mark} `) });
+    for (const [i, side] of ['Left', 'Right', 'Above', 'Below'].entries())
+      await group.getByRole('textbox', { name: side, exact: true }).fill(String(widths[i]));
+  };
+  const verdict = page.getByTestId('drift');
+  await fill(1, [3, 3, 3.01, 2.99]);
+  await fill(2, [3.01, 2.99, 3, 3]);
+  await expect(verdict).toContainText('kept its place');
+  // both marks say a millimetre to the right
+  await fill(1, [4, 2, 3, 3]);
+  await fill(2, [4, 2, 3, 3]);
+  await expect(verdict).toContainText('Shift 1 mm to the right, 0 mm up.');
+  // one digit read wrong
+  await fill(1, [4, 2, 3.9, 3]);
+  await expect(page.getByRole('alert')).toContainText('Measure this mark again.');
+});
+
+test('a shop’s own material, sheet and price are what the page shows @long', async ({ page }) => {
+  await page.route('**/stock.json', async (route) => {
+    const stock = (await (await route.fetch()).json()) as {
+      sheets: { id: string; widthMm: number; heightMm: number; source: string }[];
+      materials: { pricePerKg: { value: number; source: string } }[];
+      work: { packingMinPerOrder: { value: number } };
+    };
+    stock.sheets.unshift({ id: 'ours-1', widthMm: 1234, heightMm: 987, source: 'our own rack' });
+    for (const material of stock.materials) material.pricePerKg = { value: 1000, source: 'our supplier' };
+    await route.fulfill({ json: stock });
+  });
+  await page.goto('/?page=cut');
+  await placed(page, /^2 plates on 1 sheet\.$/);
+  await expect(page.getByTestId('which-sheet')).toContainText('1234 × 987 mm');
+  await page.getByRole('button', { name: 'Plan the cuts' }).click();
+  await placed(page, /Planned\.$/);
+  await fold(page, 'Time and price');
+  const row = page.getByRole('row', { name: /^Sheet 1234 × 987 mm: / });
+  await expect(row).toBeVisible();
+  await expect(page.getByText('ours-1')).toHaveCount(0);
+  const each = Number(/at €([\d,.]+)/.exec(await row.innerText())?.[1]?.replaceAll(',', ''));
+  // Steel of 1.5 mm, 7.85 kg to the square metre and millimetre: the design’s own sheet at 1000 a kilogram.
+  expect(each).toBeGreaterThan(1000 * 1.234 * 0.987 * 7.5);
+});
+
+test.describe('on a phone', () => {
+  test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+  test('two fingers bring the sheet nearer, and not the page @long', async ({ page }) => {
+    await page.goto('/?page=cut');
+    await placed(page, /^2 plates on 1 sheet\.$/);
+    const sheet = (await page.getByTestId('sheet').boundingBox())!;
+    const [x, y] = [sheet.x + sheet.width * 0.6, sheet.y + sheet.height * 0.4];
+    const plate = page.getByRole('button', { name: /^Plate A1#1,/ });
+    const before = (await plate.boundingBox())!;
+    const client = await page.context().newCDPSession(page);
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', apart?: number) =>
+      client.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints: apart === undefined ? [] : [-1, 1].map((side, id) => ({ x: x + side * apart, y, id })),
+      });
+    await touch('touchStart', 20);
+    for (let apart = 24; apart <= 60; apart += 4) await touch('touchMove', apart);
+    await touch('touchEnd');
+    await expect.poll(async () => (await plate.boundingBox())!.width / before.width).toBeGreaterThan(2);
+    expect(await page.evaluate(() => visualViewport?.scale)).toBe(1);
+    await page.getByRole('button', { name: 'Whole sheet' }).click();
+    await expect.poll(async () => (await plate.boundingBox())!.width).toBeCloseTo(before.width, 1);
+  });
+});
+
+test('a series goes on after a cancel and after a reload, no row made twice @long', async ({ page }) => {
+  const csv = ['name', ...Array.from({ length: 16 }, (_, i) => `OLD MILL ${i + 1}`)].join('\n');
+  const choose = async () => {
+    await fold(page, 'Series');
+    const [chooser] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      page.getByRole('button', { name: 'Choose a table (CSV)' }).click(),
+    ]);
+    await chooser.setFiles({ name: 'rows.csv', mimeType: 'text/csv', buffer: Buffer.from(csv) });
+    await expect(page.getByTestId('series-head')).toHaveText(/16 rows/);
+  };
+  const names = async (zip: Buffer) => {
+    const { unzipSync } = await import('fflate');
+    return Object.keys(unzipSync(new Uint8Array(zip)));
+  };
+  await openPage(page);
+  await fillIn(page, 'Ring text, top', '{name}');
+  await worked(page);
+  await openCut(page);
+  await choose();
+  const part = await downloadBy(page, async () => {
+    await page.getByRole('button', { name: 'Make 16 rows' }).click();
+    await expect
+      .poll(() => page.getByRole('progressbar').evaluate((e: HTMLProgressElement) => e.value))
+      .toBeGreaterThan(2);
+    await page.getByRole('button', { name: 'Cancel' }).click();
+  });
+  const made = (await names(part.bytes)).length / 4;
+  await expect(page.getByTestId('series-end')).toContainText(`The ${made} rows made so far of 16`);
+  await page.reload();
+  await placed(page, /\d plates? on \d+ sheets?\./);
+  await choose();
+  await expect(page.getByText(`${made} rows are here already from an earlier run.`)).toBeVisible();
+  const whole = await downloadBy(page, () => page.getByRole('button', { name: /^Go on with the other/ }).click());
+  await expect(page.getByTestId('series-end')).toHaveText('16 of 16 rows made.');
+  expect(new Set(await names(whole.bytes)).size).toBe(64);
 });
 
 test('a series: three rows, one of them bad, and the others are made @long', async ({ page }) => {

@@ -58,6 +58,12 @@ export interface SeriesTools {
   readonly isDone?: (mark: string) => boolean;
 }
 
+/** The same for the same filled design, stock and line, and for no other. */
+export function rowMark(filled: Design, line: number, book: StockBook): string {
+  const fingerprint = shortFingerprint(filled, ownRules(filled, book));
+  return `${line}-${fingerprint}-${documentMark(filled).slice(0, 16)}`;
+}
+
 /** A sentence when design and rows do not go together; otherwise the steps, made as they are asked for. */
 export function runSeries(
   design: Design,
@@ -79,8 +85,7 @@ export function runSeries(
     }
   }
   function outcomeOf(filled: { design: Design; name: string }, line: number): MadeRow | KnownRow {
-    const fingerprint = shortFingerprint(filled.design, ownRules(filled.design, tools.book));
-    const mark = `${line}-${fingerprint}-${documentMark(filled.design).slice(0, 16)}`;
+    const mark = rowMark(filled.design, line, tools.book);
     if (tools.isDone?.(mark)) return { kind: 'known', mark };
     const planned = planPlates(filled.design, tools.faces, tools.store, tools.book);
     const verdict = verdictOf(planned.flatMap(({ plate }) => plate.findings));

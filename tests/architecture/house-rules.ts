@@ -189,7 +189,7 @@ export const PARTS: readonly Part[] = [
     path: 'web/beginnings/',
     may: ['geometry/', 'web/actions/', 'web/words/ (types)', 'web/state/history.ts (types)'],
   },
-  { path: 'web/worker/', may: ['geometry/', 'fonts/', 'web/words/', 'web/state/ (types)'] },
+  { path: 'web/worker/', may: ['geometry/', 'fonts/', 'web/words/', 'web/state/kept-rows.ts', 'web/state/ (types)'] },
   { path: 'web/', may: ['geometry/', 'fonts/', 'web/'] },
 ];
 

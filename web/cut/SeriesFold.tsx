@@ -6,13 +6,14 @@ import { Button } from '../ui/Button.tsx';
 import { findingWords, refusalWords } from '../ui/finding-words.ts';
 import { t } from '../words/t.ts';
 import type { SeriesHead, SeriesProgress, SeriesRow } from '../worker/cut-api.ts';
+import { clock } from './clock.ts';
 import { useCutParts } from './cut-context.ts';
 import { FilePick } from './FilePick.tsx';
 import css from './folds.module.css';
 
 type Phase =
   | { readonly kind: 'rest' }
-  | { readonly kind: 'running'; readonly progress: SeriesProgress }
+  | { readonly kind: 'running'; readonly progress: SeriesProgress; readonly leftS?: number | undefined }
   | { readonly kind: 'ended'; readonly sentence: string; readonly failed: readonly SeriesRow[] }
   | { readonly kind: 'failed'; readonly sentence: string };
 
@@ -43,13 +44,15 @@ export function SeriesFold() {
     }
   }
 
-  async function run(bytes: Uint8Array): Promise<void> {
-    let last: SeriesProgress = { done: 0, of: 0, failed: [] };
+  async function run({ name, bytes }: Table, anew: boolean): Promise<void> {
+    const begun = performance.now();
+    let last: SeriesProgress = { done: 0, of: 0, known: 0, failed: [] };
     setPhase({ kind: 'running', progress: last });
     const end = await work
-      .series(bytes, (progress) => {
+      .series(bytes, anew, (progress) => {
         last = progress;
-        setPhase((now) => (now.kind === 'running' ? { kind: 'running', progress } : now));
+        const leftS = secondsLeft(progress, (performance.now() - begun) / 1000);
+        setPhase((now) => (now.kind === 'running' ? { kind: 'running', progress, leftS } : now));
       })
       .catch(() => ({ problem: 'trouble.files' as const }));
     if ('refused' in end) setPhase({ kind: 'failed', sentence: refusalWords(end.refused) });
@@ -59,6 +62,7 @@ export function SeriesFold() {
       const sentence = t(end.cancelled ? 'cut.series.cancelled' : 'cut.series.done', { made: end.made, of: end.of });
       setPhase({ kind: 'ended', sentence, failed: last.failed });
     }
+    setTable({ name, bytes, head: await work.readTable(bytes) });
   }
 
   function drop(e: DragEvent): void {
@@ -107,16 +111,34 @@ export function SeriesFold() {
                 aria-label={t('cut.series.progress')}
               />
               <div className={css.head}>
-                <span>{t('cut.series.at', { done: phase.progress.done, of: head.rows })}</span>
+                <span>
+                  {t('cut.series.at', { done: phase.progress.done, of: head.rows })}{' '}
+                  <span className={css.sub}>
+                    {phase.progress.known > 0 && t('cut.series.fromBefore', { count: phase.progress.known })}{' '}
+                    {phase.leftS !== undefined && t('cut.series.left', { time: clock(phase.leftS) })}
+                  </span>
+                </span>
                 <Button kind="plain" onClick={work.cancelSeries}>
                   {t('cut.series.cancel')}
                 </Button>
               </div>
             </>
           ) : (
-            <Button kind="next" onClick={() => void run(table.bytes)}>
-              {t('cut.series.make', { count: head.rows })}
-            </Button>
+            <>
+              {head.known > 0 && <p className={css.note}>{t('cut.series.known', { count: head.known })}</p>}
+              <div className={css.buttons}>
+                <Button kind="next" onClick={() => void run(table, false)}>
+                  {head.known > 0 && head.known < head.rows
+                    ? t('cut.series.goOn', { count: head.rows - head.known })
+                    : t('cut.series.make', { count: head.rows })}
+                </Button>
+                {head.known > 0 && (
+                  <Button kind="quiet" onClick={() => void run(table, true)}>
+                    {t('cut.series.anew')}
+                  </Button>
+                )}
+              </div>
+            </>
           )}
         </>
       )}
@@ -133,6 +155,12 @@ export function SeriesFold() {
       {failed.length > 0 && <Failed rows={failed} />}
     </>
   );
+}
+
+/** By the pace of the rows that this run made; undefined before there is one. */
+function secondsLeft({ done, of, known }: SeriesProgress, sinceS: number): number | undefined {
+  const made = done - known;
+  return made < 3 ? undefined : (sinceS / made) * (of - done);
 }
 
 function Failed({ rows }: { readonly rows: readonly SeriesRow[] }) {

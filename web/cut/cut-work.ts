@@ -53,7 +53,8 @@ export interface CutWork {
   readonly cost: () => Promise<OrderCost | undefined>;
   readonly compare: (wish: string) => Promise<Comparison | undefined>;
   readonly readTable: (bytes: Uint8Array) => Promise<SeriesHead>;
-  readonly series: (bytes: Uint8Array, told: (progress: SeriesProgress) => void) => Promise<SeriesEnd>;
+  /** anew: also what an earlier run made. */
+  readonly series: (bytes: Uint8Array, anew: boolean, told: (progress: SeriesProgress) => void) => Promise<SeriesEnd>;
   readonly cancelSeries: () => void;
 }
 
@@ -299,8 +300,9 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
       return planned && worker.cost(planned.job, rest).catch(() => undefined);
     },
     compare: (wish) => worker.compare(wish).catch(() => undefined),
-    readTable: (bytes) => worker.readTable(page.design.getState().history.present, bytes),
-    series: (bytes, told) => worker.series(page.design.getState().history.present, bytes, own, toldBy(told)),
+    readTable: (bytes) => worker.readTable(page.design.getState().history.present, bytes, own),
+    series: (bytes, anew, told) =>
+      worker.series(page.design.getState().history.present, bytes, own, anew, toldBy(told)),
     cancelSeries: () => void worker.cancelSeries(),
   };
 }

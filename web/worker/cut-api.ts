@@ -110,18 +110,23 @@ export interface SeriesRow {
 
 export interface SeriesProgress {
   readonly done: number;
+  /** Of those: made by an earlier run, and only taken from there. */
+  readonly known: number;
   readonly of: number;
   readonly failed: readonly SeriesRow[];
 }
 
+/** Too large to travel as bytes: the browser may keep it on disk. */
+export type LargeFile = Omit<MadeFile, 'bytes'> & { readonly bytes: Blob };
+
 export type SeriesEnd =
-  | { readonly file: MadeFile; readonly made: number; readonly of: number; readonly cancelled: boolean }
+  | { readonly file: LargeFile; readonly made: number; readonly of: number; readonly cancelled: boolean }
   | { readonly refused: Refused }
   | { readonly problem: Key };
 
 /** What a table holds before it is made. */
 export type SeriesHead =
-  | { readonly columns: readonly string[]; readonly rows: number; readonly first?: string }
+  | { readonly columns: readonly string[]; readonly rows: number; readonly known: number; readonly first?: string }
   | { readonly refused: Refused };
 
 /** What the page Cut asks of its worker. A book is the shop's own, undefined for the numbers that ship. */
@@ -148,11 +153,13 @@ export interface CutApi {
     wanted: WantedJobFile,
     wishes: FileWishes,
   ): Promise<{ readonly file: MadeFile } | { readonly problem: Key }>;
-  readTable(design: Design, bytes: Uint8Array): Promise<SeriesHead>;
+  readTable(design: Design, bytes: Uint8Array, book: StockBook | undefined): Promise<SeriesHead>;
   series(
     design: Design,
     bytes: Uint8Array,
     book: StockBook | undefined,
+    /** Makes all rows again, also those that an earlier run made. */
+    anew: boolean,
     told: (progress: SeriesProgress) => void,
   ): Promise<SeriesEnd>;
   cancelSeries(): Promise<void>;

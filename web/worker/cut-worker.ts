@@ -13,6 +13,7 @@ import { orderCost } from './cut-cost.ts';
 import { jobFile } from './cut-files.ts';
 import { type KeptPlans, keptPlans } from './cut-plans.ts';
 import { type OrderPlate, orderPlates } from './cut-plates.ts';
+import { keptRows } from '../state/kept-rows.ts';
 import { makeSeries, seriesHead } from './cut-series.ts';
 
 /** Glyphs worked out once serve again as long as the page is open. */
@@ -22,6 +23,8 @@ const store = createStore();
 let order: { readonly plates: readonly OrderPlate[]; readonly book: StockBook } = { plates: [], book: BUILT_IN };
 let kept: { readonly key: string; readonly plans: KeptPlans } | undefined;
 let seriesRun: AbortController | undefined;
+/** The name of this very file changes with whatever is built into it. */
+const rowsKept = keptRows(new URL(import.meta.url).pathname);
 
 function plansOf(job: PlanJob): KeptPlans {
   const key = JSON.stringify(job);
@@ -84,13 +87,14 @@ const api: CutApi = {
       return { problem: 'trouble.files' };
     }
   },
-  readTable: (design, bytes) => Promise.resolve(seriesHead(design, bytes)),
-  async series(design, bytes, book, told) {
+  readTable: (design, bytes, book = BUILT_IN) => seriesHead(design, bytes, { book, kept: rowsKept }),
+  async series(design, bytes, book, anew, told) {
     const run = new AbortController();
     seriesRun?.abort();
     seriesRun = run;
     try {
-      return await makeSeries(design, bytes, { store, book: book ?? BUILT_IN, signal: run.signal }, told);
+      const tools = { store, book: book ?? BUILT_IN, signal: run.signal, kept: rowsKept, anew };
+      return await makeSeries(design, bytes, tools, told);
     } catch {
       return { problem: 'trouble.files' };
     }

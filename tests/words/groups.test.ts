@@ -3,6 +3,7 @@ import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 import { words as cut } from '../../web/words/en/english-cut.ts';
 import { words as first } from '../../web/words/en/english-first.ts';
+import { words as proof } from '../../web/words/en/english-proof.ts';
 import { words as work } from '../../web/words/en/english-work.ts';
 import { BOOKS, type Group } from '../../web/words/groups.ts';
 import { LANGUAGES } from '../../web/words/languages.ts';
@@ -14,7 +15,7 @@ import { importsOf, readSources, toSource, type SourceFile } from '../architectu
  */
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
-const ENGLISH: Readonly<Record<Group, object>> = { first, work, cut };
+const ENGLISH: Readonly<Record<Group, object>> = { first, work, cut, proof };
 const START = 'web/app/start.tsx';
 /** These two say what the kernel said, in the words of the group work. */
 const SAYS_FOR_THE_KERNEL = ['web/ui/finding-words.ts', 'web/ui/record-words.ts'];

@@ -1,9 +1,10 @@
-import { lazy, Suspense, type ComponentType } from 'react';
+import { lazy, type ComponentType } from 'react';
 import type { PageName } from '../state/ui-store.ts';
 import { t, withWords } from '../words/t.ts';
 import { ImportPlace } from '../artwork/ImportPlace.tsx';
 import { OrderPlace } from '../order/OrderPlace.tsx';
 import css from './App.module.css';
+import { LaterPage } from './LaterPage.tsx';
 import { MyDesignsPlace } from './MyDesignsPlace.tsx';
 import { NewerVersion } from './NewerVersion.tsx';
 import { Notice } from './Notice.tsx';
@@ -21,6 +22,9 @@ import { VerdictBar } from './VerdictBar.tsx';
 
 // All but the design is large, and most visitors never open it.
 const LATER: Readonly<Record<Exclude<PageName, 'design'>, ComponentType>> = {
+  proof: lazy(async () => ({
+    default: (await withWords(import('../proof/ProofPage.tsx'), 'work', 'proof')).ProofPage,
+  })),
   cut: lazy(async () => ({ default: (await withWords(import('../cut/CutPage.tsx'), 'work', 'cut')).CutPage })),
 };
 
@@ -41,9 +45,9 @@ export function App() {
       <NewerVersion />
       <TopBar />
       {Later !== undefined ? (
-        <Suspense fallback={<p className={css.coming}>{t('page.pages.loading')}</p>}>
+        <LaterPage key={page}>
           <Later />
-        </Suspense>
+        </LaterPage>
       ) : (
         <DesignPage />
       )}

@@ -1,5 +1,5 @@
 import { lazy, Suspense } from 'react';
-import { headDiameter } from '../../geometry/barrel/blank.ts';
+import { headSize } from '../barrel-view/head-size.ts';
 import { usePage, usePlates, useCurrentPlate, useDesign, useUi } from './page-context.ts';
 import { PlateStage } from '../stage/PlateStage.tsx';
 import { stageWords } from '../stage/words.ts';
@@ -144,11 +144,3 @@ function BridgeSign() {
 }
 
 const NONE: readonly never[] = [];
-
-/** Nonsense measures still get a barrel to look at; a finding says what is wrong with them. */
-function headSize(head: Parameters<typeof headDiameter>[0]): { alongMm: number; acrossMm: number } {
-  const { smallerMm } = headDiameter(head);
-  const sane = (mm: number): number => Math.min(3000, Math.max(50, mm));
-  if (head.source.kind === 'barrel') return { alongMm: sane(smallerMm), acrossMm: sane(smallerMm) };
-  return { alongMm: sane(head.source.alongMm), acrossMm: sane(head.source.acrossMm) };
-}

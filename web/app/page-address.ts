@@ -1,6 +1,6 @@
 import { PAGES, type PageName, type UiStore } from '../state/ui-store.ts';
 
-/** Which page the address asks for: `?page=cut`, or the design. */
+/** Which page the address asks for: `?page=proof`, `?page=cut`, or the design. */
 function pageAsked(): PageName {
   const asked = new URLSearchParams(location.search).get('page');
   return PAGES.find((page) => page === asked) ?? 'design';

@@ -2,6 +2,7 @@ import { createContext, useContext } from 'react';
 import { useStore } from 'zustand';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
+import type { ShopBook } from '../../geometry/shop/shop-book.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import type { DesignStore } from '../state/design-store.ts';
 import type { Change } from '../state/history.ts';
@@ -25,6 +26,8 @@ export interface Page {
   readonly newer: NewerVersionStore;
   /** What the shop can cut: its own stock file, or the one that ships. */
   readonly book: StockBook;
+  /** Who the shop is and what it asks; absent where nothing is said of it: then prices are on request. */
+  readonly shop?: ShopBook;
 }
 
 export const PageContext = createContext<Page | undefined>(undefined);

@@ -2,7 +2,7 @@ import { useUi } from '../app/page-context.ts';
 import { findingWords } from '../ui/finding-words.ts';
 import { NumberField } from '../ui/NumberField.tsx';
 import { t } from '../words/t.ts';
-import { Check } from './Check.tsx';
+import { Check } from '../ui/Check.tsx';
 import { useCut, useCutParts, usePlannedSheet } from './cut-context.ts';
 import css from './folds.module.css';
 import { Measured } from './Measured.tsx';

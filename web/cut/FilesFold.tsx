@@ -7,7 +7,7 @@ import { Choice } from '../ui/Choice.tsx';
 import { refusalWords } from '../ui/finding-words.ts';
 import { t } from '../words/t.ts';
 import type { SizeWish, WantedJobFile } from '../worker/cut-api.ts';
-import { Check } from './Check.tsx';
+import { Check } from '../ui/Check.tsx';
 import { useCut, useCutParts } from './cut-context.ts';
 import css from './folds.module.css';
 

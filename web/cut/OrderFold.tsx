@@ -3,7 +3,7 @@ import { useUi } from '../app/page-context.ts';
 import { findingWords } from '../ui/finding-words.ts';
 import { formatNumber } from '../ui/format-number.ts';
 import { t } from '../words/t.ts';
-import { Check } from './Check.tsx';
+import { Check } from '../ui/Check.tsx';
 import { useCut, useCutParts, usePlannedSheet } from './cut-context.ts';
 import type { Shown } from './cut-store.ts';
 import css from './folds.module.css';

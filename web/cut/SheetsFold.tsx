@@ -5,7 +5,7 @@ import { Button } from '../ui/Button.tsx';
 import { formatNumber, lengthWords } from '../ui/format-number.ts';
 import { LengthField } from '../ui/LengthField.tsx';
 import { t } from '../words/t.ts';
-import { Check } from './Check.tsx';
+import { Check } from '../ui/Check.tsx';
 import { useCut, useCutParts } from './cut-context.ts';
 import css from './folds.module.css';
 import { gapsOf, kindsFor, kindsOf, stockOf } from './order.ts';

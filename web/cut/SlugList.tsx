@@ -6,7 +6,7 @@ import { Button } from '../ui/Button.tsx';
 import { formatNumber, lengthWords } from '../ui/format-number.ts';
 import { t } from '../words/t.ts';
 import type { PlannedSheet } from '../worker/cut-api.ts';
-import { Check } from './Check.tsx';
+import { Check } from '../ui/Check.tsx';
 import { useCut, useCutParts } from './cut-context.ts';
 import css from './folds.module.css';
 import { pieceWords } from './piece-words.ts';

@@ -2,11 +2,15 @@ import type { Design } from '../../geometry/design/schema.ts';
 import { t } from '../words/t.ts';
 import { packDesign } from './pack-design.ts';
 
-/** The address that opens this design anywhere this page is served. */
-export function linkTo(design: Design): { readonly url: string } | { readonly problem: string } {
+/** The address that opens this design anywhere this page is served, to be worked on or to be proven and approved. */
+export function linkTo(
+  design: Design,
+  page: 'design' | 'proof' = 'design',
+): { readonly url: string } | { readonly problem: string } {
   const packed = packDesign(design);
   if ('problem' in packed) return { problem: t('link.tooLong') };
-  return { url: `${location.origin}${location.pathname}${packed.fragment}` };
+  const search = page === 'design' ? '' : `?page=${page}`;
+  return { url: `${location.origin}${location.pathname}${search}${packed.fragment}` };
 }
 
 /** False when the browser does not let the page copy. */

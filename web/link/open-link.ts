@@ -30,6 +30,7 @@ async function openLink(own: OwnDesigns, ui: UiStore): Promise<void> {
     litFinding: undefined,
     plateId: undefined,
     begin: undefined,
+    byLink: true,
     notice: t('link.opened', { title: design.title }),
   });
   await own.flush();

@@ -4,8 +4,8 @@ import type { BeginningId } from '../beginnings/questions.ts';
 import type { Language } from '../words/languages.ts';
 import { readTastes, writeTastes, type ThemeChoice, type Unit } from './tastes.ts';
 
-/** design: what it says and how it looks. cut: sheets, order and files for production. */
-export const PAGES = ['design', 'cut'] as const;
+/** design: what it says and how it looks. proof: choosing, price and approval. cut: sheets and files for production. */
+export const PAGES = ['design', 'proof', 'cut'] as const;
 export type PageName = (typeof PAGES)[number];
 export type Step = 'say' | 'look' | 'size' | 'take';
 export const STEPS: readonly Step[] = ['say', 'look', 'size', 'take'];
@@ -15,6 +15,8 @@ export type BarrelState = 'plate' | 'paint' | 'char';
 /** What the person looks at; nothing of it is part of the design, so undo leaves it alone. */
 export interface UiState {
   readonly page: PageName;
+  /** The design came by a link just now: somebody is to look at it and say yes. */
+  readonly byLink: boolean;
   readonly step: Step;
   /** choose: the beginnings are laid out; else the one that is asking. They stand in place of the first question. */
   readonly begin: 'choose' | BeginningId | undefined;
@@ -63,6 +65,7 @@ export function createUiStore(): UiStore {
   const tastes = readTastes();
   const store = createStore<UiState>()((set) => ({
     page: 'design',
+    byLink: false,
     step: 'say',
     begin: undefined,
     plateId: undefined,

@@ -2,6 +2,7 @@ import type { Design } from '../../geometry/design/schema.ts';
 import type { Finding } from '../../geometry/findings.ts';
 import type { OrderRole, SoundOrder, UnsoundOrder } from '../../geometry/order/order.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
+import type { BarrelPicture } from '../../geometry/proof/barrel-picture.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import type { Day } from '../../geometry/words/calendar.ts';
 import type { Key } from '../words/keys.ts';
@@ -11,6 +12,37 @@ export type Made = { readonly plate: PlateResult } | { readonly problem: Key };
 
 /** The same as it crosses between worker and page. */
 export type MadePacked = { readonly packed: PackedPlate } | { readonly problem: Key };
+
+/** A plate with its pictures and what its cut plan says for a price. */
+export interface PlannedPlate {
+  readonly plate: PlateResult;
+  /** All contours, rim included. */
+  readonly cuttingMm: number;
+  readonly openings: number;
+  /** All that is cut out of it: path data in mm about its middle, y down, filled even-odd. */
+  readonly path: string;
+  /** The end of the barrel with the mark it leaves. */
+  readonly barrel: BarrelPicture;
+}
+
+export type Planned = PlannedPlate | { readonly problem: Key };
+
+export type PlannedPacked =
+  (Omit<PlannedPlate, 'plate'> & { readonly packed: PackedPlate }) | { readonly problem: Key };
+
+/** One plate before and after: path data in mm about its middle, y down, filled even-odd. */
+export interface PlateDifference {
+  readonly beforeMm: number;
+  readonly afterMm: number;
+  /** All that is cut away now. */
+  readonly after: string;
+  /** Cut away before, metal now. */
+  readonly onlyBefore: string;
+  /** Metal before, cut away now. */
+  readonly onlyAfter: string;
+}
+
+export type Differed = PlateDifference | { readonly problem: Key };
 
 /** A file the person wants to take home. */
 export type WantedFile =
@@ -54,6 +86,9 @@ export type OpenedOrder = SoundOrder | UnsoundOrder | { readonly problem: Key };
 export interface PlateApi {
   /** today: by the page's clock, for what is said of the order's days; without it that is not judged. */
   make(design: Design, plateId: string, book: StockBook | undefined, today?: Day): Promise<MadePacked>;
+  /** The same with its cut plan: slower, for prices. */
+  plan(design: Design, plateId: string, book: StockBook | undefined, today?: Day): Promise<PlannedPacked>;
+  differ(before: Design, after: Design, plateId: string, book: StockBook | undefined): Promise<Differed>;
   files(
     design: Design,
     wanted: readonly WantedFile[],

@@ -7,13 +7,17 @@ import type { Day } from '../../geometry/words/calendar.ts';
 import type { PlatesStore } from '../state/plates-store.ts';
 import { createLatestWins } from './latest-wins.ts';
 import { unpackPlate } from './pack-plate.ts';
-import type { Made, MadeFiles, OpenedOrder, PlateApi, Progress, WantedFile } from './plate-api.ts';
+import type { Differed, Made, MadeFiles, OpenedOrder, Planned, PlateApi, Progress, WantedFile } from './plate-api.ts';
 
 export interface PlateClient {
   /** Works the design out, the plate looked at first; a newer call makes an older one stop. */
   work(design: Design, plateId: string | undefined): void;
   /** One plate of some other design, for a small picture; waits until the page's own work is done. */
   picture(design: Design): Promise<PlateResult | undefined>;
+  /** One plate of a design with its cut plan; waits until the page's own work is done. */
+  plan(design: Design, plateId: string): Promise<Planned>;
+  /** What is cut otherwise of one plate that both designs have; waits as well. */
+  differ(before: Design, after: Design, plateId: string): Promise<Differed>;
   files(design: Design, wanted: readonly WantedFile[], told?: (progress: Progress) => void): Promise<MadeFiles>;
   /** Reads an order and makes its cut files again. */
   openOrder(bytes: Uint8Array, told: (progress: Progress) => void): Promise<OpenedOrder>;
@@ -96,6 +100,27 @@ export function startPlateClient(store: PlatesStore, shop: Promise<StockBook>): 
         return 'plate' in made ? made.plate : undefined;
       } catch {
         return undefined;
+      }
+    },
+    async plan(design, plateId) {
+      await queue.whenIdle();
+      try {
+        const book = await own;
+        const planned = await ask((api) => api.plan(design, plateId, book, today()));
+        if ('problem' in planned) return planned;
+        const { packed, ...rest } = planned;
+        return { plate: unpackPlate(packed), ...rest };
+      } catch {
+        return { problem: 'trouble.worker' };
+      }
+    },
+    async differ(before, after, plateId) {
+      await queue.whenIdle();
+      try {
+        const book = await own;
+        return await ask((api) => api.differ(before, after, plateId, book));
+      } catch {
+        return { problem: 'trouble.worker' };
       }
     },
     async files(design, wanted, told) {

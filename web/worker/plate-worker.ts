@@ -41,6 +41,30 @@ const api: PlateApi = {
     const packed = packPlate(withOrderDays(made.plate, design, today));
     return transfer({ packed }, [packed.xy.buffer]);
   },
+  async plan(design, plateId, book = BUILT_IN, today) {
+    const made = await make(design, plateId, book);
+    if ('problem' in made) return made;
+    try {
+      const { planMade } = await import('./plan-made.ts');
+      const { plate, ...rest } = planMade(design, made.plate);
+      const packed = packPlate(withOrderDays(plate, design, today));
+      return transfer({ packed, ...rest }, [packed.xy.buffer]);
+    } catch {
+      return { problem: 'trouble.worker' };
+    }
+  },
+  async differ(before, after, plateId, book = BUILT_IN) {
+    const was = await make(before, plateId, book);
+    const is = await make(after, plateId, book);
+    if ('problem' in was) return was;
+    if ('problem' in is) return is;
+    try {
+      const { differ } = await import('./differ.ts');
+      return differ(was.plate, is.plate);
+    } catch {
+      return { problem: 'trouble.worker' };
+    }
+  },
   async files(design, wanted, book = BUILT_IN, told = () => undefined) {
     try {
       const { makeFiles } = await import('./make-files.ts');

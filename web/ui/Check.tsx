@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import css from './folds.module.css';
+import css from './Check.module.css';
 
 interface CheckProps {
   readonly label: ReactNode;

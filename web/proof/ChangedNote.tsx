@@ -1,0 +1,66 @@
+import { OctagonAlert } from 'lucide-react';
+import { useState } from 'react';
+import { whyNoRevision } from '../../geometry/approval/revisions.ts';
+import type { Standing } from '../../geometry/approval/standing.ts';
+import { bringBack } from '../actions/bring-back.ts';
+import { useAct, useDesign } from '../app/page-context.ts';
+import { Button } from '../ui/Button.tsx';
+import { t } from '../words/t.ts';
+import css from './ChangedNote.module.css';
+import { Differences } from './Differences.tsx';
+import { momentNow, momentWords } from './now.ts';
+import { useFingerprint } from './use-designs.ts';
+
+/** What is here is not what was approved: said loud, with what is different and the way back. */
+export function ChangedNote({ standing }: { readonly standing: Extract<Standing, { kind: 'changed' }> }) {
+  const design = useDesign();
+  const fingerprint = useFingerprint();
+  const act = useAct();
+  const [open, setOpen] = useState(false);
+  const { approval, letter, was } = standing;
+  return (
+    <section role="alert" className={css.note} aria-labelledby="proof-changed">
+      <div className={css.line}>
+        <OctagonAlert size={24} aria-hidden className={css.sign} />
+        <div className={css.text}>
+          <h2 id="proof-changed">{t('proof.changed.title')}</h2>
+          <p>
+            {t('proof.changed.says', {
+              name: approval.name,
+              at: momentWords(approval.at),
+              approved: approval.fingerprint.slice(0, 8),
+              now: fingerprint.slice(0, 8),
+            })}
+          </p>
+        </div>
+        <div className={css.buttons}>
+          {was && (
+            <Button kind="plain" aria-expanded={open} onClick={() => setOpen(!open)}>
+              {t(open ? 'proof.changed.hide' : 'proof.changed.show')}
+            </Button>
+          )}
+          {was && letter !== undefined && whyNoRevision(design) === undefined && (
+            <Button
+              kind="plain"
+              onClick={() =>
+                act((d) =>
+                  bringBack(d, letter, { at: momentNow(), why: t('proof.revisions.before', { letter }), fingerprint }),
+                )
+              }
+            >
+              {t('proof.changed.back', { letter })}
+            </Button>
+          )}
+        </div>
+      </div>
+      {was && open && (
+        <Differences
+          before={was}
+          after={design}
+          titles={{ before: t('proof.changed.approved'), after: t('proof.revisions.nowName') }}
+          prints={{ before: approval.fingerprint, after: fingerprint }}
+        />
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,77 @@
+import { useEffect } from 'react';
+import { standingOf } from '../../geometry/approval/standing.ts';
+import '../app/semibold.css';
+import { Notice } from '../app/Notice.tsx';
+import { useDesign, usePage, useUi } from '../app/page-context.ts';
+import { t } from '../words/t.ts';
+import { ApprovePart } from './ApprovePart.tsx';
+import { ChangedNote } from './ChangedNote.tsx';
+import { OptionsPart } from './OptionsPart.tsx';
+import { PapersPart } from './PapersPart.tsx';
+import { ProofContext, proofOf, useProof, useProofParts } from './proof-context.ts';
+import css from './ProofPage.module.css';
+import { PROOF_PARTS, type ProofPart } from './proof-store.ts';
+import { RevisionsPart } from './RevisionsPart.tsx';
+import { StandingLine } from './StandingLine.tsx';
+import { useFingerprint } from './use-designs.ts';
+
+const PARTS: Record<ProofPart, () => React.ReactNode> = {
+  options: OptionsPart,
+  approve: ApprovePart,
+  revisions: RevisionsPart,
+  papers: PapersPart,
+};
+
+/** For sales and customer: what there is to choose from, the price, the approval, what it was before, and the papers. */
+export function ProofPage() {
+  const page = usePage();
+  return (
+    <ProofContext value={proofOf(page)}>
+      <Desk />
+    </ProofContext>
+  );
+}
+
+function Desk() {
+  const { ui } = usePage();
+  const { store } = useProofParts();
+  const design = useDesign();
+  const part = useProof((s) => s.part);
+  const byLink = useUi((s) => s.byLink);
+  const standing = standingOf(design, useFingerprint());
+  // whoever came by a link came to say yes; where there is something to choose, that comes first
+  useEffect(() => {
+    if (!byLink) return;
+    ui.getState().set({ byLink: false });
+    const chosen = design.approval !== undefined || (design.options ?? []).length === 0;
+    store.getState().set({ part: chosen ? 'approve' : 'options' });
+  }, [byLink, design, store, ui]);
+  const Part = PARTS[part];
+  return (
+    <main id="stage" className={css.main} tabIndex={-1} aria-label={t('proof.title')}>
+      {standing.kind === 'changed' && <ChangedNote standing={standing} />}
+      <div className={css.head}>
+        <nav aria-label={t('proof.nav')} className={css.nav}>
+          <ol>
+            {PROOF_PARTS.map((name) => (
+              <li key={name}>
+                <button
+                  type="button"
+                  aria-current={name === part ? 'step' : undefined}
+                  onClick={() => store.getState().set({ part: name })}
+                >
+                  {t(`proof.parts.${name}`)}
+                </button>
+              </li>
+            ))}
+          </ol>
+        </nav>
+        <StandingLine standing={standing} />
+      </div>
+      <div key={part} className={css.part}>
+        <Part />
+        <Notice />
+      </div>
+    </main>
+  );
+}

@@ -1,0 +1,6 @@
+import proof from './proof.json';
+
+/** The same in German as in english-proof.ts. */
+export const words = {
+  proof,
+};

@@ -1,0 +1,6 @@
+import proof from './proof.json';
+
+/** The same in French as in english-proof.ts. */
+export const words = {
+  proof,
+};

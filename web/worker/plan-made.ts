@@ -1,0 +1,21 @@
+import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
+import type { Design } from '../../geometry/design/schema.ts';
+import { contourPath } from '../../geometry/files/svg-path.ts';
+import type { PlateResult } from '../../geometry/plate.ts';
+import { barrelPicture } from '../../geometry/proof/barrel-picture.ts';
+import { provePlan } from '../../geometry/prove-plan.ts';
+import type { PlannedPlate } from './plate-api.ts';
+
+/** A plate with its cut plan, proven as before files are written: its pictures, and what a price needs of the plan. */
+export function planMade(design: Design, made: PlateResult): PlannedPlate {
+  const plan = planCuts(made);
+  const plate = provePlan(made, plan);
+  const openings = plan.contours.flatMap((cut) => (cut.kind === 'opening' ? [cut.contour] : []));
+  return {
+    plate,
+    cuttingMm: plan.cuttingLengthMm,
+    openings: openings.length,
+    path: openings.map(contourPath).join(''),
+    barrel: barrelPicture(design, { plate, plan }),
+  };
+}

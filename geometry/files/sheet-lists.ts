@@ -39,6 +39,9 @@ export function drawCautions({ page, words, left, width }: Lists, cautions: read
   return top - 4;
 }
 
+/** So many lines of findings are shown, whatever is left for the drawing: the worst one, and how many more there are. */
+const LEAST_LINES = 5;
+
 /** Worst first, upwards from bottom, never above highest; returns their top. */
 export function drawFindings(
   { page, words, left, width }: Lists,
@@ -52,7 +55,7 @@ export function drawFindings(
   });
   const style = { ...SMALL, size: 8 };
   const leading = 3.6;
-  const most = Math.max(2, Math.floor((bottom - highest) / leading) - 1);
+  const most = Math.max(LEAST_LINES, Math.floor((bottom - highest) / leading) - 1);
   const shown: { text: string; rows: number; severity: SheetFinding['severity'] }[] = [];
   let used = 0;
   for (const [i, text] of texts.entries()) {

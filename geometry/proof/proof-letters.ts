@@ -14,6 +14,9 @@ const LINE_MM = 8.2;
 /** Room for the number of the text. */
 const INDENT_MM = 18;
 const TEXT: TextStyle = { size: 12, bold: true };
+const TEXT_MM = 5.4;
+const HINT: TextStyle = { size: 8.5, colour: INK.quiet };
+const HINT_MM = 3.8;
 
 /** One text of the design to be read for faults: its signs one by one, and what is said of it. */
 export interface ReadText {
@@ -67,6 +70,12 @@ function twoDigits(value: number): string {
   return String(value).padStart(2, '0');
 }
 
+/** How high all texts stand, mm, in a column without page breaks. */
+export function lettersMm(flow: Flow, design: Design, plates: readonly PlannedPlate[]): number {
+  const heading = 12 + 8;
+  return textsToRead(design, plates, flow.words).reduce((sum, text) => sum + shapeOf(flow, text).highMm, heading);
+}
+
 /** All texts, each with its signs apart from each other. */
 export function drawLetters(flow: Flow, design: Design, plates: readonly PlannedPlate[]): void {
   const { words } = flow;
@@ -81,31 +90,53 @@ export function drawLetters(flow: Flow, design: Design, plates: readonly Planned
 /** Text and signs stand side by side where both have room, else the signs below. */
 const TEXT_SHARE = 0.36;
 
-function drawText(flow: Flow, { text, signs, hints }: ReadText, label: string): void {
+interface TextShape {
+  readonly x: number;
+  readonly room: number;
+  /** Where the signs begin, beside the text or below it. */
+  readonly from: number;
+  readonly isBeside: boolean;
+  readonly lines: number;
+  readonly rows: readonly (readonly string[])[];
+  readonly hints: readonly string[];
+  readonly highMm: number;
+}
+
+function shapeOf(flow: Flow, { text, signs, hints }: ReadText): TextShape {
   const { page, left, width } = flow;
   const [x, room] = [left + INDENT_MM, width - INDENT_MM];
   const beside = room * TEXT_SHARE;
   const fits = signs.length * CELL_MM <= room - beside && page.widthOf(text, TEXT) <= beside - 3;
-  const isShort = fits && !signs.includes('\n');
+  const isBeside = fits && !signs.includes('\n');
   const lines = page.rows(text, room, TEXT);
-  flow.need(isShort ? LINE_MM + 4 : Math.min(60, 6 + lines * 5.4 + LINE_MM * 2));
+  const rows = rowsOf(signs, Math.floor(room / CELL_MM));
+  const all = [...hints, ...codesOf(flow, signs)];
+  const hintMm = all.reduce((sum, hint) => sum + page.rows(hint, room, HINT) * HINT_MM + 0.8, 0);
+  const highMm = (isBeside ? 0 : 3 + lines * TEXT_MM) + rows.length * LINE_MM + 1.2 + hintMm + 1;
+  return { x, room, from: isBeside ? x + beside : x, isBeside, lines, rows, hints: all, highMm };
+}
+
+function drawText(flow: Flow, read: ReadText, label: string): void {
+  const { page, left, width } = flow;
+  const { x, room, from, isBeside, lines, rows, hints, highMm } = shapeOf(flow, read);
+  // A long text may be parted between its rows of signs, a short one stays whole.
+  flow.need(Math.min(60, highMm));
   page.rule(left, flow.y, left + width, flow.y);
   page.line(label, left, flow.y + 5.6, INDENT_MM - 2, TYPE.label);
-  page.block(text, x, flow.y + 5.8, room, lines, 5.4, TEXT);
-  if (!isShort) flow.y += 3 + lines * 5.4;
-  const from = isShort ? x + beside : x;
-  for (const row of rowsOf(signs, Math.floor(room / CELL_MM))) {
-    flow.need(LINE_MM + 2);
+  page.block(read.text, x, flow.y + 5.8, room, lines, TEXT_MM, TEXT);
+  if (!isBeside) flow.y += 3 + lines * TEXT_MM;
+  for (const row of rows) {
+    flow.need(LINE_MM);
     const spelled = row.map((sign) => nameOf(flow, sign)).join(', ');
     page.tags.picture(spelled, () => row.forEach((sign, i) => drawSign(flow, sign, from + i * CELL_MM, flow.y + 5.6)));
     flow.y += LINE_MM;
   }
   flow.y += 1.2;
-  for (const hint of [...hints, ...codesOf(flow, signs)]) {
-    const rows = page.rows(hint, room, { size: 8.5 });
-    flow.need(rows * 3.8 + 2);
-    page.block(hint, x, flow.y + 2.4, room, rows, 3.8, { size: 8.5, colour: INK.quiet });
-    flow.y += rows * 3.8 + 0.8;
+  for (const hint of hints) {
+    const hintRows = page.rows(hint, room, HINT);
+    flow.need(hintRows * HINT_MM);
+    page.block(hint, x, flow.y + 2.4, room, hintRows, HINT_MM, HINT);
+    flow.y += hintRows * HINT_MM + 0.8;
   }
   flow.y += 1;
 }

@@ -45,7 +45,7 @@ export function drawPrice(flow: Flow, quote: Quote): void {
     ...(quote.validDays === undefined ? [] : [words.say('paperProof.validDays', { days: quote.validDays })]),
   ];
   if (terms.length > 0) flow.paragraph(terms.join(' '), TYPE.quiet);
-  flow.y += 8;
+  flow.y += 6;
 }
 
 function taxValues({ words }: Flow, { name, percent }: { readonly name: string; readonly percent: number }) {
@@ -67,11 +67,11 @@ export function drawCare(flow: Flow, { design, plates, book }: ProofAsked): void
   ];
   flow.heading(words.say('paperProof.care'), 12);
   flow.paragraph(care.join(' '));
-  flow.y += 8;
+  flow.y += 6;
   const cautions = cautionsFor(design.stock, book, 'customer').map((c) => words.speak(c));
   flow.heading(words.say('paper.takeCare'), 20);
   flow.page.tags.within('L', () => cautions.forEach((text) => drawItem(flow, text)));
-  flow.y += 6;
+  flow.y += 4;
 }
 
 function drawItem(flow: Flow, text: string): void {
@@ -86,19 +86,23 @@ function drawItem(flow: Flow, text: string): void {
   flow.y += rows * 4.3 + 1.2;
 }
 
-const APPROVAL_MM = 62;
+const APPROVAL_MM = 58;
+/** What it takes to say that something else was approved. */
+const CHANGED_MM = 12;
 
-/** What is signed, and the lines to sign on; or by whom it was approved already. At the foot of the page. */
+/** What is signed, and the lines to sign on; or by whom it was approved already. */
 export function drawApproval(flow: Flow, asked: ProofAsked, fingerprint: string): void {
   const { page, words, left, width } = flow;
   const legal = asked.shop?.legal ?? [];
   const legalMm = legal.length > 0 ? 5 + legal.reduce((sum, l) => sum + page.rows(l, width, TYPE.label) * 3.4, 0) : 0;
-  flow.need(APPROVAL_MM + Math.min(legalMm, 120));
-  flow.y = Math.max(flow.y, flow.bottom - APPROVAL_MM - legalMm);
+  const { kind, words: standing } = approvalWords(asked.design, fingerprint);
+  const free = flow.bottom - flow.y - APPROVAL_MM - (kind === 'changed' ? CHANGED_MM : 0) - legalMm;
+  // At the foot of the page it belongs to; on a page of its own at the top.
+  if (free >= 0) flow.y += free;
+  else flow.newPage();
   page.rule(left, flow.y, left + width, flow.y, 0.35, INK.char);
   flow.y += 5;
   flow.heading(words.say('paperProof.approval'), 40);
-  const { kind, words: standing } = approvalWords(asked.design, fingerprint);
   if (kind === 'approved') {
     flow.paragraph(`${words.speak(standing)}. ${words.say('paper.fingerprint', { fingerprint })}.`, {
       size: 11,

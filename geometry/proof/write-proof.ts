@@ -20,12 +20,13 @@ import { drawTiles, numberTile } from './draw-tiles.ts';
 import { drawFoot, type Flow, flowOn, TYPE } from './flow.ts';
 import type { ProofAsked } from './proof-asked.ts';
 import { drawCover } from './proof-cover.ts';
-import { drawLetters } from './proof-letters.ts';
+import { drawLetters, lettersMm } from './proof-letters.ts';
 import { drawOptions } from './proof-options.ts';
 import { drawApproval, drawCare, drawPrice } from './proof-terms.ts';
 
-/** Of the page's height, so that texts begin on the same page. */
-const DRAWING_SHARE = 0.44;
+/** Of the page's height: so that texts begin on the same page, and end on it where a smaller drawing helps. */
+const DRAWING_SHARE = { most: 0.44, least: 0.3 };
+const AFTER_DRAWING_MM = 10;
 
 export async function writeProof(asked: ProofAsked, fonts: SheetFonts): Promise<Uint8Array> {
   const { design, plates, quote, language } = asked;
@@ -60,7 +61,9 @@ export async function writeProof(asked: ProofAsked, fonts: SheetFonts): Promise<
 function drawDrawing(flow: Flow, { design, plates }: ProofAsked): void {
   const { page, words, left, width } = flow;
   flow.heading(words.say('paperProof.plates'), 80);
-  const height = drawingHeightMm(plates, width, page.heightMm * DRAWING_SHARE);
+  const [most, least] = [page.heightMm * DRAWING_SHARE.most, page.heightMm * DRAWING_SHARE.least];
+  const free = flow.bottom - flow.y - AFTER_DRAWING_MM - lettersMm(flow, design, plates);
+  const height = drawingHeightMm(plates, width, free >= least ? Math.min(free, most) : most);
   const { scale } = drawPlates(
     page,
     plates,
@@ -73,5 +76,5 @@ function drawDrawing(flow: Flow, { design, plates }: ProofAsked): void {
   );
   const stated = words.say('paper.scale', { scale: words.plain(scale) });
   page.line(`${stated}  ·  ${words.say('paper.seenFrom')}`, left, flow.y - 1, width, TYPE.quiet);
-  flow.y += height + 10;
+  flow.y += height + AFTER_DRAWING_MM;
 }

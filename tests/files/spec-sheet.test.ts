@@ -8,7 +8,11 @@ import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { writeSpecSheet } from '../../geometry/files/spec-sheet.ts';
 import type { Finding, Severity } from '../../geometry/findings.ts';
+import { workOf } from '../../geometry/files/sheet-work.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
+import { paperSpeak } from '../../web/words/paper-books.ts';
 import { readPdf } from '../readers/pdf-reader.ts';
+import { askTool, hasTool } from '../readers/poppler.ts';
 import { handDesign, handPlate } from './hand-plate.ts';
 
 const face = (weight: number) =>
@@ -77,6 +81,70 @@ describe('spec sheet', () => {
     for (const diameter of [large, small]) {
       expect(Math.min(...widths.map((w) => Math.abs(w - diameter)))).toBeLessThan(0.1);
     }
+  });
+
+  it('is on Letter too, and in another language', async () => {
+    // ANSI Y14.1: size A is 8.5 in x 11 in.
+    const manner = { page: 'letter', language: 'de', speak: await paperSpeak('de') } as const;
+    const bytes = await writeSpecSheet(handDesign(), [plateOf(533.4, 'Large')], font, BUILT_IN, manner);
+    const read = await readPdf(bytes);
+    expect(read.pages).toBe(1);
+    expect(read.size).toEqual([612, 792]);
+    expect(read.lang).toBe('de');
+    const all = read.texts.map((t) => t.text).join(' | ');
+    for (const text of ['533,4 mm', 'Edelstahl', 'Schnittlänge', 'Hält zusammen', 'Schnittkanten sind scharf']) {
+      expect(all).toContain(text);
+    }
+    expect(all).not.toMatch(/Cutting|Findings|sharp/);
+  });
+
+  it('says what one plate takes of the machine and of a sheet', async () => {
+    const read = await readPdf(await sheet(handDesign(), plateOf(500, 'Large')));
+    const beside = (label: string) => {
+      const at = read.texts.find((t) => t.text.startsWith(label))!;
+      return read.texts.find((t) => t.x > at.x + at.width && Math.abs(t.y - at.y) < 1)!.text;
+    };
+    const [minutes, seconds] = beside('Time to cut').match(/\d+/g)!.map(Number);
+    const { seconds: guessed } = workOf(plateOf(500, 'Large'), handDesign(), BUILT_IN);
+    expect(minutes! * 60 + seconds!).toBe(Math.round(guessed!));
+    // The square of 500 mm and what stays beside it, of a sheet of 2500 mm x 1250 mm: 8 % and a little more.
+    expect(parseFloat(beside('Of a sheet'))).toBeGreaterThan((100 * 500 * 500) / (2500 * 1250));
+    expect(parseFloat(beside('Of a sheet'))).toBeLessThan(9.5);
+  });
+
+  it('says who accepted a finding, and only of the very fingerprint', async () => {
+    const findings = [finding('look', 'A small thing.')];
+    const accepted = (fingerprint: string) => [
+      { code: 'made-up', plate: 'large', who: 'Ada Pell', at: '2027-01-04', fingerprint },
+    ];
+    const of = async (fingerprint: string) => {
+      const design = handDesign({ accepted: accepted(fingerprint) });
+      return (await readPdf(await sheet(design, plateOf(300, 'Large', findings)))).texts.map((t) => t.text).join(' ');
+    };
+    expect(await of(`0a1b2c3d${'0'.repeat(56)}`)).toContain('A small thing. Accepted by Ada Pell, 2027-01-04.');
+    expect(await of('f'.repeat(64))).not.toContain('Accepted');
+  });
+
+  it('shows at least the worst finding, however little room the paper leaves', async () => {
+    const stock = { material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'torch' } as const;
+    const findings = [
+      finding('stop', 'A piece falls out.'),
+      ...Array.from({ length: 9 }, (_, i) => finding('note', `Note ${i}.`)),
+    ];
+    const manner = { page: 'letter', language: 'en' } as const;
+    const plates = [plateOf(533, 'Large', findings), plateOf(266, 'Half', findings)];
+    const read = await readPdf(await writeSpecSheet(handDesign({ stock }), plates, font, BUILT_IN, manner));
+    expect(read.texts.map((t) => t.text)).toContain('A piece falls out.');
+  });
+
+  it.runIf(hasTool('pdfinfo'))('is tagged, and read out in the order of the page', async () => {
+    const bytes = await sheet(handDesign(), plateOf(300, 'A', [finding('note', 'A small thing.')]));
+    expect(askTool('pdfinfo', ['{}'], bytes).text).toMatch(/Tagged: +yes/);
+    const tree = askTool('pdfinfo', ['-struct-text', '{}'], bytes).text;
+    const order = ['Marrow Lane Perry', 'Figure', 'Diameter', 'A small thing.', 'Cut edges are sharp', 'Print check'];
+    const places = order.map((text) => tree.indexOf(text));
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    expect(places[0]).toBeGreaterThan(0);
   });
 
   const long = 'A title that goes on about pears and casks and old oak '.repeat(10);

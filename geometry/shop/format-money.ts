@@ -1,6 +1,5 @@
 import { minorDigits } from '../stock/money.ts';
-
-export type MoneyLanguage = 'en' | 'de' | 'fr' | 'es';
+import type { Tongue } from '../words/written-number.ts';
 
 interface MoneyStyle {
   readonly decimal: string;
@@ -19,7 +18,7 @@ const SPACE = '\u00a0';
  * Unicode CLDR 48 (numbers: symbols, currencyFormats, minimumGroupingDigits, currency symbols), apart from the page's
  * Intl, whose answers differ from one engine and version to the next: what is printed must be the same everywhere.
  */
-const STYLES: Readonly<Record<MoneyLanguage, MoneyStyle>> = {
+const STYLES: Readonly<Record<Tongue, MoneyStyle>> = {
   en: {
     decimal: '.',
     group: ',',
@@ -42,7 +41,7 @@ const STYLES: Readonly<Record<MoneyLanguage, MoneyStyle>> = {
  * Whole coins of a currency as a language writes the amount: `€1,234.50`, `1.234,50 €`. Spaces are ones that do not
  * break. The same text in every engine.
  */
-export function formatMoney(minor: number, currency: string, language: MoneyLanguage): string {
+export function formatMoney(minor: number, currency: string, language: Tongue): string {
   const { before, signs } = STYLES[language];
   const digits = minorDigits(currency);
   const number = digitsOf(Math.abs(minor), digits, STYLES[language]);

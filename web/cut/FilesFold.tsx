@@ -19,6 +19,7 @@ export function FilesFold() {
   const sheetAt = useCut((s) => s.sheetAt);
   const changed = useCut((s) => s.changed);
   const marks = useCut((s) => s.wishes.witness);
+  const tabs = useCut((s) => s.wishes.tabs || s.wishes.held.length > 0);
   const selected = useCut((s) => s.selected);
   const plate = planned?.job.sheets[sheetAt]?.plates.find(({ id }) => id === selected);
   const [size, setSize] = useState<SizeWish>('leads');
@@ -84,6 +85,7 @@ export function FilesFold() {
         onChange={setSize}
       />
       <p className={css.note}>{t(`cut.files.about.${size}`)}</p>
+      {size === 'net' && tabs && <p className={css.look}>{t('cut.files.noTabs')}</p>}
       {marks && <Check label={t('cut.files.marks')} checked={witness} onChange={setWitness} />}
       <div className={css.item}>
         <p>{t('cut.files.sheet', { number: sheetAt + 1 })}</p>

@@ -29,7 +29,7 @@ export interface Round {
 /** How much longer the ways between the openings of a plate may become for the sake of heat, unless it is said. */
 export const EXTRA_SHARE = 0.04;
 /** Words that must stay whole make more kicks useless than a plain tour does. */
-const KICKS_PER_OPENING = 120;
+const KICKS_PER_OPENING = 200;
 /** Tries for each opening; more find little. */
 const TRIES_PER_OPENING = 100;
 const OUTLINE_MM = 0.1;

@@ -10,8 +10,8 @@
  * 1. Nearest next from the first group.
  * 2. Local search until nothing helps: 2-opt and Or-opt (segments of up to three, either way round) over lists of near
  *    groups, with don't-look bits; then the best point of each group between its neighbours.
- * 3. The tour is kicked (double bridge over a short stretch) and mended, so many times; a kick
- *    that does not help is taken back.
+ * 3. The tour is kicked (double bridge, mostly over a short stretch) and mended, so many times; a kick that leaves it longer is
+ *    taken back, or kept by a chance that falls to none; the shortest found is what counts.
  *    Martin, Otto, Felten, "Large-step Markov chains for the traveling salesman problem", Complex Systems 5 (1991) 299;
  *    Bentley, "Fast algorithms for geometric traveling salesman problems", ORSA J. Computing 4 (1992) 387.
  */
@@ -45,8 +45,12 @@ export interface TourWishes {
 /** From this many kicks a group on, tours of a hundred points seldom become shorter. */
 const KICKS_PER_GROUP = 40;
 const NEAR = 10;
-/** A kick changes a stretch no longer than this: elsewhere the tour stays good. */
+/** Most kicks change a stretch no longer than this: elsewhere the tour stays good. */
 const KICK_REACH = 30;
+/** How much longer a kick may leave the tour at first, on the average, of the mean way between two groups. */
+const WARMTH = 0.2;
+/** So many kicks reach as far as the tour goes: how words follow each other changes by such alone. */
+const FAR_SHARE = 0.1;
 /** Gains below this are rounding. */
 const LEAST_GAIN_MM = 1e-7;
 
@@ -117,19 +121,26 @@ class Search {
 
   kick(times: number): void {
     if (this.n < 5) return;
-    let best = this.weight();
+    let now = this.weight();
+    let best = { mm: now, order: this.order.slice(), taken: this.taken.slice() };
+    const warmMm = (WARMTH * now) / this.n;
     for (let k = 0; k < times; k++) {
-      const before = this.order.slice();
-      const takenBefore = this.taken.slice();
+      const [order, taken] = [this.order.slice(), this.taken.slice()];
       this.doubleBridge();
       this.mend();
-      const now = this.weight();
-      if (now < best - LEAST_GAIN_MM) best = now;
-      else if (now > best) {
-        this.setOrder(before);
-        this.taken = takenBefore;
+      const kicked = this.weight();
+      // The longer it goes on, the less a kick may make the tour longer.
+      const allowedMm = -warmMm * (1 - k / times) * Math.log(1 - this.random());
+      if (kicked - now > allowedMm) {
+        this.setOrder(order);
+        this.taken = taken;
+        continue;
       }
+      now = kicked;
+      if (now < best.mm - LEAST_GAIN_MM) best = { mm: now, order: this.order.slice(), taken: this.taken.slice() };
     }
+    this.setOrder(best.order);
+    this.taken = best.taken;
   }
 
   bestPoints(): void {
@@ -333,7 +344,7 @@ class Search {
   /** A B C becomes B A C for two stretches A, B one after the other. */
   private doubleBridge(): void {
     const { n } = this;
-    const reach = Math.min(n - 1, KICK_REACH);
+    const reach = this.random() < FAR_SHARE ? n - 1 : Math.min(n - 1, KICK_REACH);
     const one = 1 + Math.floor(this.random() * (reach - 1));
     const two = one + 1 + Math.floor(this.random() * (reach - one));
     const i = Math.floor(this.random() * n);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { leaningMm, slugChances } from '../../geometry/cutplan/slugs.ts';
 import type { Contour, Point } from '../../geometry/shapes.ts';
+import { barContour, discContour, highestBySlopes, symmetricByHand } from './slugs-by-hand.ts';
 
 const SLATS = { pitchMm: 40, edgeMm: 4 };
 
@@ -8,57 +9,38 @@ function contourOf(points: readonly (readonly [number, number])[]): Contour {
   return points.map(([x, y]) => ({ x, y, bulge: 0 }));
 }
 
-function box(width: number, height: number): Contour {
-  return contourOf([
-    [0, 0],
-    [width, 0],
-    [width, height],
-    [0, height],
-  ]);
-}
-
-function disc(diameter: number): Contour {
-  return [
-    { x: diameter / 2, y: 0, bulge: 1 },
-    { x: -diameter / 2, y: 0, bulge: 1 },
-  ];
-}
-
-/**
- * Gap g between slats e wide and p apart. What has its centre in its middle and is w wide lies when a slat is under the
- * centre (e of p offsets), or when both slats beside it are reached: the left one is u off, the right one g - u, both no
- * more than w / 2, which is so for w - g of the g places of u. No wider than g it drops else, all of it.
- */
 describe('discs and bars, by hand', () => {
   const { pitchMm: p, edgeMm: e } = SLATS;
   const g = p - e;
 
   it.each([
-    ['bar', 10, box(10, 20)],
-    ['bar', 30, box(30, 5)],
-    ['disc', 20, disc(20)],
-    ['disc', 36, disc(36)],
-  ])('%s, %i mm wide, no wider than the gap: it drops unless a slat is under its middle', (_, __, piece) => {
+    ['bar', 10, barContour(10, 20)],
+    ['bar', 30, barContour(30, 5)],
+    ['disc', 20, discContour(20)],
+    ['disc', 36, discContour(36)],
+  ])('%s, %i mm wide, no wider than the gap: it drops unless a slat is under its middle', (_, w, piece) => {
     const { drops, lies, tips, riseMm } = slugChances(piece, SLATS);
+    expect(lies).toBeCloseTo(symmetricByHand(w, SLATS).lies, 2);
     expect(lies).toBeCloseTo(e / p, 2);
     expect(drops).toBeCloseTo(1 - e / p, 2);
     expect([tips, riseMm]).toEqual([0, 0]);
   });
 
   it.each([
-    ['bar', 50, box(50, 6)],
-    ['bar', 60, box(60, 30)],
-    ['disc', 44, disc(44)],
-    ['disc', 66, disc(66)],
+    ['bar', 50, barContour(50, 6)],
+    ['bar', 60, barContour(60, 30)],
+    ['disc', 44, discContour(44)],
+    ['disc', 66, discContour(66)],
   ])('%s, %i mm wide, wider than the gap: it tips where it reaches one slat only', (_, w, piece) => {
     const { drops, lies, tips, riseMm } = slugChances(piece, SLATS);
-    expect(lies).toBeCloseTo((e + w - g) / p, 2);
-    expect(tips).toBeCloseTo((2 * g - w) / p, 2);
-    expect(drops).toBeCloseTo(0, 2);
+    const want = symmetricByHand(w, SLATS);
+    expect(lies).toBeCloseTo(want.lies, 2);
+    expect(tips).toBeCloseTo(want.tips, 2);
+    expect(drops).toBeCloseTo(want.drops, 2);
     expect(riseMm).toBeCloseTo(highestBySlopes(w, g), 3);
   });
 
-  it.each([['bar', box(2 * g + 0.5, 6)] as const, ['disc', disc(120)] as const])(
+  it.each([['bar', barContour(2 * g + 0.5, 6)] as const, ['disc', discContour(120)] as const])(
     'a %s of two gaps and more always lies',
     (_, piece) => expect(slugChances(piece, SLATS).lies).toBeCloseTo(1, 2),
   );
@@ -66,7 +48,7 @@ describe('discs and bars, by hand', () => {
   it('is in nobody’s way where the end that comes up stays under the head', () => {
     // 38.5 mm over a gap of 36: (11.40 - 10.90)^1.5 = 0.35 mm.
     expect(leaningMm(38.5, g)).toBeCloseTo(0.35, 1);
-    expect(slugChances(box(38.5, 10), SLATS).tips).toBe(0);
+    expect(slugChances(barContour(38.5, 10), SLATS).tips).toBe(0);
   });
 
   it('hangs from a bar that slats carry at both ends when its weight hangs beside it', () => {
@@ -89,21 +71,14 @@ describe('discs and bars, by hand', () => {
   });
 
   it('drops where there are no slats', () => {
-    expect(slugChances(box(30, 30), { pitchMm: 0, edgeMm: 0 })).toEqual({ drops: 1, lies: 0, tips: 0, riseMm: 0 });
+    expect(slugChances(barContour(30, 30), { pitchMm: 0, edgeMm: 0 })).toEqual({
+      drops: 1,
+      lies: 0,
+      tips: 0,
+      riseMm: 0,
+    });
   });
 });
-
-/** A bar of length w, one end against a wall g off the edge it leans on: how high the other end comes, slope by slope. */
-function highestBySlopes(w: number, g: number): number {
-  let most = 0;
-  for (let deg = 0; deg < 89; deg += 0.001) {
-    const rad = (deg * Math.PI) / 180;
-    // Along the bar from the wall to the edge, then what is left beyond it.
-    const left = w - g / Math.cos(rad);
-    most = Math.max(most, left * Math.sin(rad));
-  }
-  return most;
-}
 
 /** The same model worked out another way: the piece as thousands of dots, what carries it as their convex hull. */
 describe('odd shapes, as dots', () => {

@@ -1,6 +1,7 @@
 import { loadFaces } from '../../../fonts/node-faces.ts';
 import type { CutPlan } from '../../../geometry/cutplan/cut-plan.ts';
 import { heatMap } from '../../../geometry/cutplan/heat-map.ts';
+import { HOT } from '../../../geometry/cutplan/heat-measure.ts';
 import { planCuts } from '../../../geometry/cutplan/plan-cuts.ts';
 import { planSheet } from '../../../geometry/cutplan/plan-sheet.ts';
 import type { SheetPlan } from '../../../geometry/cutplan/sheet-plan.ts';
@@ -109,7 +110,7 @@ interface Planned {
 }
 
 /** A sheet of every demo design: eight plates of its large and four of its half size. */
-const demoSheets = once(() => plannedSheets());
+export const demoSheets = once(() => plannedSheets());
 
 /** One large and one half plate of each: copies would be looked at in vain. */
 const demoPairs = once(() =>
@@ -131,9 +132,9 @@ async function plannedSheets(
   });
 }
 
-/** How far the hottest spots are above half of what a cut right through them would leave, added up. */
+/** How far the hottest spots are above what is hot, added up. */
 function excess(plan: SheetPlan): number {
-  return heatMap(plan, LASER).passes.reduce((sum, { heat }) => sum + Math.max(0, heat - 0.5), 0);
+  return heatMap(plan, LASER).passes.reduce((sum, { heat }) => sum + Math.max(0, heat - HOT), 0);
 }
 
 function excessOf(plans: readonly Planned[]): number {

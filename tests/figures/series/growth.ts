@@ -1,7 +1,6 @@
-import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { unzipSync } from 'fflate';
 import { type Claim, once, rounded } from '../claim.ts';
+import { type Packed, readByPython } from './read-by-python.ts';
 import { inFolder, reportOf, runOnce, type SeriesRun, seriesRows } from './set-up.ts';
 
 const COUNTS = [10, 100, 1000] as const;
@@ -34,29 +33,25 @@ export const GROWTH_CLAIMS: readonly Claim[] = [
   },
   {
     name: 'thousand-rows-in-zip',
-    wanted: 'all files of 1,000 rows are listed in the archive',
+    wanted: 'all files of 1,000 rows come whole out of the archive, read by another reader (zipfile of Python)',
     async measure() {
       const { packed, ready } = (await allRuns())[2]!;
-      return { value: packed, unit: `files of ${ready} rows`, ok: ready === 1000 && packed === 1000 * FILES_A_ROW };
+      if ('absent' in packed) return { value: 'skipped', unit: `(${packed.absent})`, ok: true };
+      const unit = `files of ${ready} rows, ${packed.damaged} damaged`;
+      const ok = ready === 1000 && packed.files === 1000 * FILES_A_ROW && packed.damaged === 0;
+      return { value: packed.files, unit, ok };
     },
   },
 ];
 
 const allRuns = once(async () => {
-  const runs: (SeriesRun & { rows: number; ready: number; packed: number })[] = [];
+  const runs: (SeriesRun & { rows: number; ready: number; packed: Packed })[] = [];
   for (const rows of COUNTS) {
     runs.push(
       await inFolder(seriesRows(rows), (folder) => {
         const run = runOnce(folder);
         const ready = reportOf(folder).filter((r) => r.reason === '').length;
-        const names = new Set<string>();
-        unzipSync(readFileSync(join(folder.out, 'series.zip')), {
-          filter: ({ name }) => {
-            if (/\.(dxf|svg)$/.test(name)) names.add(name);
-            return false;
-          },
-        });
-        return { ...run, rows, ready, packed: names.size };
+        return { ...run, rows, ready, packed: readByPython(join(folder.out, 'series.zip')) };
       }),
     );
   }

@@ -2,6 +2,7 @@ import react from '@vitejs/plugin-react';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { appManifest } from './serve/app-manifest.ts';
+import { leanFaces } from './serve/lean-faces.ts';
 import { licenceNotice } from './serve/licence-notice.ts';
 import { offlineBuild } from './serve/offline-build.ts';
 import { pagePolicy } from './serve/page-policy.ts';
@@ -15,7 +16,15 @@ export default defineConfig({
   root: at('.'),
   // Relative addresses: the built folder works under any path of a shop's own server.
   base: './',
-  plugins: [react(), licences.page, appManifest(at('.')), pagePolicy(), shopStock(at('..')), offlineBuild(at('.'))],
+  plugins: [
+    leanFaces(),
+    react(),
+    licences.page,
+    appManifest(at('.')),
+    pagePolicy(),
+    shopStock(at('..')),
+    offlineBuild(at('.')),
+  ],
   build: {
     outDir: at('../dist'),
     emptyOutDir: true,
@@ -25,7 +34,7 @@ export default defineConfig({
     // The PDF writer is large and loaded only when a spec sheet is asked for.
     chunkSizeWarningLimit: 1200,
   },
-  worker: { format: 'es', plugins: () => [licences.worker] },
+  worker: { format: 'es', plugins: () => [leanFaces(), licences.worker] },
   server: {
     host: '127.0.0.1',
     // geometry/, fonts/ and the packages' fonts lie beside web/, not in it.

@@ -1,9 +1,10 @@
+import { type PaperName, PAPERS } from '../files/page-size.ts';
 import { type Day, readIso } from '../words/calendar.ts';
 import { LINE_SIZES } from './line-sizes.ts';
 import { Refusal } from './refusal.ts';
 
 const USAGE =
-  'npm run -s make -- DESIGN.json --out FOLDER [--stock FILE] [--today YYYY-MM-DD] [--even-so] [--approved-only] [--order] ' +
+  'npm run -s make -- DESIGN.json --out FOLDER [--stock FILE] [--today YYYY-MM-DD] [--even-so] [--approved-only] [--order] [--proof] [--paper a4|letter] ' +
   '[--cut net|path|leads] or, a plate a row, ' +
   'npm run -s make -- DESIGN.json --csv ROWS.csv --out FOLDER [--stock FILE] [--even-so] [--sheets] [--zip]';
 
@@ -27,6 +28,10 @@ export interface Asked {
   readonly zip: boolean;
   /** All files also as an order in one ZIP that can be checked. */
   readonly order: boolean;
+  /** The proof for the customer too, with pages at true size. */
+  readonly proof: boolean;
+  /** What proof and spec sheet are set on. */
+  readonly paper: PaperName;
   /** All plates on sheets of the stock too, with lines of this size. */
   readonly cut?: keyof typeof LINE_SIZES;
 }
@@ -37,8 +42,9 @@ const VALUES = {
   '--csv': 'a file',
   '--today': 'a day',
   '--cut': 'net, path or leads',
+  '--paper': 'a4 or letter',
 } as const;
-const FLAGS = ['--even-so', '--approved-only', '--sheets', '--zip', '--order'] as const;
+const FLAGS = ['--even-so', '--approved-only', '--sheets', '--zip', '--order', '--proof'] as const;
 
 /** Throws a Refusal that says how it is used. */
 export function readArguments(args: readonly string[]): Asked {
@@ -71,7 +77,12 @@ export function readArguments(args: readonly string[]): Asked {
   if (cut !== undefined && (!isLineSize(cut) || csv !== undefined)) {
     throw new Refusal(`--cut takes net, path or leads, and does not go with --csv. Use: ${USAGE}`);
   }
-  if (csv !== undefined && order) throw new Refusal(`--order does not go with --csv. Use: ${USAGE}`);
+  const proof = flags.has('--proof');
+  if (csv !== undefined && (order || proof)) {
+    throw new Refusal(`--order and --proof do not go with --csv. Use: ${USAGE}`);
+  }
+  const paper = values.get('--paper') ?? 'a4';
+  if (!isPaper(paper)) throw new Refusal(`--paper takes a4 or letter. Use: ${USAGE}`);
   const approvedOnly = flags.has('--approved-only');
   if (csv !== undefined && approvedOnly) {
     throw new Refusal(`--approved-only does not go with --csv: nobody approved the rows. Use: ${USAGE}`);
@@ -87,10 +98,16 @@ export function readArguments(args: readonly string[]): Asked {
     sheets,
     zip,
     order,
+    proof,
+    paper,
     ...(cut !== undefined && { cut }),
   };
 }
 
 function isLineSize(name: string): name is keyof typeof LINE_SIZES {
   return Object.hasOwn(LINE_SIZES, name);
+}
+
+function isPaper(name: string): name is PaperName {
+  return Object.hasOwn(PAPERS, name);
 }

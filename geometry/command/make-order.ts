@@ -5,6 +5,7 @@ import { fingerprintOf } from '../design/fingerprint.ts';
 import type { Design } from '../design/schema.ts';
 import { writeDxf } from '../files/dxf.ts';
 import { plateFileNames } from '../files/names.ts';
+import type { PaperName } from '../files/page-size.ts';
 import type { PlannedPlate } from '../files/sheet-drawing.ts';
 import { writeSvg } from '../files/svg.ts';
 import type { OrderFile } from '../order/order.ts';
@@ -42,8 +43,11 @@ export async function makeOrder(
   const cut = unapproved === undefined && (!stopped || asked.evenSo);
   const files = cut ? cutFiles(design, planned) : [];
   for (const { name, text } of files) await write(name, text);
-  const sheet = cut ? await specSheet(design, planned, book) : undefined;
+  const { paper } = asked;
+  const sheet = cut ? await specSheet(design, planned, book, paper) : undefined;
   if (sheet) await write('spec-sheet.pdf', sheet);
+  // The customer may look at what is not to be cut yet.
+  if (asked.proof) await write('proof.pdf', await proof(design, planned, book, { paper, tiles: true }));
   printSummary(
     design,
     dated,
@@ -52,7 +56,7 @@ export async function makeOrder(
   );
   if (sheet && asked.order) {
     const papers: OrderFile[] = [
-      { name: 'proof.pdf', bytes: await proof(design, planned, book), role: 'proof' },
+      { name: 'proof.pdf', bytes: await proof(design, planned, book, { paper, tiles: false }), role: 'proof' },
       { name: 'spec-sheet.pdf', bytes: sheet, role: 'spec-sheet' },
       { name: 'findings.json', bytes: encode(findingsText(design, planned, problems)), role: 'findings' },
     ];
@@ -116,15 +120,21 @@ export async function specSheet(
   design: Design,
   planned: readonly PlannedPlate[],
   book: StockBook,
+  page: PaperName = 'a4',
 ): Promise<Uint8Array> {
   const { writeSpecSheet } = await import('../files/spec-sheet.ts');
-  return writeSpecSheet(design, planned, await sheetFonts(), book);
+  return writeSpecSheet(design, planned, await sheetFonts(), book, { page, language: 'en' });
 }
 
-/** For the customer, in English, without pages at true size. */
-export async function proof(design: Design, plates: readonly PlannedPlate[], book: StockBook): Promise<Uint8Array> {
+/** For the customer, in English. */
+export async function proof(
+  design: Design,
+  plates: readonly PlannedPlate[],
+  book: StockBook,
+  { paper, tiles }: { readonly paper: PaperName; readonly tiles: boolean } = { paper: 'a4', tiles: false },
+): Promise<Uint8Array> {
   const { writeProof } = await import('../proof/write-proof.ts');
-  return writeProof({ design, plates, book, page: 'a4', language: 'en', tiles: false }, await sheetFonts());
+  return writeProof({ design, plates, book, page: paper, language: 'en', tiles }, await sheetFonts());
 }
 
 function encode(text: string): Uint8Array {

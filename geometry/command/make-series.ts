@@ -37,7 +37,10 @@ export async function makeSeries(
   const { faces, problems } = await loadFaces(design);
   for (const { problem } of problems) console.log(`font: ${oneLine(problem, 500)}`);
   const write = await writerFor(asked.folder);
-  const journal = await openJournal(asked.folder, `${asked.evenSo} ${asked.sheets}`);
+  const journal = await openJournal(
+    asked.folder,
+    `${asked.evenSo} ${asked.sheets}${asked.paper === 'a4' ? '' : ` ${asked.paper}`}`,
+  );
   const isDone = (mark: string) => journal.done(mark) !== undefined;
   const run = runSeries(design, rows, { faces, store: createStore(KEPT), book, signal, isDone });
   if ('problem' in run) throw new Refusal(oneLine(run.problem, 500));
@@ -118,7 +121,7 @@ async function writeRow(
   if (asked.sheets) {
     const name = `${row}-spec-sheet-${planned[0]?.plate.fingerprint ?? 'draft'}.pdf`;
     names.push(name);
-    await write(name, await specSheet(design, planned, book));
+    await write(name, await specSheet(design, planned, book, asked.paper));
   }
   return names;
 }

@@ -3,6 +3,7 @@ import { packageFile } from '../../fonts/node-faces.ts';
 import { readDesign } from '../design/read-design.ts';
 import type { Design } from '../design/schema.ts';
 import { oneLine } from '../files/plain-text.ts';
+import type { SheetFonts } from '../files/sheet-page.ts';
 import { readRows, type Rows } from '../series/read-rows.ts';
 import { BUILT_IN } from '../stock/built-in-stock.ts';
 import { readStock } from '../stock/read-stock.ts';
@@ -31,11 +32,16 @@ export async function rowsOf(file: string): Promise<Rows> {
 }
 
 /** The faces that paper is set in. */
-export async function sheetFonts(): Promise<{ regular: Uint8Array; bold: Uint8Array }> {
-  const face = (weight: number) =>
-    readFile(packageFile('@fontsource/source-sans-3', `files/source-sans-3-latin-${weight}-normal.woff`));
-  const [regular, bold] = await Promise.all([face(400), face(600)]);
-  return { regular, bold };
+export async function sheetFonts(): Promise<SheetFonts> {
+  const face = (part: string, weight: number) =>
+    readFile(packageFile('@fontsource/source-sans-3', `files/source-sans-3-${part}-${weight}-normal.woff`));
+  const [regular, bold, moreRegular, moreBold] = await Promise.all([
+    face('latin', 400),
+    face('latin', 600),
+    face('latin-ext', 400),
+    face('latin-ext', 600),
+  ]);
+  return { regular, bold, more: { regular: moreRegular, bold: moreBold } };
 }
 
 async function textOf(file: string): Promise<string> {

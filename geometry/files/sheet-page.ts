@@ -53,6 +53,8 @@ export interface SheetPage extends PageSize {
 export interface SheetFonts {
   readonly regular: Uint8Array;
   readonly bold: Uint8Array;
+  /** The same face where the first two have no letter (`Ł`); only embedded where it is needed. */
+  readonly more?: { readonly regular: Uint8Array; readonly bold: Uint8Array };
 }
 
 export interface PageAsked {
@@ -85,25 +87,39 @@ export function createPage({ title, subject, fonts, size = PAPERS.a4, language =
   doc.registerFont('bold', unpacked(fonts.bold));
   const tags = createTags(doc);
 
-  const setType = (style: TextStyle) => doc.font(style.bold ? 'bold' : 'regular').fontSize(style.size / PT_PER_MM);
+  const hasMore = fonts.more !== undefined;
+  if (fonts.more) {
+    doc.registerFont('more regular', unpacked(fonts.more.regular));
+    doc.registerFont('more bold', unpacked(fonts.more.bold));
+  }
+  const inMore = (letter: string) =>
+    hasMore && !hasGlyph(doc, 'regular', letter) && hasGlyph(doc, 'more regular', letter);
+  const has = (letter: string) => hasGlyph(doc, 'regular', letter) || inMore(letter);
+
+  const setType = (style: TextStyle, more: boolean) =>
+    doc.font(`${more ? 'more ' : ''}${style.bold ? 'bold' : 'regular'}`).fontSize(style.size / PT_PER_MM);
   const spacing = (style: TextStyle) => (style.spacing ?? 0) / PT_PER_MM;
-  const measure = (style: TextStyle) => {
-    setType(style);
-    const options = { characterSpacing: spacing(style) };
-    return (text: string) => doc.widthOfString(text, options);
+  const runWidth = (run: Run, style: TextStyle) => {
+    setType(style, run.more);
+    return doc.widthOfString(run.text, { characterSpacing: spacing(style) });
+  };
+  const measure = (style: TextStyle) => (text: string) => {
+    const runs = runsOf(text, inMore);
+    return runs.reduce((sum, run) => sum + runWidth(run, style), spacing(style) * Math.max(0, runs.length - 1));
   };
   const draw = (text: string, x: number, y: number, room: number, style: TextStyle) => {
     const width = measure(style);
     const shown = fitText(text, room, width);
     const wide = width(shown);
-    const left = style.align === 'right' ? x + room - wide : style.align === 'centre' ? x + (room - wide) / 2 : x;
-    if (shown !== '') {
-      doc.fillColor(style.colour ?? INK.char);
-      doc.text(shown, left, y, { lineBreak: false, baseline: 'alphabetic', characterSpacing: spacing(style) });
+    let at = style.align === 'right' ? x + room - wide : style.align === 'centre' ? x + (room - wide) / 2 : x;
+    doc.fillColor(style.colour ?? INK.char);
+    for (const run of runsOf(shown, inMore)) {
+      const next = at + runWidth(run, style) + spacing(style);
+      doc.text(run.text, at, y, { lineBreak: false, baseline: 'alphabetic', characterSpacing: spacing(style) });
+      at = next;
     }
     return wide;
   };
-  const has = (letter: string) => hasGlyph(doc, letter);
   const shown = (text: string) => drawable(text, has);
   const page: SheetPage = {
     ...size,
@@ -177,11 +193,28 @@ function joined(chunks: readonly Uint8Array[]): Uint8Array {
   return bytes;
 }
 
-function hasGlyph(doc: PDFKit.PDFDocument, letter: string): boolean {
-  doc.font('regular');
+function hasGlyph(doc: PDFKit.PDFDocument, name: string, letter: string): boolean {
+  doc.font(name);
   // The opened face behind pdfkit's own wrapper; its types do not name it.
   const face = (doc as unknown as { _font: { font: { hasGlyphForCodePoint(code: number): boolean } } })._font.font;
   return face.hasGlyphForCodePoint(letter.codePointAt(0)!);
+}
+
+interface Run {
+  readonly text: string;
+  readonly more: boolean;
+}
+
+/** The text in runs that one file of the face draws. */
+function runsOf(text: string, inMore: (letter: string) => boolean): Run[] {
+  const runs: { text: string; more: boolean }[] = [];
+  for (const letter of text) {
+    const more = inMore(letter);
+    const last = runs[runs.length - 1];
+    if (last?.more === more) last.text += letter;
+    else runs.push({ text: letter, more });
+  }
+  return runs;
 }
 
 /** A part of the file as pdfkit keeps it until it is written. */

@@ -30,7 +30,7 @@ export function textsToRead(design: Design, plates: readonly PlannedPlate[], wor
   const found = new Map<string, Finding>();
   for (const { plate } of plates) {
     for (const finding of plate.findings) {
-      if (finding.words?.key.startsWith('lettering.')) found.set(`${finding.code} ${finding.sentence}`, finding);
+      if (isOfLettering(finding)) found.set(`${finding.code} ${finding.sentence}`, finding);
     }
   }
   return design.elements.flatMap((element) => {
@@ -40,6 +40,12 @@ export function textsToRead(design: Design, plates: readonly PlannedPlate[], wor
       .map((f) => (f.words ? capitalised(words.speak(f.words)) : f.sentence));
     return [{ text: element.text, signs: [...element.text], hints: [...said, ...daysIn(element.text, words)] }];
   });
+}
+
+/** Spelling, signs and dates, and letters that will not be there. */
+function isOfLettering({ words }: Finding): boolean {
+  const key = words?.key ?? '';
+  return key.startsWith('lettering.') || key.startsWith('findings.missingGlyph');
 }
 
 /** Dates that can be read in one way only, with the day of the week that they fall on. */

@@ -7,6 +7,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { newLineText } from '../../geometry/design/defaults.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { designText } from '../../geometry/design/write-design.ts';
+import { readPdf } from '../readers/pdf-reader.ts';
 import { readDxf } from '../readers/dxf-reader.ts';
 import { handDesign } from './hand-plate.ts';
 
@@ -37,6 +38,9 @@ const plate = (mm: number): Design => {
   return handDesign({ title: 'Ottilie & Bastian', elements: [text], plates });
 };
 
+/** No router cuts steel. */
+const UNFIT = { material: 'stainless-304', thicknessMm: 1.5, process: 'router', use: 'paint' } as const;
+
 describe('the headless command', { timeout: 180_000 }, () => {
   it('writes cut files, sheet and findings, and says so', () => {
     const run = make('good', designText(plate(300)));
@@ -53,6 +57,21 @@ describe('the headless command', { timeout: 180_000 }, () => {
       plates: { measures: { openings: number } }[];
     };
     expect(plates[0]!.measures.openings).toBe(read.entities.length - 1);
+  });
+
+  it('writes the proof when asked to, on the paper asked for, and also of what must not be cut', async () => {
+    const run = make('proof', designText(plate(300)), '--proof', '--paper', 'letter');
+    expect(run.complained).toBe('');
+    for (const name of ['proof.pdf', 'spec-sheet.pdf']) {
+      // ANSI Y14.1: size A is 8.5 in x 11 in.
+      expect((await readPdf(new Uint8Array(readFileSync(join(run.out, name))))).size, name).toEqual([612, 792]);
+    }
+    const stopped = make('proof-stopped', designText({ ...plate(300), stock: UNFIT }), '--proof');
+    expect(stopped.status).toBe(2);
+    expect(stopped.files).toEqual(['findings.json', 'proof.pdf']);
+    const wrong = make('proof-wrong', designText(plate(300)), '--paper', 'a5');
+    expect(wrong.status).toBe(1);
+    expect(wrong.complained).toContain('--paper takes a4 or letter');
   });
 
   it('puts all plates of the order on sheets, and the whole in one archive', () => {
@@ -73,10 +92,7 @@ describe('the headless command', { timeout: 180_000 }, () => {
   });
 
   it('writes nothing to cut when a finding stops the cut, unless told to', () => {
-    const stopped = {
-      ...plate(300),
-      stock: { material: 'stainless-304', thicknessMm: 1.5, process: 'router', use: 'paint' },
-    } as const;
+    const stopped = { ...plate(300), stock: UNFIT };
     const run = make('stopped', designText(stopped));
     expect(run.status).toBe(2);
     expect(run.files).toEqual(['findings.json']);

@@ -58,7 +58,7 @@ describe('the proof', () => {
   });
 
   it('shows every sign of every text as it was typed, with what is found about it', async () => {
-    const elements = [lineText('a', 'ANNA  & 2O27'), lineText('b', '12 JUNE 2027'), lineText('c', 'ŁÓDŹ')];
+    const elements = [lineText('a', 'ANNA  & 2O27'), lineText('b', '12 JUNE 2027'), lineText('c', 'ŁÓDŹ 桶')];
     const finding: Finding = {
       code: 'blanks',
       severity: 'look',
@@ -75,7 +75,9 @@ describe('the proof', () => {
     // Each sign stands by itself on the line of its text: two blanks leave no sign, but their room.
     const row = (label: string) => {
       const at = texts.find((t) => t.text === label)!;
-      return texts.filter((t) => Math.abs(t.y - at.y) < 2 && t.text.length === 1).map((t) => t.text);
+      // Beside the number and the text in one piece, which are 70 mm wide.
+      const signs = texts.filter((t) => Math.abs(t.y - at.y) < 2 && t.x > at.x + 70 * MM && t.text.length === 1);
+      return signs.map((t) => t.text);
     };
     expect(row('Text 1')).toEqual([...'ANNA&2O27']);
     expect(row('Text 2')).toEqual([...'12JUNE2027']);
@@ -83,8 +85,9 @@ describe('the proof', () => {
     expect(all).toContain('several blanks stand together');
     // 12 June 2027 is a Saturday: Zeller's congruence, by hand.
     expect(all).toContain('12 JUNE 2027 is a Saturday: 2027-06-12');
-    // What the paper's face lacks is named by its number (Unicode: L with stroke).
-    expect(all).toContain('U+0141');
+    expect(row('Text 3')).toEqual([...'ŁÓDŹ']);
+    // What the paper's face lacks is named by its number (Unicode: a pail).
+    expect(all).toContain('U+6876');
   });
 
   it('names the documents that cautions come from, by use', async () => {

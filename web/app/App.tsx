@@ -4,6 +4,7 @@ import { t, withWords } from '../words/t.ts';
 import { ImportPlace } from '../artwork/ImportPlace.tsx';
 import { OrderPlace } from '../order/OrderPlace.tsx';
 import css from './App.module.css';
+import { ApprovalPlace } from './ApprovalPlace.tsx';
 import { LaterPage } from './LaterPage.tsx';
 import { MyDesignsPlace } from './MyDesignsPlace.tsx';
 import { NewerVersion } from './NewerVersion.tsx';
@@ -70,6 +71,7 @@ function DesignPage() {
           <StageLater />
           {!choosing && <Notice />}
         </div>
+        <ApprovalPlace />
         <VerdictBar />
       </div>
       <div className={css.side}>

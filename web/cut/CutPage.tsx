@@ -3,6 +3,7 @@ import { usePage } from '../app/page-context.ts';
 import { Notice } from '../app/Notice.tsx';
 import { t } from '../words/t.ts';
 import { ChangedNote } from './ChangedNote.tsx';
+import { CutApprovals } from './CutApprovals.tsx';
 import { CutContext, cutOf, useCut, usePlannedSheet } from './cut-context.ts';
 import css from './CutPage.module.css';
 import { CutSide } from './CutSide.tsx';
@@ -46,6 +47,7 @@ function Desk() {
     <div className={css.desk}>
       <SheetBar />
       <ChangedNote />
+      <CutApprovals />
       <div className={css.stage} data-busy={work}>
         {sheet ? (
           <SheetStage sheet={sheet} beats={beats} />

@@ -1,5 +1,6 @@
 import advice from './advice.json';
 import approvalSaid from './approval-said.json';
+import approved from './approved.json';
 import artwork from './artwork.json';
 import ask from './ask.json';
 import barrel from './barrel.json';
@@ -33,6 +34,7 @@ export const words = {
   ...shopSaid,
   ...stockSaid,
   advice,
+  approved,
   artwork,
   ask,
   barrel,

@@ -1,5 +1,6 @@
 import { SAID_EN } from '../../../geometry/words/said-en.ts';
 import advice from './advice.json';
+import approved from './approved.json';
 import artwork from './artwork.json';
 import ask from './ask.json';
 import barrel from './barrel.json';
@@ -22,6 +23,7 @@ export const words = {
   // It stands in the kernel, once.
   ...SAID_EN,
   advice,
+  approved,
   artwork,
   ask,
   barrel,

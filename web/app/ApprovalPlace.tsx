@@ -1,0 +1,18 @@
+import { lazy, Suspense } from 'react';
+import { withWords } from '../words/t.ts';
+import { useDesign } from './page-context.ts';
+
+const ApprovalNote = lazy(async () => ({
+  default: (await withWords(import('./ApprovalNote.tsx'), 'work')).ApprovalNote,
+}));
+
+/** How the open design stands to its approval; most have none, and nothing is brought for them. */
+export function ApprovalPlace() {
+  const design = useDesign();
+  if (design.approval === undefined) return null;
+  return (
+    <Suspense>
+      <ApprovalNote design={design} open />
+    </Suspense>
+  );
+}

@@ -1,0 +1,8 @@
+import { ApprovalNote } from '../app/ApprovalNote.tsx';
+import { useCut } from './cut-context.ts';
+
+/** How each design of the order stands to its approval, as it was taken. */
+export function CutApprovals() {
+  const items = useCut((s) => s.items);
+  return items.map(({ key, design }) => <ApprovalNote key={key} design={design} title={design.title} />);
+}

@@ -52,7 +52,14 @@ export default tseslint.config(
   },
   {
     // These speak to a terminal.
-    files: ['geometry/command.ts', 'geometry/order-command.ts', 'geometry/command/**', 'tests/**', 'e2e/**'],
+    files: [
+      'geometry/command.ts',
+      'geometry/order-command.ts',
+      'geometry/shop-command.ts',
+      'geometry/command/**',
+      'tests/**',
+      'e2e/**',
+    ],
     rules: { 'no-console': 'off' },
   },
   {

@@ -44,7 +44,7 @@ export async function sheetFonts(): Promise<SheetFonts> {
   return { regular, bold, more: { regular: moreRegular, bold: moreBold } };
 }
 
-async function textOf(file: string): Promise<string> {
+export async function textOf(file: string): Promise<string> {
   return new TextDecoder('utf-8', { ignoreBOM: true }).decode(await bytesOf(file));
 }
 
@@ -54,6 +54,7 @@ function bytesOf(file: string): Promise<Uint8Array> {
   });
 }
 
-function refusal(file: string, why: string): Refusal {
+/** That names the file. */
+export function refusal(file: string, why: string): Refusal {
   return new Refusal(`${file}: ${oneLine(why, 500)}`);
 }

@@ -177,6 +177,8 @@ export const PARTS: readonly Part[] = [
   // A design for every row of a table: the whole chain, again and again.
   { path: 'geometry/series/', may: ['geometry/'] },
   { path: 'geometry/command.ts', may: ['geometry/', 'fonts/'] },
+  // Another command: a shop's own file, checked and published.
+  { path: 'geometry/shop-command.ts', may: ['geometry/command/'] },
   { path: 'geometry/order-command.ts', may: ['geometry/', 'fonts/'] },
   { path: 'geometry/command/', may: ['geometry/', 'fonts/'] },
   { path: 'fonts/', may: [...WORDS, 'geometry/adapters/'] },

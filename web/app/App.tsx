@@ -24,7 +24,7 @@ import { VerdictBar } from './VerdictBar.tsx';
 // All but the design is large, and most visitors never open it.
 const LATER: Readonly<Record<Exclude<PageName, 'design'>, ComponentType>> = {
   proof: lazy(async () => ({
-    default: (await withWords(import('../proof/ProofPage.tsx'), 'work', 'proof')).ProofPage,
+    default: (await withWords(import('./ProofPlace.tsx'), 'work', 'proof')).ProofPlace,
   })),
   cut: lazy(async () => ({ default: (await withWords(import('../cut/CutPage.tsx'), 'work', 'cut')).CutPage })),
 };

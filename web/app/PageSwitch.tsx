@@ -1,5 +1,4 @@
 import { ChevronDown } from 'lucide-react';
-import { PAGES } from '../state/ui-store.ts';
 import { Drop } from '../ui/Drop.tsx';
 import { t } from '../words/t.ts';
 import { usePage, useUi } from './page-context.ts';
@@ -9,9 +8,12 @@ import { useCompact } from './use-compact.ts';
 /** From page to page: side by side, or on a phone under the name of the one that is open. */
 export function PageSwitch() {
   const page = useUi((s) => s.page);
+  const pages = useUi((s) => s.pages);
+  const compact = useCompact();
+  if (pages.length < 2) return undefined;
   return (
     <nav className={css.pages} aria-label={t('page.pages.switch')}>
-      {useCompact() ? (
+      {compact ? (
         <Drop
           side="left"
           choosing
@@ -36,7 +38,8 @@ export function PageSwitch() {
 function Pages() {
   const { ui } = usePage();
   const page = useUi((s) => s.page);
-  return PAGES.map((name) => (
+  const pages = useUi((s) => s.pages);
+  return pages.map((name) => (
     <button
       key={name}
       type="button"

@@ -1,19 +1,22 @@
-import { PAGES, type PageName, type UiStore } from '../state/ui-store.ts';
+import type { PageName, UiStore } from '../state/ui-store.ts';
 
-/** Which page the address asks for: `?page=proof`, `?page=cut`, or the design. */
-function pageAsked(): PageName {
+/** Which page the address asks for, of those offered: `?page=proof`, `?page=cut`, or the first. */
+function pageAsked(ui: UiStore): PageName {
   const asked = new URLSearchParams(location.search).get('page');
-  return PAGES.find((page) => page === asked) ?? 'design';
+  const { pages } = ui.getState();
+  return pages.find((page) => page === asked) ?? pages[0] ?? 'design';
 }
 
 /** Keeps the page in the address: loading anew stays, and the browser's way back leads back. */
 export function keepPageInAddress(ui: UiStore): void {
-  ui.getState().set({ page: pageAsked() });
+  ui.getState().set({ page: pageAsked(ui) });
   addEventListener('popstate', () => {
-    if (pageAsked() !== ui.getState().page) ui.getState().set({ page: pageAsked() });
+    if (pageAsked(ui) !== ui.getState().page) ui.getState().set({ page: pageAsked(ui) });
   });
   ui.subscribe(({ page }, before) => {
-    if (page !== before.page && page !== pageAsked()) history.pushState(null, '', addressOf(page));
+    // A page that is not offered is not opened by anything else either.
+    if (!ui.getState().pages.includes(page)) ui.getState().set({ page: pageAsked(ui) });
+    else if (page !== before.page && page !== pageAsked(ui)) history.pushState(null, '', addressOf(page));
   });
 }
 

@@ -13,6 +13,7 @@ import type { SavingStore, SavingStoreState } from '../state/saving-store.ts';
 import type { UiState, UiStore } from '../state/ui-store.ts';
 import type { NewerVersionStore } from '../offline/newer-version.ts';
 import type { PlateClient } from '../worker/plate-client.ts';
+import type { WholeShop } from './fetch-shop.ts';
 
 /** Everything the page stands on, made once at the start. */
 export interface Page {
@@ -28,6 +29,8 @@ export interface Page {
   readonly book: StockBook;
   /** Who the shop is and what it asks; absent where nothing is said of it: then prices are on request. */
   readonly shop?: ShopBook;
+  /** Reads all of the shop's own file; the same promise each time. The page Proof has what it gives as `shop`. */
+  wholeShop(): Promise<WholeShop>;
 }
 
 export const PageContext = createContext<Page | undefined>(undefined);

@@ -9,7 +9,8 @@ import { createNewerVersionStore } from '../offline/newer-version.ts';
 import { speak } from '../words/t.ts';
 import { startPlateClient } from '../worker/plate-client.ts';
 import { App } from './App.tsx';
-import { fetchShopStock } from './fetch-shop-stock.ts';
+import { fetchShop } from './fetch-shop.ts';
+import { fetchShopStock, type ShopStock } from './fetch-shop-stock.ts';
 import { firstDesign } from './first-design.ts';
 import { keepDesignSaved } from './keep-design-saved.ts';
 import { keepPageInAddress } from './page-address.ts';
@@ -23,16 +24,18 @@ const stores = {
   saving: createSavingStore(),
 };
 const kept = keepDesignSaved(stores);
-const shop = fetchShopStock();
+const shop = fetchShop();
+const stock = stockOf(fetchShopStock());
 const page: Omit<Page, 'book'> = {
   ...stores,
   client: startPlateClient(
     stores.plates,
-    shop.then(({ book }) => book),
+    stock.then(({ book }) => book),
   ),
   own: kept.own,
   list: kept.list,
   newer: createNewerVersionStore(),
+  wholeShop,
 };
 
 void start();
@@ -45,10 +48,12 @@ async function start(): Promise<void> {
   await kept.start();
   // nothing from an earlier visit: the first thing to see is what one may begin with
   if (stores.saving.getState().openId === undefined) stores.ui.getState().set({ begin: 'choose' });
+  const { pages, trouble: ofShop } = await shop;
+  page.ui.getState().set({ pages });
   keepPageInAddress(page.ui);
   await openLinks(page.own, page.ui);
   keepPlatesMade();
-  const { book, trouble } = await shop;
+  const { book, trouble = ofShop } = await stock;
   if (trouble !== undefined) stores.ui.getState().set({ notice: await trouble() });
   createRoot(place).render(
     <PageContext value={{ ...page, book }}>
@@ -56,6 +61,18 @@ async function start(): Promise<void> {
     </PageContext>,
   );
   if (import.meta.env.PROD) afterFirstPlate(() => void workOffline());
+}
+
+let whole: ReturnType<Page['wholeShop']> | undefined;
+
+function wholeShop(): ReturnType<Page['wholeShop']> {
+  return (whole ??= shop.then((atHand) => atHand.whole()));
+}
+
+/** The stock that the shop's own file brings, or the one beside the page. */
+async function stockOf(beside: Promise<ShopStock>): Promise<ShopStock> {
+  const { shop: own } = await shop;
+  return own?.stock ? { book: own.stock } : beside;
 }
 
 /** Everything else can wait until there is something to see. */

@@ -63,7 +63,7 @@ async function newest(request: Request, cache: Cache): Promise<Response> {
 }
 
 function isShopsOwn(url: string): boolean {
-  return new URL(url).pathname === new URL(addressOf('stock.json')).pathname;
+  return ['stock.json', 'shop.json'].some((name) => new URL(url).pathname === new URL(addressOf(name)).pathname);
 }
 
 /** The page itself, whatever stands behind the question mark. */

@@ -2,21 +2,29 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Plugin } from 'vite';
 
-const NAME = 'stock.json';
+/** By the name beside the page. */
+const SHIPPED = {
+  'stock.json': ['stock', 'starting-stock.json'],
+  'shop.json': ['shop', 'starting-shop.json'],
+} as const;
+const NAMES = Object.keys(SHIPPED) as (keyof typeof SHIPPED)[];
 
-/** Puts the stock file that ships beside the page, where a shop puts its own in place of it. */
+/** Puts the stock file and the shop's file that ship beside the page, where a shop puts its own in place of them. */
 export function shopStock(root: string): Plugin {
-  const shipped = (): string => readFileSync(join(root, 'geometry', 'stock', 'starting-stock.json'), 'utf8');
+  const shipped = (name: keyof typeof SHIPPED): string =>
+    readFileSync(join(root, 'geometry', ...SHIPPED[name]), 'utf8');
   return {
     name: 'shop-stock',
     generateBundle() {
-      this.emitFile({ type: 'asset', fileName: NAME, source: shipped() });
+      for (const name of NAMES) this.emitFile({ type: 'asset', fileName: name, source: shipped(name) });
     },
     configureServer(server) {
-      server.middlewares.use(`/${NAME}`, (_, answer) => {
-        answer.setHeader('Content-Type', 'application/json; charset=utf-8');
-        answer.end(shipped());
-      });
+      for (const name of NAMES) {
+        server.middlewares.use(`/${name}`, (_, answer) => {
+          answer.setHeader('Content-Type', 'application/json; charset=utf-8');
+          answer.end(shipped(name));
+        });
+      }
     },
   };
 }

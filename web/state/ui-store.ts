@@ -15,6 +15,8 @@ export type BarrelState = 'plate' | 'paint' | 'char';
 /** What the person looks at; nothing of it is part of the design, so undo leaves it alone. */
 export interface UiState {
   readonly page: PageName;
+  /** Those that the shop offers, in their order; never empty. */
+  readonly pages: readonly PageName[];
   /** The design came by a link just now: somebody is to look at it and say yes. */
   readonly byLink: boolean;
   readonly step: Step;
@@ -65,6 +67,7 @@ export function createUiStore(): UiStore {
   const tastes = readTastes();
   const store = createStore<UiState>()((set) => ({
     page: 'design',
+    pages: PAGES,
     byLink: false,
     step: 'say',
     begin: undefined,

@@ -17,7 +17,7 @@ export interface MarkedFiles {
 export function markedFiles(): MarkedFiles {
   const marks: string[] = [];
   const number = (): number => {
-    const mark = 7_000_001 + marks.length * 13;
+    const mark = Number((7.123457 + marks.length * 0.000013).toFixed(6));
     marks.push(String(mark));
     return mark;
   };
@@ -38,7 +38,7 @@ export function markedFiles(): MarkedFiles {
       .filter((name) => !name.startsWith('quantitySteps'))
       .map((name) => [name, inner()]),
   );
-  stock.work['quantitySteps'] = [{ from: number(), percentOff: number() }];
+  stock.work['quantitySteps'] = [{ from: 1, percentOff: number() }];
   stock.work['quantityStepsSource'] = word();
   for (const material of stock.materials) material['pricePerKg'] = inner();
   for (const { machine } of stock.processes) {

@@ -2,9 +2,13 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { FACES } from '../../fonts/catalogue.ts';
 import { loadFaces } from '../../fonts/node-faces.ts';
+import { approve } from '../../geometry/approval/approve.ts';
 import { addOption, optionDesigns } from '../../geometry/approval/options.ts';
+import { keepRevision } from '../../geometry/approval/revisions.ts';
+import { standingOf } from '../../geometry/approval/standing.ts';
 import type { Finding } from '../../geometry/findings.ts';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
+import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import { readDesign } from '../../geometry/design/read-design.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { makePlate } from '../../geometry/make-plate.ts';
@@ -12,6 +16,7 @@ import { createStore } from '../../geometry/solve-store.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { stockRules } from '../../geometry/stock/stock-rules.ts';
 import { setQuantity } from '../../web/actions/set-quantity.ts';
+import { takeApproval, wasApprovedAs } from '../../web/actions/take-approval.ts';
 import { facesThatSuit } from '../../web/proof/faces-that-suit.ts';
 import { gatherFindings, countFindings } from '../../web/proof/gather-findings.ts';
 import { LONGEST_MAILTO, mailTo } from '../../web/proof/mail-to.ts';
@@ -210,5 +215,39 @@ describe('what is cut otherwise', () => {
     const one = differ(await made(saying('I', 'H')), await made(saying('I')));
     expect(one).toMatchObject({ onlyAfter: '' });
     expect('onlyBefore' in one && one.onlyBefore).toMatch(/^M/);
+  });
+});
+
+describe('an approval that comes back', () => {
+  const printOf = (design: Design) => fingerprintOf(design);
+  const at = '2027-05-03T09:30:00.000Z';
+  const approvedBy = (design: Design) =>
+    approve(design, { name: 'Beata', at, how: 'link', fingerprint: printOf(design) });
+  it('is put on the design it is of', () => {
+    const back = approvedBy(wedding);
+    expect(wasApprovedAs(wedding, printOf(wedding), back.approval!.fingerprint)).toBe('now');
+    const { design } = takeApproval(wedding, back, printOf(wedding));
+    expect(standingOf(design, printOf(design))).toMatchObject({ kind: 'approved', approval: { name: 'Beata', at } });
+  });
+  it('is put on the revision where the design was changed since, which then stands as changed', () => {
+    const back = approvedBy(wedding);
+    const kept = keepRevision(wedding, { at, why: 'sent', fingerprint: printOf(wedding) });
+    const changed = { ...kept, elements: kept.elements.slice(1) };
+    expect(wasApprovedAs(changed, printOf(changed), back.approval!.fingerprint)).toBe('before');
+    const { design } = takeApproval(changed, back, printOf(changed));
+    expect(standingOf(design, printOf(design))).toMatchObject({ kind: 'changed', letter: 'A' });
+    expect(design.revisions?.[0]?.approval?.name).toBe('Beata');
+    expect(design.elements).toEqual(changed.elements);
+  });
+  it('is none of another design', () => {
+    const other = { ...wedding, elements: wedding.elements.slice(1) };
+    expect(wasApprovedAs(other, printOf(other), approvedBy(wedding).approval!.fingerprint)).toBeUndefined();
+  });
+  it('brings along what was let be, once', () => {
+    const accepted = [{ code: 'measure', plate: 'large', who: 'Otto', at, fingerprint: printOf(wedding) }];
+    const back = { ...approvedBy(wedding), accepted };
+    const once = takeApproval(wedding, back, printOf(wedding)).design;
+    expect(once.accepted).toEqual(accepted);
+    expect(takeApproval(once, back, printOf(wedding)).design.accepted).toEqual(accepted);
   });
 });

@@ -51,7 +51,10 @@ async function start(): Promise<void> {
   const { pages, trouble: ofShop } = await shop;
   page.ui.getState().set({ pages });
   keepPageInAddress(page.ui);
-  await openLinks(page.own, page.ui);
+  await openLinks(
+    page,
+    shop.then(({ book }) => book),
+  );
   keepPlatesMade();
   const { book, trouble = ofShop } = await stock;
   if (trouble !== undefined) stores.ui.getState().set({ notice: await trouble() });

@@ -1,68 +1,182 @@
-import { FileText } from 'lucide-react';
-import { useState } from 'react';
+import { FileArchive, FileText, Share2 } from 'lucide-react';
+import { useState, type ReactNode } from 'react';
+import type { PaperName } from '../../geometry/files/page-size.ts';
 import { saveFile } from '../app/save-file.ts';
+import { shareFile } from '../app/share-file.ts';
 import { useDesign, usePage, useUi } from '../app/page-context.ts';
 import { Button } from '../ui/Button.tsx';
-import { findingWords } from '../ui/finding-words.ts';
+import { Check } from '../ui/Check.tsx';
+import { Choice } from '../ui/Choice.tsx';
 import { t } from '../words/t.ts';
-import type { WantedFile } from '../worker/plate-api.ts';
+import type { ProofWish } from '../worker/plate-api.ts';
+import { OrderAsText } from './OrderAsText.tsx';
 import css from './PapersPart.module.css';
 import { SendLink } from './SendLink.tsx';
+import { useOptions, usePlanning } from './use-designs.ts';
+import { useQuotes } from './use-quotes.ts';
+import { useTaking } from './use-taking.ts';
 
 /** All that goes out of the page: the proof, the spec sheet, the order, the link. */
 export function PapersPart() {
   const design = useDesign();
-  const { client } = usePage();
-  const unit = useUi((s) => s.unit);
-  const [phase, setPhase] = useState<{ readonly making: boolean; readonly sentence: string; readonly bad?: boolean }>({
-    making: false,
-    sentence: '',
-  });
+  const { shop } = usePage();
+  const language = useUi((s) => s.language);
+  const options = useOptions();
+  usePlanning(options.map((o) => o.design));
+  const quotes = useQuotes(options);
+  const [tiles, setTiles] = useState(false);
+  const [page, setPage] = useState<PaperName>(shop?.pageSize ?? (usesLetter() ? 'letter' : 'a4'));
+  const { taking, make } = useTaking(design);
+  const manner = { page, language };
+  const [base, ...others] = options;
+  const quote = base && quotes.get(base.id);
+  const wish: ProofWish = {
+    ...manner,
+    tiles,
+    ...(shop && { shop }),
+    ...(quote && { quote }),
+    options: others.map(({ id, name, design: other }) => {
+      const asked = quotes.get(id);
+      return { name: name || t('proof.options.unnamed'), design: other, ...(asked && { quote: asked }) };
+    }),
+  };
 
-  async function take(wanted: WantedFile, what: string): Promise<void> {
-    setPhase({ making: true, sentence: t('proof.papers.making', { what }) });
-    const made = await client.files(design, [wanted]);
-    if ('problem' in made) return setPhase({ making: false, sentence: t(made.problem), bad: true });
-    if ('stopped' in made) {
-      const { plate, finding } = made.stopped;
-      const sentence = t('proof.papers.stopped', { plate, why: findingWords(finding, unit) });
-      return setPhase({ making: false, sentence, bad: true });
-    }
-    made.files.forEach(saveFile);
-    setPhase({ making: false, sentence: t('proof.papers.made', { name: made.files[0]?.name ?? '' }) });
+  async function takeProof(): Promise<void> {
+    const [file] = await make([{ kind: 'proof', wish }], t('proof.papers.proof'));
+    if (file) saveFile(file);
   }
 
+  async function takeSheet(): Promise<void> {
+    const [file] = await make([{ kind: 'spec-sheet', manner }], t('proof.papers.sheet'));
+    if (file) saveFile(file);
+  }
+
+  /** The order carries the papers just as they would be taken alone. */
+  async function takeOrder(share: boolean): Promise<void> {
+    const what = t('proof.papers.order');
+    const papers = await make(
+      [
+        { kind: 'proof', wish },
+        { kind: 'spec-sheet', manner },
+      ],
+      what,
+    );
+    const [proof, sheet] = papers;
+    if (!proof || !sheet) return;
+    const [file] = await make(
+      [
+        {
+          kind: 'order',
+          papers: [
+            { role: 'proof', file: proof },
+            { role: 'spec-sheet', file: sheet },
+          ],
+        },
+      ],
+      what,
+    );
+    if (!file) return;
+    if (share && (await shareFile(file, design.title, '')) !== 'no') return;
+    saveFile(file);
+  }
+
+  const canShare = typeof (navigator as Partial<Navigator>).canShare === 'function';
   return (
     <section className={css.part} aria-labelledby="proof-papers">
       <h2 id="proof-papers" className={css.title}>
         {t('proof.papers.title')}
       </h2>
-      <p role="status" className={phase.bad ? css.bad : css.said}>
-        {phase.sentence}
+      <Choice<PaperName>
+        legend={t('proof.papers.size')}
+        showLegend
+        value={page}
+        options={(['a4', 'letter'] as const).map((value) => ({ value, label: t(`proof.papers.sizes.${value}`) }))}
+        onChange={setPage}
+      />
+      <p role="status" className={taking.bad ? css.bad : css.said}>
+        {taking.sentence}
       </p>
+      {taking.progress && (
+        <progress
+          className={css.progress}
+          aria-label={taking.sentence}
+          max={taking.progress.of}
+          value={taking.progress.done}
+        />
+      )}
       <ul className={css.papers}>
-        <li>
-          <div>
-            <h3>{t('proof.papers.sheet')}</h3>
-            <p>{t('proof.papers.sheetHint')}</p>
+        <Paper title={t('proof.papers.proof')} hint={t('proof.papers.proofHint')}>
+          <Check label={t('proof.papers.tiles')} checked={tiles} onChange={setTiles} />
+          <div className={css.buttons}>
+            <Button
+              kind="next"
+              disabled={taking.making}
+              aria-label={`${t('proof.papers.take')}: ${t('proof.papers.proof')}`}
+              onClick={() => void takeProof()}
+            >
+              <FileText size={16} aria-hidden /> {t('proof.papers.take')}
+            </Button>
           </div>
-          <Button
-            kind="plain"
-            disabled={phase.making}
-            aria-label={`${t('proof.papers.take')}: ${t('proof.papers.sheet')}`}
-            onClick={() => void take({ kind: 'spec-sheet' }, t('proof.papers.sheet'))}
-          >
-            <FileText size={16} aria-hidden /> {t('proof.papers.take')}
-          </Button>
-        </li>
-        <li>
-          <div>
-            <h3>{t('proof.send.title')}</h3>
-            <p>{t('proof.send.hint')}</p>
-            <SendLink to="customer" />
+        </Paper>
+        <Paper title={t('proof.papers.sheet')} hint={t('proof.papers.sheetHint')}>
+          <div className={css.buttons}>
+            <Button
+              kind="plain"
+              disabled={taking.making}
+              aria-label={`${t('proof.papers.take')}: ${t('proof.papers.sheet')}`}
+              onClick={() => void takeSheet()}
+            >
+              <FileText size={16} aria-hidden /> {t('proof.papers.take')}
+            </Button>
           </div>
-        </li>
+        </Paper>
+        <Paper title={t('proof.papers.order')} hint={t('proof.papers.orderHint')}>
+          <div className={css.buttons}>
+            <Button
+              kind="plain"
+              disabled={taking.making}
+              aria-label={`${t('proof.papers.take')}: ${t('proof.papers.order')}`}
+              onClick={() => void takeOrder(false)}
+            >
+              <FileArchive size={16} aria-hidden /> {t('proof.papers.take')}
+            </Button>
+            {canShare && (
+              <Button kind="plain" disabled={taking.making} onClick={() => void takeOrder(true)}>
+                <Share2 size={16} aria-hidden /> {t('proof.papers.share')}
+              </Button>
+            )}
+          </div>
+        </Paper>
+        <Paper title={t('proof.papers.text')} hint={t('proof.papers.textHint')}>
+          <OrderAsText quote={quote} />
+        </Paper>
+        <Paper title={t('proof.send.title')} hint={t('proof.send.hint')}>
+          <SendLink to="customer" />
+        </Paper>
       </ul>
     </section>
   );
+}
+
+interface PaperProps {
+  readonly title: string;
+  readonly hint: string;
+  readonly children: ReactNode;
+}
+
+function Paper({ title, hint, children }: PaperProps) {
+  return (
+    <li>
+      <div>
+        <h3>{title}</h3>
+        <p>{hint}</p>
+      </div>
+      <div className={css.does}>{children}</div>
+    </li>
+  );
+}
+
+/** Where paper is measured in inches (Unicode CLDR, paperSize US-Letter: the regions a browser is likely to say). */
+function usesLetter(): boolean {
+  return /-(US|CA|MX|PH|CL|CO|VE)$/i.test(navigator.language);
 }

@@ -9,12 +9,14 @@ import { designText } from '../../geometry/design/write-design.ts';
 import { writeDxf } from '../../geometry/files/dxf.ts';
 import { plateFileNames } from '../../geometry/files/names.ts';
 import { writeSvg } from '../../geometry/files/svg.ts';
+import type { SheetFonts } from '../../geometry/files/sheet-page.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
 import { provePlan } from '../../geometry/prove-plan.ts';
 import { ownRules } from '../../geometry/stock/own-rules.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import { fileStem } from './file-stem.ts';
-import type { Made, MadeFile, MadeFiles, Paper, Progress, WantedFile } from './plate-api.ts';
+import type { Key } from '../words/keys.ts';
+import type { Made, MadeFile, MadeFiles, Paper, PaperManner, Progress, ProofWish, WantedFile } from './plate-api.ts';
 
 /** A zip carries a time; a fixed one makes the same design give the same bytes. */
 const ZIP_TIME = new Date(2000, 0, 1);
@@ -37,7 +39,9 @@ export async function makeFiles(
 ): Promise<MadeFiles> {
   const isOrder = wanted.some((w) => w.kind === 'order');
   if (isOrder && (await orders()).approvalIsStale(design, book)) return { problem: 'handOver.staleApproval' };
-  const needed = wanted.some((w) => w.kind === 'all' || w.kind === 'spec-sheet' || w.kind === 'order')
+  const needed = wanted.some(
+    (w) => w.kind === 'all' || w.kind === 'spec-sheet' || w.kind === 'proof' || w.kind === 'order',
+  )
     ? design.plates.map((p) => p.id)
     : wanted.flatMap((w) => ('plateId' in w ? [w.plateId] : []));
   const planned = new Map<string, Planned>();
@@ -57,8 +61,12 @@ export async function makeFiles(
     told({ done: planned.size + files.length, of: steps });
     if (want.kind === 'order') files.push(await order(design, planned, want.papers ?? [], book));
     else if (want.kind === 'all') files.push(await everything(design, planned, book));
-    else if (want.kind === 'spec-sheet') files.push(await specSheet(design, planned, book));
-    else files.push(cutFile(design, want.kind, want.plateId, planned, book));
+    else if (want.kind === 'spec-sheet') files.push(await specSheet(design, planned, book, want.manner));
+    else if (want.kind === 'proof') {
+      const made = await proof(design, planned, want.wish, make, book);
+      if ('problem' in made) return made;
+      files.push(made);
+    } else files.push(cutFile(design, want.kind, want.plateId, planned, book));
   }
   return { files };
 }
@@ -86,18 +94,42 @@ function cutFileName(design: Design, kind: 'dxf' | 'svg', plateId: string, book:
   );
 }
 
-async function specSheet(design: Design, planned: ReadonlyMap<string, Planned>, book: StockBook): Promise<MadeFile> {
-  const [{ writeSpecSheet }, regular, bold] = await Promise.all([
+async function specSheet(
+  design: Design,
+  planned: ReadonlyMap<string, Planned>,
+  book: StockBook,
+  manner: PaperManner = { page: 'a4', language: 'en' },
+): Promise<MadeFile> {
+  const [{ writeSpecSheet }, { paperSpeak }, fonts] = await Promise.all([
     import('../../geometry/files/spec-sheet.ts'),
-    fetchBytes(regularUrl),
-    fetchBytes(boldUrl),
+    import('../words/paper-books.ts'),
+    fetchFonts(),
   ]);
-  const bytes = await writeSpecSheet(design, [...planned.values()], { regular, bold }, book);
-  return {
-    name: `${fileStem(design.title)}-${shortFingerprint(design, ownRules(design, book))}-spec-sheet.pdf`,
-    type: 'application/pdf',
-    bytes: bytes.slice(),
-  };
+  const spoken = { ...manner, speak: await paperSpeak(manner.language) };
+  const bytes = await writeSpecSheet(design, [...planned.values()], fonts, book, spoken);
+  return paperFile(design, book, 'spec-sheet', bytes);
+}
+
+async function proof(
+  design: Design,
+  planned: ReadonlyMap<string, Planned>,
+  wish: ProofWish,
+  make: (design: Design, plateId: string, book: StockBook) => Promise<Made>,
+  book: StockBook,
+): Promise<MadeFile | { readonly problem: Key }> {
+  const [{ proofBytes }, fonts] = await Promise.all([import('./make-proof.ts'), fetchFonts()]);
+  const made = await proofBytes(design, [...planned.values()], wish, make, book, fonts);
+  return 'problem' in made ? made : paperFile(design, book, 'proof', made.bytes);
+}
+
+function paperFile(design: Design, book: StockBook, what: 'proof' | 'spec-sheet', bytes: Uint8Array): MadeFile {
+  const print = shortFingerprint(design, ownRules(design, book));
+  return { name: `${fileStem(design.title)}-${print}-${what}.pdf`, type: 'application/pdf', bytes: bytes.slice() };
+}
+
+async function fetchFonts(): Promise<SheetFonts> {
+  const [regular, bold] = await Promise.all([fetchBytes(regularUrl), fetchBytes(boldUrl)]);
+  return { regular, bold };
 }
 
 async function everything(design: Design, planned: ReadonlyMap<string, Planned>, book: StockBook): Promise<MadeFile> {

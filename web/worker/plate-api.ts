@@ -2,6 +2,10 @@ import type { Design } from '../../geometry/design/schema.ts';
 import type { Finding } from '../../geometry/findings.ts';
 import type { OrderRole, SoundOrder, UnsoundOrder } from '../../geometry/order/order.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
+import type { PaperName } from '../../geometry/files/page-size.ts';
+import type { Quote } from '../../geometry/shop/quote.ts';
+import type { ShopBook } from '../../geometry/shop/shop-book.ts';
+import type { Tongue } from '../../geometry/words/written-number.ts';
 import type { BarrelPicture } from '../../geometry/proof/barrel-picture.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import type { Day } from '../../geometry/words/calendar.ts';
@@ -48,11 +52,29 @@ export type Differed = PlateDifference | { readonly problem: Key };
 export type WantedFile =
   | { readonly kind: 'dxf'; readonly plateId: string }
   | { readonly kind: 'svg'; readonly plateId: string }
-  | { readonly kind: 'spec-sheet' }
+  | { readonly kind: 'spec-sheet'; readonly manner?: PaperManner }
+  /** For the customer to read and sign. */
+  | { readonly kind: 'proof'; readonly wish: ProofWish }
   /** DXF and SVG of every plate, the spec sheet and the design, in one zip. */
   | { readonly kind: 'all' }
   /** The same as an order that can be checked (geometry/order/), with its papers. */
   | { readonly kind: 'order'; readonly papers?: readonly Paper[] };
+
+/** On which paper, in which language. */
+export interface PaperManner {
+  readonly page: PaperName;
+  readonly language: Tongue;
+}
+
+/** What stands on a proof besides the design. */
+export interface ProofWish extends PaperManner {
+  /** With pages at true size. */
+  readonly tiles: boolean;
+  readonly shop?: ShopBook;
+  readonly quote?: Quote;
+  /** What else there is to choose from. */
+  readonly options?: readonly { readonly name: string; readonly design: Design; readonly quote?: Quote }[];
+}
 
 /** A paper that goes along with an order, and what it is; without a spec sheet among them one is made. */
 export interface Paper {

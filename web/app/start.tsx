@@ -53,7 +53,7 @@ async function start(): Promise<void> {
   keepPageInAddress(page.ui);
   await openLinks(
     page,
-    shop.then(({ book }) => book),
+    stock.then(({ book }) => book),
   );
   keepPlatesMade();
   const { book, trouble = ofShop } = await stock;

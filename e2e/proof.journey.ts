@@ -1,0 +1,176 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, type Browser, type Page } from '@playwright/test';
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { readPdf } from '../tests/readers/pdf-reader.ts';
+import { downloadBy, downloadNamed, fillIn, goTo, openPage, test, worked } from './walk.ts';
+
+const WORK_MS = 120_000;
+const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+function standing(page: Page) {
+  return page.getByTestId('standing');
+}
+
+async function openPart(page: Page, name: 'Compare' | 'Approve' | 'Revisions' | 'Papers'): Promise<void> {
+  await page.getByRole('navigation', { name: 'What belongs to the proof' }).getByRole('button', { name }).click();
+}
+
+/** What a press copies, without the browser's own clipboard: what the page asked to be written there. */
+async function copied(page: Page, button: string): Promise<string> {
+  await page.evaluate(() => {
+    Object.defineProperty(navigator, 'clipboard', {
+      value: { writeText: (text: string) => Promise.resolve(void (document.body.dataset['copied'] = text)) },
+      configurable: true,
+    });
+  });
+  await page.getByRole('button', { name: button, exact: true }).click();
+  await expect(page.locator('body')).toHaveAttribute('data-copied', /^http/);
+  return (await page.locator('body').getAttribute('data-copied')) ?? '';
+}
+
+async function planned(page: Page, options: number): Promise<void> {
+  const cards = page.getByRole('article');
+  await expect(cards).toHaveCount(options);
+  await expect(cards.filter({ hasText: /Holds together/ })).toHaveCount(options, { timeout: WORK_MS });
+}
+
+async function judge(page: Page, state: string): Promise<void> {
+  await page.waitForTimeout(300);
+  const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
+  expect
+    .soft(
+      violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.target.join(' ')).join('; ')}`),
+      state,
+    )
+    .toEqual([]);
+}
+
+/** The page never runs over its sides. */
+async function fits(page: Page): Promise<void> {
+  const over = await page.evaluate(() =>
+    [...document.querySelectorAll('main *')]
+      .filter((e) => e.getBoundingClientRect().right > innerWidth + 1 && !e.closest('[data-cask], canvas, .sr-only'))
+      .map((e) => `${e.tagName} ${e.className.toString()}`),
+  );
+  expect(over).toEqual([]);
+}
+
+async function salesWithAnOption(page: Page): Promise<void> {
+  await openPage(page);
+  await page.getByRole('navigation', { name: 'Pages' }).getByRole('button', { name: 'Proof', exact: true }).click();
+  await expect(page).toHaveURL(/\?page=proof/);
+  await planned(page, 1);
+  await page.getByRole('button', { name: 'Another lettering' }).click();
+  await page.getByRole('button', { name: /^Alfa Slab One/ }).click();
+  await planned(page, 2);
+}
+
+async function phone(browser: Browser): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+  return context.newPage();
+}
+
+async function approves(page: Page, name: string): Promise<void> {
+  await openPart(page, 'Approve');
+  const form = page.getByRole('region', { name: 'All right as it is?' });
+  const button = form.getByRole('button', { name: 'Approve', exact: true });
+  await expect(button).toBeVisible({ timeout: WORK_MS });
+  await button.click();
+  await expect(form.getByText('Please write your name.')).toBeVisible();
+  await fillIn(page, 'Your name', name);
+  await form.getByRole('checkbox', { name: 'I have read the texts letter by letter' }).check();
+  await button.click();
+  await expect(standing(page)).toHaveText(new RegExp(`^Approved by ${name}`));
+}
+
+test('sales shows an option, a customer chooses and approves on a phone, and the approval comes back', async ({
+  page,
+  browser,
+}) => {
+  test.slow();
+  await salesWithAnOption(page);
+  await judge(page, 'compare');
+  await openPart(page, 'Papers');
+  const link = await copied(page, 'Copy the link');
+  expect(link).toContain('?page=proof#d');
+
+  const customer = await phone(browser);
+  await customer.goto(link);
+  await planned(customer, 2);
+  await fits(customer);
+  await customer.getByRole('button', { name: 'Take this one: Alfa Slab One' }).click();
+  await expect(customer.getByText('“Alfa Slab One” is the design now.')).toBeVisible();
+  await customer.getByRole('button', { name: 'Undo' }).click();
+  await approves(customer, 'Beata');
+  await expect(customer.getByTestId('text-to-read').first()).toBeVisible();
+  await fits(customer);
+  await judge(customer, 'approved, on a phone');
+  const back = await copied(customer, 'Copy the link for the shop');
+  await customer.context().close();
+
+  // the shop has this design: no second copy of it
+  await page.goto(back);
+  await expect(standing(page)).toHaveText(/^Approved by Beata/);
+  await expect(page.getByText(/came back and is on the design now/)).toBeVisible();
+  await page.getByRole('button', { name: 'My designs' }).click();
+  await expect(page.getByRole('dialog').getByRole('listitem')).toHaveCount(1);
+  await page.keyboard.press('Escape');
+
+  await page.getByRole('navigation', { name: 'Pages' }).getByRole('button', { name: 'Design', exact: true }).click();
+  await goTo(page, 'say');
+  await fillIn(page, 'Ring text, top', 'MARROW LANE CIDER');
+  await worked(page);
+  await page.getByRole('navigation', { name: 'Pages' }).getByRole('button', { name: 'Proof', exact: true }).click();
+  const changed = page.getByRole('alert').filter({ hasText: 'Changed since it was approved' });
+  await expect(changed).toBeVisible();
+  await changed.getByRole('button', { name: 'What is different' }).click();
+  await expect(changed.getByRole('list', { name: 'What is different' })).toContainText(/CIDER/);
+  await expect(changed.getByRole('img')).toBeVisible({ timeout: WORK_MS });
+  await judge(page, 'changed');
+  await changed.getByRole('button', { name: /^Bring back/ }).click();
+  await expect(standing(page)).toHaveText(/^Approved by Beata/);
+});
+
+test('production opens what came back; files are the same bytes in two browsers and by the command @long', async ({
+  page,
+  browser,
+}) => {
+  test.slow();
+  await salesWithAnOption(page);
+  await approves(page, 'Otto');
+  const back = await copied(page, 'Copy the link for the shop');
+  const taken: string[] = [];
+  for (const production of [await phone(browser), await (await browser.newContext()).newPage()]) {
+    await production.goto(back.replace('?page=proof', ''));
+    await worked(production);
+    await goTo(production, 'take');
+    const dxf = await downloadNamed(production, 'Large: DXF for the cutter');
+    taken.push(dxf.bytes.toString('latin1'));
+    if (taken.length === 2) {
+      const saved = await downloadNamed(production, 'Save the design file');
+      const folder = mkdtempSync(join(tmpdir(), 'bridgehead-proof-'));
+      writeFileSync(join(folder, 'design.json'), saved.bytes);
+      const run = spawnSync('npx', ['tsx', 'geometry/command.ts', join(folder, 'design.json'), '--out', folder]);
+      expect(run.status, run.stderr.toString()).toBe(0);
+      const name = readdirSync(folder).find((file) => file === dxf.name);
+      expect(readFileSync(join(folder, name ?? ''), 'latin1')).toBe(taken[0]);
+
+      await goTo(production, 'say');
+      await fillIn(production, 'Ring text, top', 'MARROW LANE CIDER');
+      await worked(production);
+      await goTo(production, 'take');
+      const other = await downloadNamed(production, 'Large: DXF for the cutter');
+      expect(other.bytes.toString('latin1')).toMatch(/NOT THE APPROVED DESIGN/);
+      const sheet = await downloadBy(production, () =>
+        production.getByRole('button', { name: 'Spec sheet (PDF)', exact: true }).click(),
+      );
+      const { texts } = await readPdf(new Uint8Array(sheet.bytes));
+      expect(texts.map((r) => r.text).join(' ')).toMatch(/NOT THE APPROVED DESIGN/i);
+    }
+    await production.context().close();
+  }
+  expect(taken[0]).toBe(taken[1]);
+});

@@ -8,7 +8,7 @@ import type { Amount, Refused } from '../words/wording.ts';
  */
 
 /** The design keeps a font as base64 of at most 8 million characters. */
-export const GREATEST_FONT_BYTES = 6_000_000;
+const GREATEST_FONT_BYTES = 6_000_000;
 /** Unpacked size above which a packed font is refused: ten times what is allowed packed. */
 const GREATEST_UNPACKED_BYTES = 60_000_000;
 const GREATEST_TABLE_COUNT = 200;

@@ -9,7 +9,7 @@ import { freeOfHoopsMm, sideMeasures } from './side-measures.ts';
 export const DIAMETER_STEP_MM = 0.5;
 
 /** Readings that differ by more are more likely a slip than a shrunken head. Common practice, no source. */
-export const GREATEST_OVAL_SHARE = 0.08;
+const GREATEST_OVAL_SHARE = 0.08;
 
 /** Stands in when a design names a barrel that nobody knows: the commonest head, 21 in. Common practice, no source. */
 const FALLBACK_HEAD_MM = 533.4;

@@ -23,7 +23,7 @@ import { zipFolder } from './zip-folder.ts';
 
 const CANCELLED = 130;
 /** Kept from row to row: what a few designs have. What a row alone has is soon let go. */
-const KEPT = { shapes: 600, units: 500 };
+const KEPT = { shapes: 300, units: 250 };
 /** Rows between two lines that say how far it is. */
 const SAID_EVERY = 100;
 

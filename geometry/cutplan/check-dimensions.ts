@@ -1,9 +1,8 @@
-import { contourToRing } from '../measure/arc.ts';
+import { circleContour, contourToRing } from '../measure/arc.ts';
 import { ringBox } from '../measure/ring.ts';
 import type { Contour, Point, Ring } from '../shapes.ts';
 import { ARC_FIT_ERROR_MM } from '../units.ts';
 import type { CutPlan } from './cut-plan.ts';
-import type { CutPass } from './sheet-plan.ts';
 
 /** One cut of a plate, in its turn. */
 export interface OrderedCut {
@@ -61,14 +60,7 @@ export function cutsOfPlan(plan: CutPlan): OrderedCut[] {
   return plan.contours.map((c) =>
     c.kind === 'opening'
       ? { id: c.id, kind: c.kind, word: c.word, contour: c.contour }
-      : { id: c.id, kind: c.kind, word: c.id, contour: rimContour(c.diameterMm / 2) },
-  );
-}
-
-/** The cuts of one plate out of the passes of a sheet, in the sheet's frame. */
-export function cutsOfPasses(passes: readonly CutPass[], plate: string): OrderedCut[] {
-  return passes.flatMap(({ id, kind, word, net, plate: own }) =>
-    own === plate && kind !== 'witness' ? [{ id, kind, word, contour: net }] : [],
+      : { id: c.id, kind: c.kind, word: c.id, contour: circleContour(c.diameterMm / 2) },
   );
 }
 
@@ -137,11 +129,4 @@ function apartDeg(a: { from: Point; to: Point }, b: { from: Point; to: Point }):
 
 function ringOf(contour: Contour): Ring {
   return contourToRing(contour, ARC_FIT_ERROR_MM);
-}
-
-function rimContour(radius: number): Contour {
-  return [
-    { x: radius, y: 0, bulge: 1 },
-    { x: -radius, y: 0, bulge: 1 },
-  ];
 }

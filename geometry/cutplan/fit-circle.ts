@@ -109,7 +109,7 @@ function centreError(points: readonly Point[], at: At, squares: number): number 
 }
 
 /**
- * Algebraic fit: a (x2 + y2) + b1 x + b2 y + c = 0 with a2 + b12 + b2 2 + c2 = 1 and the least sum of squares: the
+ * Algebraic fit: a (x2 + y2) + b1 x + b2 y + c = 0 with a^2 + b1^2 + b2^2 + c^2 = 1 and the least sum of squares: the
  * eigenvector of the least eigenvalue of the 4 by 4 matrix of moments (the paper's section 2). Only a beginning: it
  * errs where points lie on a short arc.
  */

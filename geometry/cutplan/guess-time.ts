@@ -1,3 +1,4 @@
+import { circleContour } from '../measure/arc.ts';
 import type { Contour } from '../shapes.ts';
 import type { CutPlan } from './cut-plan.ts';
 import { roundRun, timeRun } from './feed.ts';
@@ -12,7 +13,7 @@ export function guessedS(plan: CutPlan, settings: CutSettings): number {
   let seconds = 0;
   let last: Contour[number] | undefined;
   for (const cut of plan.contours) {
-    const contour = cut.kind === 'opening' ? cut.contour : circle(cut.diameterMm / 2);
+    const contour = cut.kind === 'opening' ? cut.contour : circleContour(cut.diameterMm / 2);
     const [start] = contour;
     if (!start) continue;
     if (last) seconds += timeRun([{ ...last, bulge: 0 }, start], atRapid(settings)).seconds + settings.raiseS;
@@ -21,11 +22,4 @@ export function guessedS(plan: CutPlan, settings: CutSettings): number {
     last = start;
   }
   return seconds;
-}
-
-function circle(radiusMm: number): Contour {
-  return [
-    { x: radiusMm, y: 0, bulge: 1 },
-    { x: -radiusMm, y: 0, bulge: 1 },
-  ];
 }

@@ -11,7 +11,7 @@ import { ringBox } from '../measure/ring.ts';
 import type { Point, Ring } from '../shapes.ts';
 
 /** How far heat is felt, mm: thin sheet some seconds after the cut; common practice, no source. */
-export const REACH_MM = 8;
+const REACH_MM = 8;
 /** Beyond this many reaches a cut is not felt: exp(-9) is nothing. */
 const FELT = 3;
 /** From here on a spot counts as hot: half of what a cut right through it just now would leave. Common practice, no source. */

@@ -11,7 +11,7 @@
  * 3. Grown back by half a kerf it shows which narrow places the beam never reached.
  */
 import { offset, ringsOf, subtract } from '../adapters/clipper.ts';
-import { contourAreaMm2, contourToRing } from '../measure/arc.ts';
+import { circleContour, contourAreaMm2, contourToRing } from '../measure/arc.ts';
 import { fitArcs } from '../measure/fit-arcs.ts';
 import { regionAreaMm2, ringHolds, signedAreaMm2 } from '../measure/ring.ts';
 import type { Contour, Point, Region, Ring } from '../shapes.ts';
@@ -68,18 +68,10 @@ export function kerfPaths(plan: CutPlan, kerfMm: number): KerfPlate {
   const radius = (rim?.diameterMm ?? 0) / 2;
   return {
     openings,
-    rim: { id: 'rim', net: circle(radius, 1), path: circle(radius + kerfMm / 2, -1) },
+    rim: { id: 'rim', net: circleContour(radius), path: circleContour(radius + kerfMm / 2, undefined, -1) },
     rimRadiusMm: radius + kerfMm / 2,
     troubles,
   };
-}
-
-/** Two half circles about the origin. */
-function circle(radius: number, bulge: 1 | -1): Contour {
-  return [
-    { x: radius, y: 0, bulge },
-    { x: -radius, y: 0, bulge },
-  ];
 }
 
 function contoursByOpening(plan: CutPlan): OpeningContour[][] {

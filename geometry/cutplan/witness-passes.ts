@@ -18,11 +18,7 @@ const TAB_MM = 0.5;
  * The circles of marks as passes, for passes that are in the order of cutting. Words are shared out evenly over the
  * stages of a plate; the last stage ends with its rim. Both circles are cut as holes: the kerf lies inside them.
  */
-export function witnessPasses(
-  passes: readonly CutPass[],
-  marks: readonly WitnessMark[],
-  kerfMm: number,
-): WitnessPass[] {
+function witnessPasses(passes: readonly CutPass[], marks: readonly WitnessMark[], kerfMm: number): WitnessPass[] {
   return marks.flatMap((mark): WitnessPass[] => {
     const own = passes.filter((p) => p.plate === mark.plate && p.kind !== 'witness');
     const stages = marks.reduce((most, m) => (m.plate === mark.plate ? Math.max(most, m.stage) : most), 1);

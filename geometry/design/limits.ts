@@ -10,6 +10,9 @@ export const MOST_OPTIONS = 3;
 /** A to Z. */
 export const MOST_REVISIONS = 26;
 
+/** Plates of one kind in an order. */
+export const MOST_PLATES = 100_000;
+
 /** Longest text of one element: a ring of 500 letters is no longer a stencil. */
 export const LONGEST_TEXT = 200;
 

@@ -1,5 +1,13 @@
 import * as z from 'zod/mini';
-import { DESIGN_FORMAT, DESIGN_VERSION, LONGEST_PATH, LONGEST_TEXT, MOST_OPTIONS, MOST_REVISIONS } from './limits.ts';
+import {
+  DESIGN_FORMAT,
+  DESIGN_VERSION,
+  LONGEST_PATH,
+  LONGEST_TEXT,
+  MOST_OPTIONS,
+  MOST_PLATES,
+  MOST_REVISIONS,
+} from './limits.ts';
 
 // The library would otherwise write code of its own at run time, which the page's policy forbids.
 z.config({ jitless: true });
@@ -182,7 +190,7 @@ export const plateSchema = z.strictObject({
     z.strictObject({ share: z.number().check(z.gte(0.01), z.lte(1)) }),
     z.strictObject({ mm: diameterMm }),
   ]),
-  quantity: z.int().check(z.gte(1), z.lte(100_000)),
+  quantity: z.int().check(z.gte(1), z.lte(MOST_PLATES)),
   /** Not the design but a ring that keeps paint off the wood around that plate; its opening takes the plate in. */
   masks: z.optional(id),
 });

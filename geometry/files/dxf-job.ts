@@ -4,7 +4,8 @@
  * Entities stand in the order of cutting. Layers say what a line is: CUT, RIM, LEAD-IN, LEAD-OUT, WITNESS, NOT CUT.
  * Circles of true size are CIRCLE, everything else LWPOLYLINE; a path keeps its beginning, where it is pierced.
  */
-import { arcOf } from '../measure/arc.ts';
+import { arcOf, contourToRing } from '../measure/arc.ts';
+import { joinBoxes, ringBox } from '../measure/ring.ts';
 import type { Box, Vertex } from '../shapes.ts';
 import { writeCircle, writePolyline } from './dxf-entities.ts';
 import { dxfFile } from './dxf-frame.ts';
@@ -13,6 +14,9 @@ import { jobLines, type JobLine, type LineKind, type LineWishes } from './job-li
 import { jobNotes } from './job-notes.ts';
 
 /** Colour indices: red and blue as in a plate's file, green, magenta and grey beside them. */
+/** Arcs of the extent miss the true ones by no more. */
+const FLAT_MM = 0.01;
+
 const LAYERS: Record<LineKind, { readonly name: string; readonly colour: number }> = {
   cut: { name: 'CUT', colour: 1 },
   rim: { name: 'RIM', colour: 5 },
@@ -44,15 +48,15 @@ function circleOf({ run, closed }: JobLine): ReturnType<typeof arcOf> {
 function extentOf({ sheet }: JobSheet, lines: readonly JobLine[], { plate }: LineWishes): Box {
   if (!plate) return { minX: 0, minY: 0, maxX: sheet.widthMm, maxY: sheet.heightMm };
   const half = plate.diameterMm / 2;
-  let box: Box = { minX: -half, minY: -half, maxX: half, maxY: half };
+  const rim: Box = { minX: -half, minY: -half, maxX: half, maxY: half };
   // Witness marks lie outside the rim.
-  for (const { x, y } of lines.flatMap((l) => l.run)) {
-    box = {
-      minX: Math.min(box.minX, x),
-      minY: Math.min(box.minY, y),
-      maxX: Math.max(box.maxX, x),
-      maxY: Math.max(box.maxY, y),
-    };
-  }
-  return box;
+  return joinBoxes([
+    rim,
+    ...lines.map(({ run, closed }) => ringBox(contourToRing(closed ? run : opened(run), FLAT_MM))),
+  ]);
+}
+
+/** What the last vertex's bulge says of an open run means nothing. */
+function opened(run: readonly Vertex[]): Vertex[] {
+  return run.map((v, i) => (i === run.length - 1 ? { ...v, bulge: 0 } : v));
 }

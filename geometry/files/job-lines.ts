@@ -7,7 +7,8 @@
  * cut: the edge of the sheet and what a remnant has lost.
  */
 import type { CutPass } from '../cutplan/sheet-plan.ts';
-import { contourLengthMm } from '../measure/arc.ts';
+import { circleContour, contourLengthMm } from '../measure/arc.ts';
+import { unplacePoint } from '../measure/clock.ts';
 import { contourPart } from '../measure/contour-part.ts';
 import type { Contour, Vertex } from '../shapes.ts';
 import type { PlacedPlate } from '../sheet/sheets.ts';
@@ -66,13 +67,7 @@ function partedBy(path: Contour, tabs: NonNullable<CutPass['tabsMm']>): Vertex[]
 
 /** Back from where the plate lies: it was turned clockwise, then moved. */
 function intoPlate(run: readonly Vertex[], plate: PlacedPlate): Vertex[] {
-  const rad = (plate.turnDeg * Math.PI) / 180;
-  const [c, s] = [Math.cos(rad), Math.sin(rad)];
-  return run.map(({ x, y, bulge }) => ({
-    x: (x - plate.x) * c - (y - plate.y) * s,
-    y: (y - plate.y) * c + (x - plate.x) * s,
-    bulge,
-  }));
+  return run.map((v) => ({ ...unplacePoint(v, plate), bulge: v.bulge }));
 }
 
 function notCut({ widthMm, heightMm, gone }: JobSheet['sheet']): JobLine[] {
@@ -85,11 +80,6 @@ function notCut({ widthMm, heightMm, gone }: JobSheet['sheet']): JobLine[] {
   const line = (run: readonly Vertex[]): JobLine => ({ kind: 'not cut', pass: '', closed: true, run });
   return [
     line(corners.map(([x, y]) => ({ x, y, bulge: 0 }))),
-    ...gone.map(({ x, y, radiusMm }) =>
-      line([
-        { x: x + radiusMm, y, bulge: 1 },
-        { x: x - radiusMm, y, bulge: 1 },
-      ]),
-    ),
+    ...gone.map((circle) => line(circleContour(circle.radiusMm, circle))),
   ];
 }

@@ -25,7 +25,7 @@ export function writeJobSvg(job: JobSheet, designs: readonly JobDesign[], wishes
   const lines = jobLines(job, wishes);
   const notes = jobNotes(job, designs, wishes);
   const { plate } = wishes;
-  // Beside a plate stand its witness marks: half as much again around it holds them all.
+  // Beside a plate stand its witness marks: seven tenths as much again as the plate is wide hold them all.
   const half = plate ? plate.diameterMm * (wishes.witness ? 0.85 : 0.5) + 0.5 : 0;
   const [width, height] = plate ? [2 * half, 2 * half] : [job.sheet.widthMm + 1, job.sheet.heightMm + 1];
   const [left, top] = plate ? [-half, -half] : [-0.5, -job.sheet.heightMm - 0.5];

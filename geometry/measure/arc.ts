@@ -74,3 +74,11 @@ export function pointOnArc(arc: Arc, share: number): Point {
 export function sides(contour: Contour): [Vertex, Vertex][] {
   return contour.map((a, i) => [a, contour[(i + 1) % contour.length] ?? a]);
 }
+
+/** A circle as two half circles, begun at its right end; counter-clockwise, with a bulge of -1 clockwise. */
+export function circleContour(radiusMm: number, at: Point = { x: 0, y: 0 }, bulge: 1 | -1 = 1): Contour {
+  return [
+    { x: at.x + radiusMm, y: at.y, bulge },
+    { x: at.x - radiusMm, y: at.y, bulge },
+  ];
+}

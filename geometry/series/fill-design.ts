@@ -1,5 +1,5 @@
 import { isText } from '../design/kinds.ts';
-import { LONGEST_TEXT } from '../design/limits.ts';
+import { LONGEST_TEXT, MOST_PLATES } from '../design/limits.ts';
 import { problemFor } from '../design/say-where.ts';
 import { designSchema, type Design } from '../design/schema.ts';
 import { visible } from '../design/visible.ts';
@@ -12,7 +12,6 @@ const PLACE = /\{([^{}\n]{1,80})\}/g;
 
 /** Columns of these names say how many plates of the row are wanted, unless a text asks for them. */
 const QUANTITY_COLUMNS = ['quantity', 'qty', 'menge', 'anzahl', 'quantité', 'cantidad'];
-const MOST_PLATES = 100_000;
 /** Columns that a sentence lists. */
 const MOST_NAMED = 8;
 

@@ -72,7 +72,7 @@ export function runSeries(
 ): { readonly steps: AsyncGenerator<SeriesStep, void> } | Refused {
   const form = fillDesign(design, columns);
   if ('problem' in form) return form;
-  // An await between rows lets the caller's own waiting (files, messages, a press on Cancel) take its turn.
+  // Asynchronous so that callers may wait between rows for what they need; it waits for nothing itself.
   async function* steps(): AsyncGenerator<SeriesStep, void> {
     for (const [i, row] of rows.entries()) {
       if (tools.signal?.aborted) return;

@@ -1,6 +1,7 @@
 import { checkSheet, type NestFault } from './check-nest.ts';
 import { crowdOf, isFree, touching, corners, near } from './crowd.ts';
-import { turned, wasteInPlace } from './place-waste.ts';
+import { turnPoint } from '../measure/clock.ts';
+import { wasteInPlace } from './place-waste.ts';
 import { apart, discOf, isRound, roomOfSheet, roomOfWaste, widestIn, type Disc, type Room } from './room.ts';
 import { usedShare } from './sheet-use.ts';
 import type { NestedSheet, NestGaps, PlacedPlate, PlateWish } from './sheets.ts';
@@ -81,7 +82,7 @@ export function turnOnSheets(
     const plates = sheet.plates.map((one) => {
       if (one === plate) return { ...one, turnDeg: roundTurn(turnDeg), locked: true };
       if (!own.has(one.id)) return one;
-      const { x, y } = turned({ x: one.x - plate.x, y: one.y - plate.y }, by);
+      const { x, y } = turnPoint({ x: one.x - plate.x, y: one.y - plate.y }, by);
       return { ...one, x: plate.x + x, y: plate.y + y, turnDeg: roundTurn(one.turnDeg + by) };
     });
     return withPlates(sheet, plates, wishes);

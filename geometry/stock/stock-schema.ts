@@ -19,7 +19,7 @@ const number = (least: number, most: number) => z.number().check(z.gte(least), z
 const sourced = (least: number, most: number) => z.strictObject({ value: number(least, most), source });
 const THICKEST_MM = 200;
 
-export const familySchema = z.enum(['metal', 'plastic', 'wood']);
+const familySchema = z.enum(['metal', 'plastic', 'wood']);
 const kind = z.enum(['laser', 'jet', 'router', 'plasma']);
 /** What in a material makes it dangerous: chlorine (PVC, vinyl), chromium (stainless steel). */
 const holds = z.enum(['chlorine', 'chromium']);

@@ -1,5 +1,6 @@
 import type { DriftWishes } from '../../geometry/cutplan/judge-drift.ts';
 import { placeWitness, type WitnessMark } from '../../geometry/cutplan/witness.ts';
+import { seeded } from '../judge/seeded.ts';
 import type { NestedSheet, PlacedPlate } from '../../geometry/sheet/sheets.ts';
 
 export const WISHES = { kerfMm: 0.2, leastWebMm: 1.5, leastOpeningMm: 0.6, leadInMm: 3, edgeMm: 10 };
@@ -44,14 +45,8 @@ export function offsetOf(mark: WitnessMark, moved: Moved, noise: () => number = 
   };
 }
 
-/** Gaussian noise from a seed (mulberry32 and Box-Muller). */
+/** Gaussian noise from a seed (Box-Muller). */
 export function gaussian(seed: number, sigma: number): () => number {
-  let state = seed;
-  const uniform = () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-  return () => sigma * Math.sqrt(-2 * Math.log(1 - uniform())) * Math.cos(2 * Math.PI * uniform());
+  const random = seeded(seed);
+  return () => sigma * Math.sqrt(-2 * Math.log(1 - random.next())) * Math.cos(2 * Math.PI * random.next());
 }

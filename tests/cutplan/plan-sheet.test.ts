@@ -5,28 +5,16 @@ import { heatMap } from '../../geometry/cutplan/heat-map.ts';
 import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
 import { planSheet } from '../../geometry/cutplan/plan-sheet.ts';
 import { planSheets } from '../../geometry/cutplan/plan-sheets.ts';
-import type { CutPass, CutSettings, SheetPlan } from '../../geometry/cutplan/sheet-plan.ts';
+import type { CutPass, SheetPlan } from '../../geometry/cutplan/sheet-plan.ts';
 import { slugMends, waysSaved } from '../../geometry/cutplan/slug-mends.ts';
 import { placeWitness } from '../../geometry/cutplan/witness.ts';
 import { readDesign } from '../../geometry/design/read-design.ts';
 import { makePlate } from '../../geometry/make-plate.ts';
 import type { NestedSheet, PlacedPlate } from '../../geometry/sheet/sheets.ts';
 import { createStore } from '../../geometry/solve-store.ts';
+import { LASER } from '../figures/cut/demo-sheet.ts';
 import { judgeSheetPlan } from '../judge/judge-sheet-plan.ts';
 import { type PoolPlate, ringPlate } from '../judge/random-sheet.ts';
-
-const SETTINGS: CutSettings = {
-  kerfMm: 0.2,
-  feedMmMin: 4000,
-  pierceS: 0.3,
-  accelerationMmS2: 5000,
-  rapidMmMin: 60000,
-  cornerMm: 0.05,
-  raiseS: 0.5,
-  leadInMm: 3,
-  slats: { pitchMm: 30, edgeMm: 3 },
-  coolS: 10,
-};
 
 let small: PoolPlate;
 let sheet: NestedSheet;
@@ -52,11 +40,11 @@ beforeAll(async () => {
     place('half#3', small, 500, 250, { inside: 'ring#1' }),
   ];
   sheet = { kind: 'test', number: 1, widthMm: 700, heightMm: 580, gone: [], plates, usedShare: 0 };
-  plan = planSheet(sheet, plans, SETTINGS);
+  plan = planSheet(sheet, plans, LASER);
 });
 
 describe('a sheet', () => {
-  it('has no fault that the judge finds', () => expect(judgeSheetPlan(plan, sheet, SETTINGS)).toEqual([]));
+  it('has no fault that the judge finds', () => expect(judgeSheetPlan(plan, sheet, LASER)).toEqual([]));
 
   it('cuts every contour of every plate once', () => {
     const wanted = sheet.plates.flatMap((p) => plans.get(p.wish)!.contours.map((c) => `${p.id}/${c.id}`));
@@ -69,10 +57,10 @@ describe('a sheet', () => {
     expect(at('ring#1/middle')).toBeLessThan(at('ring#1/rim'));
   });
 
-  it('is the same every time', () => expect(planSheet(sheet, plans, SETTINGS)).toEqual(plan));
+  it('is the same every time', () => expect(planSheet(sheet, plans, LASER)).toEqual(plan));
 
   it('tells what is too narrow for a wide kerf', () => {
-    const wide = planSheet(sheet, plans, { ...SETTINGS, kerfMm: 4 });
+    const wide = planSheet(sheet, plans, { ...LASER, kerfMm: 4 });
     expect(wide.notes.some((n) => n.kind !== 'tight' && n.sentence.includes('narrower than the kerf'))).toBe(true);
     const cut = new Set(wide.passes.map((p) => p.id));
     const lost = new Set(wide.notes.filter((n) => n.kind === 'lost').map((n) => `${n.plate}/${n.contour}`));
@@ -82,9 +70,9 @@ describe('a sheet', () => {
   it('has witness marks put in, and its ways lead past them', () => {
     const { marks } = placeWitness(sheet, { kerfMm: 0.2, leastWebMm: 2, leastOpeningMm: 1, leadInMm: 3, edgeMm: 5 });
     expect(marks.length).toBeGreaterThan(0);
-    const marked = planSheet(sheet, plans, SETTINGS, { marks });
+    const marked = planSheet(sheet, plans, LASER, { marks });
     expect(marked.passes.filter((p) => p.kind === 'witness')).toHaveLength(2 * marks.length);
-    expect(judgeSheetPlan(marked, sheet, SETTINGS)).toEqual([]);
+    expect(judgeSheetPlan(marked, sheet, LASER)).toEqual([]);
   });
 
   it('is planned once for equal sheets, whose plates only have other names', () => {
@@ -93,9 +81,9 @@ describe('a sheet', () => {
       number: 2,
       plates: sheet.plates.map((p) => ({ ...p, id: `${p.id}0`, ...(p.inside && { inside: `${p.inside}0` }) })),
     };
-    const [first, second] = [...planSheets([sheet, other], plans, SETTINGS)];
+    const [first, second] = [...planSheets([sheet, other], plans, LASER)];
     expect(first).toEqual(plan);
-    expect(second).toEqual(planSheet(other, plans, SETTINGS));
+    expect(second).toEqual(planSheet(other, plans, LASER));
   });
 });
 
@@ -105,7 +93,7 @@ describe('the judge', () => {
     passes: plan.passes.map((p) => (p.id === id ? change(p) : p)),
   });
   const opening = () => plan.passes.find((p) => p.kind === 'opening' && p.plate === 'half#1')!;
-  const faults = (of: SheetPlan) => judgeSheetPlan(of, sheet, SETTINGS).join('\n');
+  const faults = (of: SheetPlan) => judgeSheetPlan(of, sheet, LASER).join('\n');
 
   it('finds a rim that is cut too early', () => {
     const rim = plan.passes.find((p) => p.id === 'half#1/rim')!;
@@ -133,18 +121,18 @@ describe('the judge', () => {
 
 describe('heat and pieces', () => {
   it('is hottest where cuts follow each other closely, and less when everything cools at once', () => {
-    const sum = (coolS: number) => heatMap(plan, { ...SETTINGS, coolS }).passes.reduce((s, p) => s + p.heat, 0);
+    const sum = (coolS: number) => heatMap(plan, { ...LASER, coolS }).passes.reduce((s, p) => s + p.heat, 0);
     expect(sum(10)).toBeGreaterThan(sum(1));
     expect(sum(1e-6)).toBeCloseTo(0, 9);
   });
 
   it('offers turns that lower the number of pieces that tip, as planned again they do', () => {
-    const mends = slugMends(plan, sheet, plans, SETTINGS);
+    const mends = slugMends(plan, sheet, plans, LASER);
     const turn = mends.find((m) => m.kind === 'turn');
     expect(turn).toBeDefined();
     if (turn?.kind !== 'turn') return;
     const plates = sheet.plates.map((p) => (p.id === turn.plate ? { ...p, turnDeg: turn.turnDeg } : p));
-    const again = planSheet({ ...sheet, plates }, plans, SETTINGS);
+    const again = planSheet({ ...sheet, plates }, plans, LASER);
     const tips = again.slugs.filter((s) => s.plate === turn.plate).reduce((s, p) => s + p.tips, 0);
     expect(tips).toBeCloseTo(turn.after, 6);
     expect(tips).toBeLessThan(turn.before);
@@ -153,14 +141,14 @@ describe('heat and pieces', () => {
   it('cuts a spot at the moment that the plan says, corners counted', () => {
     // A lazy head takes longer over the same lines, so each spot has cooled more before its neighbour comes.
     const sum = (accelerationMmS2: number) =>
-      heatMap(plan, { ...SETTINGS, accelerationMmS2 }).passes.reduce((s, p) => s + p.heat, 0);
+      heatMap(plan, { ...LASER, accelerationMmS2 }).passes.reduce((s, p) => s + p.heat, 0);
     expect(sum(200)).toBeLessThan(0.95 * sum(20_000));
   });
 
   it('holds by tabs the pieces that are named, and no others', () => {
     const [one, two] = plan.slugs.filter((s) => !s.pass.endsWith('/rim'));
     const held = new Set([two!.pass, 'half#1/rim']);
-    const again = planSheet(sheet, plans, SETTINGS, { held });
+    const again = planSheet(sheet, plans, LASER, { held });
     expect(again.slugs.filter((s) => s.isTabbed).map((s) => s.pass)).toEqual([two!.pass]);
     expect(again.passes.filter((p) => p.tabsMm).map((p) => p.id)).toEqual([two!.pass]);
     expect(again.slugs.find((s) => s.pass === one!.pass)!.isTabbed).toBe(false);
@@ -174,8 +162,8 @@ describe('heat and pieces', () => {
     );
     const word = words.find((w) => waysSaved(plan, 'half#1', new Set([w]), risky) > 0)!;
     const last = new Set([word]);
-    const again = planSheet(sheet, plans, SETTINGS, { last });
-    expect(judgeSheetPlan(again, sheet, SETTINGS)).toEqual([]);
+    const again = planSheet(sheet, plans, LASER, { last });
+    expect(judgeSheetPlan(again, sheet, LASER)).toEqual([]);
     const after = of(again).map((p) => p.word);
     expect(after.slice(after.indexOf(word)).every((w) => w === word)).toBe(true);
     expect(waysSaved(again, 'half#1', last, risky)).toBe(0);
@@ -193,13 +181,13 @@ describe('heat and pieces', () => {
       plates: sheet.plates.map((p) => ({ ...p, id: `${p.id}0`, ...(p.inside && { inside: `${p.inside}0` }) })),
     };
     const held = new Set([plan.slugs.find((s) => s.plate === 'half#1' && !s.pass.endsWith('/rim'))!.pass]);
-    const [first, second] = [...planSheets([sheet, other], plans, SETTINGS, { held })];
+    const [first, second] = [...planSheets([sheet, other], plans, LASER, { held })];
     expect(first!.slugs.filter((s) => s.isTabbed)).toHaveLength(1);
     expect(second!.slugs.filter((s) => s.isTabbed)).toHaveLength(0);
   });
 
   it('holds pieces above the limit by tabs where that is wished', () => {
-    const held = planSheet(sheet, plans, SETTINGS, { tabs: true });
+    const held = planSheet(sheet, plans, LASER, { tabs: true });
     const tabbed = held.slugs.filter((s) => s.isTabbed);
     expect(tabbed.length).toBeGreaterThan(0);
     for (const { pass } of tabbed) expect(held.passes.find((p) => p.id === pass)!.tabsMm).toHaveLength(2);

@@ -7,7 +7,7 @@ import { designText } from '../../../geometry/design/write-design.ts';
 import type { RowReport } from '../../../geometry/command/series-report.ts';
 
 /** The demo's cask series with its number and lot left to rows. */
-export function seriesDesign(): string {
+function seriesDesign(): string {
   const demo = JSON.parse(
     readFileSync(new URL('../../../web/demo/cask-series.json', import.meta.url), 'utf8'),
   ) as Design;

@@ -94,7 +94,7 @@ function RevisionRow({ revision, isNow, onBack }: RevisionRowProps) {
         <p className={css.when}>
           {momentWords(at)} · <span className={css.print}>{fingerprint.slice(0, 8)}</span>
         </p>
-        {approval && (
+        {approval && why !== '' && (
           <p className={css.approved}>
             {t('proof.standing.approved', { name: approval.name, at: momentWords(approval.at) })}
           </p>

@@ -259,6 +259,7 @@ export const PACKAGES: readonly PackageRule[] = [
     instead: 'the barrel in three dimensions is drawn in web/cask/, which loads only when it is looked at',
   },
   { name: /^(react|react-dom|lucide-react)$/, only: ['web/'], instead: 'geometry/ and fonts/ know no screen' },
+  { name: /^i18next$/, only: ['web/words/'], instead: 'say it with t() of web/words/t.ts' },
   {
     name: /^(dompurify|svgpath)$/,
     only: ['web/artwork/'],

@@ -1,9 +1,11 @@
 import { words as first } from './en/english-first.ts';
 import type { Language } from './languages.ts';
-import type { Words } from './lookup.ts';
 
 /** What comes over the wire together: words that are asked for at the same time. */
 export type Group = 'first' | 'work' | 'cut' | 'proof';
+
+/** Words by part and name. */
+export type Words = Readonly<Record<string, object>>;
 
 /**
  * Where each group's words are, in every language. Only what English says until the first plate is in sight is at

@@ -1,13 +1,27 @@
+import { createInstance } from 'i18next';
 import { words as first } from './en/english-first.ts';
 import { BOOKS, type Group } from './groups.ts';
 import type { Key } from './keys.ts';
 import type { Language } from './languages.ts';
-import { lookUp, type Values, type Words } from './lookup.ts';
+
+/** What is put into a sentence by name; `count` also chooses between one and many. */
+export type Values = Readonly<Record<string, string | number>>;
+
+const book = createInstance();
+// English is at hand, so this is done before the next line.
+void book.init({
+  lng: 'en',
+  fallbackLng: 'en',
+  defaultNS: 'words',
+  resources: { en: { words: first } },
+  initAsync: false,
+  nsSeparator: false,
+  // React escapes by itself.
+  interpolation: { escapeValue: false },
+});
 
 let language: Language = 'en';
-/** The parts that are there, by language. */
-const books: Record<Language, Words> = { en: first, de: {}, fr: {}, es: {} };
-/** The groups asked for so far; another language brings as much. */
+/** What is asked for so far; another language brings as much. */
 const wanted = new Set<Group>(['first']);
 /** What is there, as `de work`. */
 const there = new Set(['en first']);
@@ -18,16 +32,16 @@ const there = new Set(['en first']);
  */
 export function t(key: Key, values: Values = {}): string {
   const part = key.slice(0, key.indexOf('.'));
-  if (!Object.hasOwn(books[language], part)) {
+  if (book.getResource(language, 'words', part) === undefined) {
     // eslint-disable-next-line no-console -- a mistake in the program, told to whoever tests it; a person gets English
     console.error(`the words of ${key} have not been loaded`);
   }
-  return found(key, values) ?? key;
+  return book.t(key, options(values));
 }
 
 /** A word that stands in a record of its own (`materials.mild-steel.name`), with the record's English. */
 export function recordWord(key: string, inEnglish: string, values: Values = {}): string {
-  return found(key, values) ?? inEnglish;
+  return /^[\w.-]+$/.test(key) ? book.t(key, { ...options(values), defaultValue: inEnglish }) : inEnglish;
 }
 
 /** The language spoken now. */
@@ -52,6 +66,7 @@ export async function speak(next: Language): Promise<void> {
     groups = [...wanted];
     await Promise.all(groups.map((group) => bring(next, group)));
   } while (groups.length < wanted.size);
+  await book.changeLanguage(next);
   language = next;
 }
 
@@ -68,10 +83,12 @@ async function bring(to: Language, group: Group): Promise<void> {
   const name = `${to} ${group}`;
   if (there.has(name)) return;
   const words = await BOOKS[to][group]();
-  books[to] = { ...books[to], ...words };
+  book.addResourceBundle(to, 'words', words);
   there.add(name);
 }
 
-function found(key: string, values: Values): string | undefined {
-  return lookUp(books[language], language, key, values) ?? lookUp(books.en, 'en', key, values);
+/** What a person typed stands among the values: signs in it that mean something to the library stay text. */
+function options(values: Values) {
+  const { count } = values;
+  return { replace: values, nest: false, ...(typeof count === 'number' && { count }) };
 }

@@ -13,7 +13,8 @@
  * 4. Between one stage and the next, the move that is larger than its own uncertainty says where it happened.
  */
 import type { Point } from '../shapes.ts';
-import { amount, inMm, say } from '../words/say.ts';
+import { amount, inMm } from '../words/say.ts';
+import { sayOfCut } from '../words/say-cut.ts';
 import type { Wording } from '../words/wording.ts';
 import { register, type Registration } from './registration.ts';
 import type { WitnessMark } from './witness.ts';
@@ -185,11 +186,11 @@ function sentencesFor(report: Omit<DriftReport, 'sentences'>, shown: StageDrift)
   const verdict = { pass: 'drift.pass', fail: 'drift.fail', unproven: 'drift.unproven' } as const;
   const stages = report.stages.length;
   return [
-    say(verdict[report.verdict], values),
+    sayOfCut(verdict[report.verdict], values),
     ...(report.movedIn === undefined || stages < 2
       ? []
-      : [say('drift.movedIn', { stage: amount(report.movedIn), of: amount(stages) })]),
-    ...(shown.turnDeg === undefined ? [say('drift.turnUnknown')] : []),
-    ...report.doubtful.map((mark) => say('drift.doubtfulMark', { mark })),
+      : [sayOfCut('drift.movedIn', { stage: amount(report.movedIn), of: amount(stages) })]),
+    ...(shown.turnDeg === undefined ? [sayOfCut('drift.turnUnknown')] : []),
+    ...report.doubtful.map((mark) => sayOfCut('drift.doubtfulMark', { mark })),
   ];
 }

@@ -2,7 +2,8 @@ import type { Stock } from '../design/schema.ts';
 import type { NestGaps, SheetKind } from '../sheet/sheets.ts';
 import { materialWords, processWords } from '../stock/record-key.ts';
 import { materialIn, type Process, processIn, type StockBook } from '../stock/stock-book.ts';
-import { inMm, refused, say } from '../words/say.ts';
+import { inMm, say } from '../words/say.ts';
+import { refusedCut } from '../words/say-cut.ts';
 import type { Refused } from '../words/wording.ts';
 import type { CutSettings } from './sheet-plan.ts';
 
@@ -16,17 +17,17 @@ type SpeedRow = Process['cutting'][number]['rows'][number];
 export function settingsFor(book: StockBook, stock: Stock): CutSettings | Refused {
   const process = processIn(book, stock.process);
   const material = materialIn(book, stock.material);
-  if (!process) return refused('cost.noProcess', { process: stock.process });
+  if (!process) return refusedCut('cost.noProcess', { process: stock.process });
   const pair = {
     process: processWords(process),
     material: material ? materialWords(material) : say('names.text', { text: stock.material }),
   };
   const rows = process.cutting.find((c) => c.materials.includes(stock.material))?.rows ?? [];
-  if (rows.length === 0) return refused('cost.noSpeed', pair);
+  if (rows.length === 0) return refusedCut('cost.noSpeed', pair);
   const row = rowAt(rows, stock.thicknessMm);
   const last = rows.at(-1)!;
   if (!row)
-    return refused('cost.tooThick', {
+    return refusedCut('cost.tooThick', {
       ...pair,
       thickness: inMm(stock.thicknessMm, 2),
       most: inMm(last.thicknessMm, 2),

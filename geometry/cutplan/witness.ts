@@ -12,7 +12,7 @@
 import type { Finding } from '../findings.ts';
 import type { Circle, NestedSheet, PlacedPlate } from '../sheet/sheets.ts';
 import type { Point } from '../shapes.ts';
-import { said } from '../words/say.ts';
+import { saidOfCut } from '../words/say-cut.ts';
 
 export interface WitnessMark {
   /** `wish#3/witness1`. */
@@ -156,6 +156,8 @@ function noRoom(plate: PlacedPlate, found: number): Finding {
     severity: 'look',
     place: { kind: 'point', at: { x: plate.x, y: plate.y }, radiusMm: plate.diameterMm / 2 },
     elementIds: [],
-    ...(found === 0 ? said('drift.noWitness', { plate: plate.id }) : said('drift.fewWitnesses', { plate: plate.id })),
+    ...(found === 0
+      ? saidOfCut('drift.noWitness', { plate: plate.id })
+      : saidOfCut('drift.fewWitnesses', { plate: plate.id })),
   };
 }

@@ -1,5 +1,6 @@
 import { GRID_MM } from '../units.ts';
-import { inMm, said, type SaidKey } from '../words/say.ts';
+import { inMm } from '../words/say.ts';
+import { saidOfCut, type CutKey } from '../words/say-cut.ts';
 import type { WordValues, Wording } from '../words/wording.ts';
 import type { NestedSheet, NestGaps, PlacedPlate, PlateWish, SheetKind } from './sheets.ts';
 
@@ -131,6 +132,6 @@ function checkCounts(
   });
 }
 
-function fault(code: NestFault['code'], plates: readonly string[], key: SaidKey, values: WordValues = {}): NestFault {
-  return { code, plates, ...said(key, { plate: plates[0] ?? '', ...values }) };
+function fault(code: NestFault['code'], plates: readonly string[], key: CutKey, values: WordValues = {}): NestFault {
+  return { code, plates, ...saidOfCut(key, { plate: plates[0] ?? '', ...values }) };
 }

@@ -1,4 +1,5 @@
-import { inMm, said, type SaidKey } from '../words/say.ts';
+import { inMm } from '../words/say.ts';
+import { saidOfCut, type CutKey } from '../words/say-cut.ts';
 import type { WordValues } from '../words/wording.ts';
 import { crowdOf } from './crowd.ts';
 import { fillGaps } from './fill-gaps.ts';
@@ -64,6 +65,6 @@ function whyMissing(wish: PlateWish, count: number, { kinds, gaps }: SoundWishes
     : missed(wish, count, 'nesting.holesInWay', { size: inMm(wish.diameterMm) });
 }
 
-function missed(wish: PlateWish, count: number, key: SaidKey, values: WordValues = {}): MissingPlates {
-  return { wish: wish.id, count, ...said(key, { plate: wish.id, ...values }) };
+function missed(wish: PlateWish, count: number, key: CutKey, values: WordValues = {}): MissingPlates {
+  return { wish: wish.id, count, ...saidOfCut(key, { plate: wish.id, ...values }) };
 }

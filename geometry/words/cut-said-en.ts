@@ -1,4 +1,4 @@
-/** What the kernel says of drift, rows and files of a sheet, in English: parts of the one table in said-en.ts. */
+/** What the kernel says of a sheet: its plates' places, drift, rows, cost and files; said by say-cut.ts. */
 export const CUT_SAID_EN = {
   cost: {
     noProcess: 'Nobody here knows the process “{{process}}”. Choose another.',
@@ -19,6 +19,24 @@ export const CUT_SAID_EN = {
     turnUnknown: 'One mark alone shows no turn. Measure a second one to be sure.',
     unproven:
       'The measuring is not fine enough to say: {{moved}} was found, {{limit}} is allowed, and the measuring may err by {{uncertainty}}. Measure again, finer or at more marks.',
+  },
+  nesting: {
+    closeToEdge: '“{{plate}}” reaches {{past}} into the margin of its sheet. Move it inwards.',
+    closeToHole: '“{{plate}}” is {{past}} too near a hole that the remnant had before. Move it away.',
+    closeToPlate: '“{{plate}}” and “{{other}}” are {{past}} too near each other. Move one of them away.',
+    countWrong: '“{{plate}}” is on the sheets {{count}} times and is wanted {{wanted}} times. Place the plates anew.',
+    holesInWay:
+      'A plate of {{size}} (“{{plate}}”) finds no room between the holes of the sheets there are. Add a whole sheet.',
+    noSheets: 'There is no sheet to cut “{{plate}}” from. Add one to the rack.',
+    nonsense: 'The size or the number of “{{plate}}” makes no sense. Give a diameter and a whole number of plates.',
+    notInWaste: '“{{plate}}” does not lie wholly in the waste of “{{other}}”. Move it to the middle of the opening.',
+    sheetUnknown: 'Sheet {{number}} of “{{kind}}” is not on the rack. Place the plates anew.',
+    strangePlate:
+      '“{{plate}}” is not in the list, has another size there, or stands on the sheets twice. Place the plates anew.',
+    tooLarge:
+      'A plate of {{size}} (“{{plate}}”) fits on no sheet: with margins kept, the largest plate that can be cut is {{most}}. Add a larger sheet or make the plate smaller.',
+    twice: '“{{plate}}” stands in the list twice; only the first was placed. Put both numbers together.',
+    usedUp: '{{count}} × “{{plate}}” found no place: the sheets are used up. Add sheets, or ask for fewer.',
   },
   series: {
     cellsMany:

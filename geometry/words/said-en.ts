@@ -1,4 +1,3 @@
-import { CUT_SAID_EN } from './cut-said-en.ts';
 import { LETTERING_SAID_EN } from './lettering-said-en.ts';
 import { REASONS_EN } from './reasons-en.ts';
 
@@ -7,7 +6,6 @@ import { REASONS_EN } from './reasons-en.ts';
  * `{{name}}` is filled in. The page has the same keys in its other languages; a test holds them against this table.
  */
 export const SAID_EN = {
-  ...CUT_SAID_EN,
   ...LETTERING_SAID_EN,
   reasons: REASONS_EN,
   findings: {
@@ -209,24 +207,6 @@ export const SAID_EN = {
     strands: 'strands',
     text: '“{{text}}”',
     underTorch: 'under a torch',
-  },
-  nesting: {
-    closeToEdge: '“{{plate}}” reaches {{past}} into the margin of its sheet. Move it inwards.',
-    closeToHole: '“{{plate}}” is {{past}} too near a hole that the remnant had before. Move it away.',
-    closeToPlate: '“{{plate}}” and “{{other}}” are {{past}} too near each other. Move one of them away.',
-    countWrong: '“{{plate}}” is on the sheets {{count}} times and is wanted {{wanted}} times. Place the plates anew.',
-    holesInWay:
-      'A plate of {{size}} (“{{plate}}”) finds no room between the holes of the sheets there are. Add a whole sheet.',
-    noSheets: 'There is no sheet to cut “{{plate}}” from. Add one to the rack.',
-    nonsense: 'The size or the number of “{{plate}}” makes no sense. Give a diameter and a whole number of plates.',
-    notInWaste: '“{{plate}}” does not lie wholly in the waste of “{{other}}”. Move it to the middle of the opening.',
-    sheetUnknown: 'Sheet {{number}} of “{{kind}}” is not on the rack. Place the plates anew.',
-    strangePlate:
-      '“{{plate}}” is not in the list, has another size there, or stands on the sheets twice. Place the plates anew.',
-    tooLarge:
-      'A plate of {{size}} (“{{plate}}”) fits on no sheet: with margins kept, the largest plate that can be cut is {{most}}. Add a larger sheet or make the plate smaller.',
-    twice: '“{{plate}}” stands in the list twice; only the first was placed. Put both numbers together.',
-    usedUp: '{{count}} × “{{plate}}” found no place: the sheets are used up. Add sheets, or ask for fewer.',
   },
   reading: {
     archive: 'This is a packed archive. Unpack it and choose the TTF, OTF or WOFF file inside.',

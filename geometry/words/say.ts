@@ -22,7 +22,10 @@ export function sayFrom(table: Templates, key: string, values: WordValues): Word
 
 /** A sentence for a finding: in English, and as what other languages need. It begins with a capital. */
 export function said(key: SaidKey, values: WordValues = {}): { readonly sentence: string; readonly words: Wording } {
-  const words = say(key, values);
+  return saidAs(say(key, values));
+}
+
+export function saidAs(words: Wording): { readonly sentence: string; readonly words: Wording } {
   return { sentence: capitalised(words.english), words };
 }
 

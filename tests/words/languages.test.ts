@@ -4,6 +4,7 @@ import { FACES } from '../../fonts/catalogue.ts';
 import { BARRELS } from '../../geometry/barrel/barrels.ts';
 import { MOTIFS } from '../../geometry/motifs/catalogue.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
+import { CUT_SAID_EN } from '../../geometry/words/cut-said-en.ts';
 import { APPROVAL_EN } from '../../geometry/words/approval-said-en.ts';
 import { DOCUMENT_EN } from '../../geometry/words/document-en.ts';
 import { ORDER_SAID_EN } from '../../geometry/words/order-said-en.ts';
@@ -54,6 +55,7 @@ function sourceOf(folders: readonly string[]): string {
 
 /** What the kernel says beyond the table that the page always has, table by table. */
 const TABLES = {
+  ...CUT_SAID_EN,
   ...ORDER_SAID_EN,
   ...DOCUMENT_EN,
   ...SHOP_SAID_EN,

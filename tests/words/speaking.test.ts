@@ -30,6 +30,31 @@ describe('speaking', () => {
       }
     }
   });
+  // plural rules of Unicode CLDR 44: French counts 0 as one, English, German and Spanish as many
+  it.each([
+    ['en', 0, '0 bridges by hand'],
+    ['en', 1, '1 bridge by hand'],
+    ['en', 2, '2 bridges by hand'],
+    ['de', 0, '0 Stege von Hand'],
+    ['de', 1, '1 Steg von Hand'],
+    ['fr', 0, '0 ATTACHE'],
+  ] as const)('in %s counts %d as “%s”', async (language, count, said) => {
+    await speak(language);
+    expect(t('bridges.count', { count })).toBe(said);
+  });
+  it('finds no word where none is: neither in a part, nor in a word, nor in what objects have by birth', async () => {
+    for (const language of ['en', 'de'] as const) {
+      await speak(language);
+      for (const path of ['page', 'page.nothing', 'page.name.length', 'page.__proto__', 'constructor', '', '.']) {
+        expect(recordWord(path, 'as it stands')).toBe('as it stands');
+      }
+    }
+  });
+  it('fills its gaps once, whatever stands in what fills them', () => {
+    expect(t('begin.opened', { title: '{{title}} {{count}} $& $1 $t(page.name)' })).toContain(
+      '{{title}} {{count}} $& $1 $t(page.name)',
+    );
+  });
   it('says a record it does not know in the record’s English, and nothing for a path that is none of ours', async () => {
     await speak('es');
     expect(recordWord('materials.unobtainium.name', 'Unobtainium')).toBe('Unobtainium');

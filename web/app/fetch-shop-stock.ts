@@ -1,5 +1,6 @@
-import { BUILT_IN, STARTING_FILE } from '../../geometry/stock/built-in-stock.ts';
-import type { StockBook } from '../../geometry/stock/stock-book.ts';
+import { bookOf, type StockBook } from '../../geometry/stock/stock-book.ts';
+import { stockMark } from '../../geometry/stock/stock-mark.ts';
+import type { StockFile } from '../../geometry/stock/stock-schema.ts';
 import { sayRefusal } from '../ui/say-refusal.ts';
 import { t } from '../words/t.ts';
 
@@ -9,6 +10,8 @@ const PATIENCE_MS = 5000;
 
 export interface ShopStock {
   readonly book: StockBook;
+  /** Whether these are the shop's own numbers and not those that ship, which workers have. */
+  readonly isOwn: boolean;
   /** Why the shop's own numbers could not be taken; the built-in ones serve. */
   readonly trouble?: () => Promise<string> | string;
 }
@@ -17,27 +20,36 @@ export interface ShopStock {
 export async function fetchShopStock(): Promise<ShopStock> {
   try {
     const answer = await fetch(ADDRESS, { signal: AbortSignal.timeout(PATIENCE_MS) });
-    if (answer.status === 404) return { book: BUILT_IN };
-    if (!answer.ok) return { book: BUILT_IN, trouble: () => t('trouble.stockFetch') };
-    return await bookOfText(await answer.text());
+    if (answer.status === 404) return await builtIn();
+    if (!answer.ok) return await builtIn(() => t('trouble.stockFetch'));
+    return await stockOfText(await answer.text());
   } catch {
-    return { book: BUILT_IN, trouble: () => t('trouble.stockFetch') };
+    return builtIn(() => t('trouble.stockFetch'));
   }
 }
 
-async function bookOfText(text: string): Promise<ShopStock> {
-  if (isShipped(text)) return { book: BUILT_IN };
+async function stockOfText(text: string): Promise<ShopStock> {
+  const shipped = shippedIn(text);
+  if (shipped) return { book: bookOf(shipped), isOwn: false };
   // With the schema it is large, and most visitors never need it.
   const { readStock } = await import('../../geometry/stock/read-stock.ts');
   const read = readStock(text);
-  if ('book' in read) return { book: read.book };
-  return { book: BUILT_IN, trouble: async () => t('trouble.stock', { problem: await sayRefusal(read) }) };
+  if ('book' in read) return { book: read.book, isOwn: true };
+  return builtIn(async () => t('trouble.stock', { problem: await sayRefusal(read) }));
 }
 
-function isShipped(text: string): boolean {
+/** Where the file beside the page serves, a second copy of it need not come. */
+async function builtIn(trouble?: ShopStock['trouble']): Promise<ShopStock> {
+  const { BUILT_IN } = await import('../../geometry/stock/built-in-stock.ts');
+  return { book: BUILT_IN, isOwn: false, ...(trouble && { trouble }) };
+}
+
+/** The file if it is the one that ships (web/serve/shop-stock.ts gave its mark): a test has read it with the schema. */
+function shippedIn(text: string): StockFile | undefined {
   try {
-    return JSON.stringify(JSON.parse(text)) === JSON.stringify(STARTING_FILE);
+    const file = JSON.parse(text) as StockFile;
+    return stockMark(file) === import.meta.env.SHIPPED_STOCK ? file : undefined;
   } catch {
-    return false;
+    return undefined;
   }
 }

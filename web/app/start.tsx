@@ -26,12 +26,9 @@ const stores = {
 const kept = keepDesignSaved(stores);
 const shop = fetchShop();
 const stock = stockOf(fetchShopStock());
-const page: Omit<Page, 'book'> = {
+const page: Omit<Page, 'book' | 'ownBook'> = {
   ...stores,
-  client: startPlateClient(
-    stores.plates,
-    stock.then(({ book }) => book),
-  ),
+  client: startPlateClient(stores.plates, stock.then(forWorkers)),
   own: kept.own,
   list: kept.list,
   newer: createNewerVersionStore(),
@@ -56,10 +53,11 @@ async function start(): Promise<void> {
     stock.then(({ book }) => book),
   );
   keepPlatesMade();
-  const { book, trouble = ofShop } = await stock;
+  const came = await stock;
+  const { book, trouble = ofShop } = came;
   if (trouble !== undefined) stores.ui.getState().set({ notice: await trouble() });
   createRoot(place).render(
-    <PageContext value={{ ...page, book }}>
+    <PageContext value={{ ...page, book, ownBook: forWorkers(came) }}>
       <App />
     </PageContext>,
   );
@@ -75,7 +73,12 @@ function wholeShop(): ReturnType<Page['wholeShop']> {
 /** The stock that the shop's own file brings, or the one beside the page. */
 async function stockOf(beside: Promise<ShopStock>): Promise<ShopStock> {
   const { shop: own } = await shop;
-  return own?.stock ? { book: own.stock } : beside;
+  return own?.stock ? { book: own.stock, isOwn: true } : beside;
+}
+
+/** Only numbers of the shop's own travel with a design: workers have those that ship. */
+function forWorkers({ book, isOwn }: ShopStock): Page['ownBook'] {
+  return isOwn ? book : undefined;
 }
 
 /** Everything else can wait until there is something to see. */

@@ -7,7 +7,6 @@ import { lockOnSheets, moveOnSheets, turnOnSheets } from '../../geometry/sheet/m
 import { restOf } from '../../geometry/sheet/sheet-use.ts';
 import type { NestedSheet } from '../../geometry/sheet/sheets.ts';
 import type { Refused } from '../../geometry/words/wording.ts';
-import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { settingsFor } from '../../geometry/cutplan/settings-for.ts';
 import type { Comparison } from '../../geometry/cutplan/compare.ts';
 import type { Page } from '../app/page-context.ts';
@@ -66,9 +65,7 @@ export interface WantedSo extends Omit<FileWishes, 'outdated'> {
 const MOST_STEPS = 200;
 
 export function createCutWork(page: Page, store: CutStore, play: PlayStore): CutWork {
-  const { book } = page;
-  /** Only numbers of the shop's own travel: the worker has those that ship. */
-  const own = book === BUILT_IN ? undefined : book;
+  const { book, ownBook: own } = page;
   const worker = cutWorker();
   const get = (): CutState => store.getState();
   const set = (part: Partial<CutState>): void => get().set(part);

@@ -1,7 +1,6 @@
 import { proxy, wrap } from 'comlink';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
-import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import type { Day } from '../../geometry/words/calendar.ts';
 import type { PlatesStore } from '../state/plates-store.ts';
@@ -30,12 +29,9 @@ interface Job {
 
 /**
  * Speaks with the worker that makes the plates, and puts what comes back where the page looks. Every question waits for
- * the shop's book.
+ * the shop's own book, undefined where it has none and the worker's serves.
  */
-export function startPlateClient(store: PlatesStore, shop: Promise<StockBook>): PlateClient {
-  /** Only numbers of the shop's own travel with a design: the worker has those that ship. */
-  const own = shop.then((book) => (book === BUILT_IN ? undefined : book));
-
+export function startPlateClient(store: PlatesStore, own: Promise<StockBook | undefined>): PlateClient {
   let remote = open();
 
   function open(): { readonly worker: Worker; readonly api: PlateApi; readonly broken: Promise<never> } {

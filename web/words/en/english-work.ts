@@ -1,3 +1,4 @@
+import { CUT_SAID_EN } from '../../../geometry/words/cut-said-en.ts';
 import { SAID_EN } from '../../../geometry/words/said-en.ts';
 import advice from './advice.json';
 import approved from './approved.json';
@@ -20,8 +21,9 @@ import take from './take.json';
 
 /** What the panels, the stage and the dialogs say, and what the kernel says of a plate, in English, part by part. */
 export const words = {
-  // It stands in the kernel, once.
+  // They stand in the kernel, once.
   ...SAID_EN,
+  ...CUT_SAID_EN,
   advice,
   approved,
   artwork,

@@ -1,5 +1,4 @@
 import { useRef, useState } from 'react';
-import { BASE } from '../../geometry/approval/options.ts';
 import { usePage } from '../app/page-context.ts';
 import { Button } from '../ui/Button.tsx';
 import { Choice } from '../ui/Choice.tsx';
@@ -66,13 +65,18 @@ export function OptionsPart() {
               base={base.design}
               onDone={(sentence) => {
                 setSaid({ sentence, undo: true });
-                title.current?.focus({ preventScroll: option.id !== BASE });
+                title.current?.focus();
               }}
             />
           </li>
         ))}
       </ul>
-      <AddOption onAdded={(sentence) => setSaid({ sentence, undo: true })} />
+      <AddOption
+        onAdded={(sentence) => {
+          setSaid({ sentence, undo: true });
+          title.current?.focus();
+        }}
+      />
     </section>
   );
 }

@@ -59,11 +59,15 @@ export function SendLink({ to }: SendLinkProps) {
     <div className={css.send}>
       <div className={css.buttons}>
         {canShare && (
-          <Button kind={next ? 'next' : 'plain'} onClick={() => void share()}>
+          <Button kind={next ? 'next' : 'plain'} className={next ? css.first : undefined} onClick={() => void share()}>
             <Share2 size={16} aria-hidden /> {t(`proof.send.share.${to}`)}
           </Button>
         )}
-        <Button kind={next && !canShare ? 'next' : 'plain'} onClick={() => void copy()}>
+        <Button
+          kind={next && !canShare ? 'next' : 'plain'}
+          className={next && !canShare ? css.first : undefined}
+          onClick={() => void copy()}
+        >
           <Link size={16} aria-hidden /> {t(`proof.send.copy.${to}`)}
         </Button>
         <Button kind="plain" onClick={mail}>

@@ -28,7 +28,8 @@ export function optionFacts(
       .map((p) =>
         t('proof.facts.plate', {
           name: p.name,
-          across: lengthWords(plateDiameterMm(design, p).diameterMm, unit),
+          // number and unit stay on one line
+          across: lengthWords(plateDiameterMm(design, p).diameterMm, unit).replace(' ', '\u00a0'),
         }),
       )
       .join(', '),

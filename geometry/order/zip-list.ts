@@ -111,7 +111,7 @@ function checkPlaces(bytes: Uint8Array, view: DataView, listed: readonly ZipEntr
     const next = lying[i + 1]?.at ?? listAt;
     const local = checkLocal(bytes, view, entry, next);
     if (local === undefined) faults.push(faultOf(entry.name, 'orderFault.disagree'));
-    else places.set(entry, { ...entry, dataAt: local.dataAt });
+    else places.set(entry, { ...entry, dataAt: local.dataAt, plain: entry.plain && local.plain });
     at = local?.endAt ?? next;
   }
   if (at !== listAt) faults.push(fault('orderFault.stray'));

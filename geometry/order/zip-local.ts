@@ -28,14 +28,15 @@ const BEHIND = 8;
 
 /**
  * Where a file's packed bytes begin and its record ends (sections 4.3.7 and 4.3.9 of the APPNOTE); undefined where its
- * own header says anything else than the list, or it would reach beyond `to`.
+ * own header says anything else than the list, or it would reach beyond `to`. plain: without an extra field, which may
+ * stand here alone and say another name to other programs (section 4.6.9).
  */
 export function checkLocal(
   bytes: Uint8Array,
   view: DataView,
   entry: ZipEntry,
   to: number,
-): { readonly dataAt: number; readonly endAt: number } | undefined {
+): { readonly dataAt: number; readonly endAt: number; readonly plain: boolean } | undefined {
   const { at, rawName, flags, crc, packed, size } = entry;
   if (at + LOCAL_BYTES + rawName.length > to || view.getUint32(at, true) !== LOCAL_SIGN) return undefined;
   const u16 = (offset: number): number => view.getUint16(at + offset, true);
@@ -49,7 +50,8 @@ export function checkLocal(
   if (!same) return undefined;
   const isBehind = (flags & BEHIND) !== 0;
   if (!saysSizes(view, at + 14, isBehind ? [0, 0, 0] : [crc, packed, size])) return undefined;
-  const dataAt = at + LOCAL_BYTES + rawName.length + u16(28);
+  const extraBytes = u16(28);
+  const dataAt = at + LOCAL_BYTES + rawName.length + extraBytes;
   const dataEnd = dataAt + packed;
   const endAt = dataEnd + (isBehind ? DESCRIPTOR_BYTES : 0);
   if (endAt > to) return undefined;
@@ -57,7 +59,7 @@ export function checkLocal(
     if (view.getUint32(dataEnd, true) !== DESCRIPTOR_SIGN) return undefined;
     if (!saysSizes(view, dataEnd + 4, [crc, packed, size])) return undefined;
   }
-  return { dataAt, endAt };
+  return { dataAt, endAt, plain: extraBytes === 0 };
 }
 
 /** Check sum, length packed and length, one after another. */

@@ -370,6 +370,13 @@ export function damagesOf(order: MadeOrder, other: MadeOrder): readonly Damage[]
       says: /otherwise than Bridgehead does/,
     },
     {
+      name: 'another name in an extra field of its own header only',
+      source: `${FIELDS}, 4.6.9 (Unicode path)`,
+      bytes: entered(svg, { local: { extra: Buffer.from('7570050001deadbe', 'hex') } }),
+      file: svg,
+      says: /otherwise than Bridgehead does/,
+    },
+    {
       name: 'a link in place of a file',
       source: 'CWE-59, link following; APPNOTE 4.4.15',
       bytes: entered('order.txt', { madeBy: 0x0314, attributes: 0xa1ff0000 }),

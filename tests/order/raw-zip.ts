@@ -12,7 +12,12 @@ export interface RawFile {
   readonly madeBy?: number;
   readonly extra?: Uint8Array;
   /** What its own header says otherwise than the list. */
-  readonly local?: { readonly name?: string; readonly method?: number; readonly flags?: number };
+  readonly local?: {
+    readonly name?: string;
+    readonly method?: number;
+    readonly flags?: number;
+    readonly extra?: Uint8Array;
+  };
   readonly attributes?: number;
 }
 
@@ -28,14 +33,15 @@ export function rawZip(files: readonly RawFile[], comment = ''): Buffer {
     const sums = numbers([file.crc ?? crc32(file.bytes), 4], [packed.length, 4], [file.size ?? file.bytes.length, 4]);
     const name = Buffer.from(file.name as string);
     const ownName = Buffer.from(file.local?.name ?? name);
+    const ownExtra = Buffer.from(file.local?.extra ?? extra);
     const isBehind = (flags & 8) !== 0;
     const local = Buffer.concat([
       numbers([0x04034b50, 4], [20, 2], [file.local?.flags ?? flags, 2], [file.local?.method ?? method, 2]),
       numbers([0x28210000, 4]),
       isBehind ? Buffer.alloc(12) : sums,
-      numbers([ownName.length, 2], [extra.length, 2]),
+      numbers([ownName.length, 2], [ownExtra.length, 2]),
       ownName,
-      extra,
+      ownExtra,
       packed,
       isBehind ? Buffer.concat([numbers([0x08074b50, 4]), sums]) : Buffer.alloc(0),
     ]);

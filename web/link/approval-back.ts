@@ -1,3 +1,4 @@
+import { standingOf } from '../../geometry/approval/standing.ts';
 import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import { readDesign } from '../../geometry/design/read-design.ts';
 import type { Design } from '../../geometry/design/schema.ts';
@@ -12,14 +13,17 @@ export type OwnParts = Pick<Page, 'own' | 'list' | 'design' | 'saving'>;
 
 /**
  * A design came by a link with an approval on it. When this browser has that design already, the approval is put on it,
- * and what happened comes back as a sentence; undefined when it is not here, or the link carries no approval.
+ * and what happened comes back as a sentence; undefined when it is not here, or the link carries no approval, or carries
+ * a design that was changed after it was approved: that one is to be looked at, never taken for what was approved.
  */
 export async function approvalBack(from: Design, page: OwnParts, book: StockBook): Promise<string | undefined> {
   const { approval } = from;
-  if (!approval || !(await openTheOne(approval.fingerprint, page, book))) return undefined;
+  const approved = printOf(from, book);
+  if (!approval || standingOf(from, approved).kind !== 'approved') return undefined;
+  if (!(await openTheOne(approved, page, book))) return undefined;
   const { history } = page.design.getState();
   const print = printOf(history.present, book);
-  const when = wasApprovedAs(history.present, print, approval.fingerprint);
+  const when = wasApprovedAs(history.present, print, approved);
   page.design.getState().apply(takeApproval(history.present, from, print));
   await page.own.flush();
   const values = { name: approval.name, title: history.present.title };

@@ -6,6 +6,7 @@ import { perimeterMm, signedAreaMm2 } from '../../geometry/measure/ring.ts';
 import type { Point, Ring } from '../../geometry/shapes.ts';
 import { ARC_FIT_ERROR_MM, GRID_MM } from '../../geometry/units.ts';
 import { circleRing, halfLetter, letterL, mirrored } from '../files/hand-plate.ts';
+import { seeded } from '../judge/seeded.ts';
 
 /** Chords so fine that they stand for the arcs themselves. */
 const FINE_MM = 0.0002;
@@ -36,16 +37,6 @@ function expectFits(ring: Ring, error = ARC_FIT_ERROR_MM): number {
   expect(Math.sign(contourAreaMm2(contour))).toBe(Math.sign(signedAreaMm2(ring)));
   for (const v of contour) expect([v.x, v.y, v.bulge].every(Number.isFinite) && Math.abs(v.bulge) <= 1).toBe(true);
   return contour.length;
-}
-
-/** Seeded, so that a failure comes again (mulberry32). */
-function seeded(seed: number): () => number {
-  return () => {
-    seed = (seed + 0x6d2b79f5) | 0;
-    let t = Math.imul(seed ^ (seed >>> 15), 1 | seed);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
 }
 
 const turned = (ring: Ring, rad: number): Ring =>
@@ -109,7 +100,7 @@ describe('fitArcs', () => {
   });
 
   it.each([1, 2, 3, 4, 5, 6])('holds wavy outlines with grid noise and tiny edges, seed %d', (seed) => {
-    const random = seeded(seed);
+    const random = seeded(seed).next;
     const [a, b, c] = [random(), random(), random()].map((v) => v * 0.25);
     const raw: Point[] = [];
     for (let i = 0; i < 400; i++) {
@@ -124,7 +115,7 @@ describe('fitArcs', () => {
   });
 
   it.each([1, 2, 3, 4])('holds star-shaped polygons of random corners, seed %d', (seed) => {
-    const random = seeded(100 + seed);
+    const random = seeded(100 + seed).next;
     const ring = Array.from({ length: 40 }, (_, i) => {
       const r = 2 + 20 * random();
       return { x: r * Math.cos((i * Math.PI) / 20), y: r * Math.sin((i * Math.PI) / 20) };

@@ -61,7 +61,7 @@ describe('a plate moved by hand', () => {
     const back = moveOnSheets(out.sheets, 's#1', 0, { x: 505, y: 1400 }, BY_HAND);
     expect(found(back.sheets, 's#1')).toMatchObject({ inside: 'o#1', x: 505, y: 1400 });
     expect(back.faults).toEqual([]);
-    // three plates wide of the opening's middle it is drawn to its edge
+    // let go farther from the opening's middle than there is room, it is drawn back to the opening's edge
     const edge = moveOnSheets(out.sheets, 's#1', 0, { x: 540, y: 1400 }, BY_HAND);
     expect(found(edge.sheets, 's#1').x).toBeCloseTo(500 + 130 - 6 - 100, 6);
   });

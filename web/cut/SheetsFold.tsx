@@ -1,5 +1,6 @@
 import { Plus, X } from 'lucide-react';
 import { useState } from 'react';
+import { sheetKindsFor } from '../../geometry/cutplan/settings-for.ts';
 import { usePage, useUi } from '../app/page-context.ts';
 import { Button } from '../ui/Button.tsx';
 import { formatNumber, lengthWords } from '../ui/format-number.ts';
@@ -8,7 +9,7 @@ import { t } from '../words/t.ts';
 import { Check } from '../ui/Check.tsx';
 import { useCut, useCutParts } from './cut-context.ts';
 import css from './folds.module.css';
-import { gapsOf, kindsFor, kindsOf, stockOf } from './order.ts';
+import { gapsOf, kindsOf, stockOf } from './order.ts';
 import { sizeWords } from './sheet-words.ts';
 
 /** What is on the rack, remnants typed in, what stays free; how full the sheets are and what is left over. */
@@ -19,7 +20,7 @@ export function SheetsFold() {
   const state = useCut((s) => s);
   const stock = stockOf(state);
   const gaps = gapsOf(state, book);
-  const all = stock ? kindsFor(stock, book) : [];
+  const all = stock ? sheetKindsFor(book, stock) : [];
   const chosen = new Set(kindsOf(state, book).map(({ id }) => id));
   const { sheets, rest, remnants } = state;
   return (

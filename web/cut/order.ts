@@ -1,4 +1,4 @@
-import { gapsFor } from '../../geometry/cutplan/settings-for.ts';
+import { gapsFor, sheetKindsFor } from '../../geometry/cutplan/settings-for.ts';
 import type { Design, Stock } from '../../geometry/design/schema.ts';
 import type { NestGaps, PlateWish, SheetKind, NestedSheet } from '../../geometry/sheet/sheets.ts';
 import { processIn, type StockBook } from '../../geometry/stock/stock-book.ts';
@@ -20,7 +20,7 @@ export function countOf(item: OrderItem, plateId: string): number {
 }
 
 /** May be placed and cut: nothing stops it, and it is of the order's stock. */
-export function isFit(plate: CutPlate, item: OrderItem, stock: Stock): boolean {
+function isFit(plate: CutPlate, item: OrderItem, stock: Stock): boolean {
   return plate.verdict !== 'stop' && isSameStock(item.design.stock, stock);
 }
 
@@ -37,18 +37,11 @@ export function wishesOf({ items, plates }: Pick<CutState, 'items' | 'plates'>):
   });
 }
 
-/** Whole sheets that this material comes in. */
-export function kindsFor(stock: Stock, book: StockBook): SheetKind[] {
-  return book.sheets
-    .filter(({ materials }) => materials === undefined || materials.includes(stock.material))
-    .map(({ id, widthMm, heightMm, count }) => ({ id, widthMm, heightMm, ...(count !== undefined && { count }) }));
-}
-
 /** What sheets are taken from: those chosen, else the first; and the remnants. */
 export function kindsOf(state: Pick<CutState, 'items' | 'kindIds' | 'remnants'>, book: StockBook): SheetKind[] {
   const stock = stockOf(state);
   if (!stock) return [];
-  const all = kindsFor(stock, book);
+  const all = sheetKindsFor(book, stock);
   const chosen = state.kindIds === undefined ? all.slice(0, 1) : all.filter(({ id }) => state.kindIds?.includes(id));
   return [...chosen, ...state.remnants];
 }

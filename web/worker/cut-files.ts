@@ -1,5 +1,3 @@
-import boldUrl from '@fontsource/source-sans-3/files/source-sans-3-latin-600-normal.woff?url';
-import regularUrl from '@fontsource/source-sans-3/files/source-sans-3-latin-400-normal.woff?url';
 import { cutListCsv } from '../../geometry/files/cut-list.ts';
 import { writeJobDxf } from '../../geometry/files/dxf-job.ts';
 import type { Job } from '../../geometry/files/job.ts';
@@ -9,6 +7,7 @@ import { sheetStem } from '../../geometry/files/job-stem.ts';
 import { safePart } from '../../geometry/files/names.ts';
 import { writeJobSvg } from '../../geometry/files/svg-job.ts';
 import type { FileWishes, SizeWish, WantedJobFile } from './cut-api.ts';
+import { fetchPaperFonts } from './paper-fonts.ts';
 import type { MadeFile } from './plate-api.ts';
 
 /** One file of an order that is planned, or all of them in an archive with what else belongs to it. */
@@ -25,7 +24,7 @@ export async function jobFile(
   };
   if (wanted.kind === 'zip') {
     const { jobZip } = await import('../../geometry/files/job-files.ts');
-    return fileOf(await jobZip(job, wishes, await fonts(), others), 'application/zip');
+    return fileOf(await jobZip(job, wishes, await fetchPaperFonts(), others), 'application/zip');
   }
   const sheet = job.sheets[wanted.sheet];
   if (!sheet) throw new RangeError(`there is no sheet ${wanted.sheet + 1}`);
@@ -35,7 +34,7 @@ export async function jobFile(
   if (wanted.kind === 'list-csv') return text(`${stem}-cut-list.csv`, 'text/csv', cutListCsv(sheet, job.designs));
   if (wanted.kind === 'list-pdf') {
     const { writeCutList } = await import('../../geometry/files/cut-list-pdf.ts');
-    const bytes = await writeCutList(sheet, job.designs, await fonts(), outdated);
+    const bytes = await writeCutList(sheet, job.designs, await fetchPaperFonts(), outdated);
     return fileOf({ name: `${stem}-cut-list.pdf`, bytes }, 'application/pdf');
   }
   const own = wanted.plate ? { ...wishes, plate: wanted.plate } : wishes;
@@ -51,16 +50,4 @@ function lineSize(size: SizeWish): LineWishes['size'] {
 
 function fileOf({ name, bytes }: JobFile, type: string): MadeFile {
   return { name, type, bytes: bytes.slice() };
-}
-
-/** The letters of the lists on paper. */
-async function fonts(): Promise<{ readonly regular: Uint8Array; readonly bold: Uint8Array }> {
-  const [regular, bold] = await Promise.all([regularUrl, boldUrl].map(fetchBytes));
-  return { regular: regular!, bold: bold! };
-}
-
-async function fetchBytes(url: string): Promise<Uint8Array> {
-  const answer = await fetch(url);
-  if (!answer.ok) throw new Error(`${url}: ${answer.status}`);
-  return new Uint8Array(await answer.arrayBuffer());
 }

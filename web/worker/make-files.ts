@@ -1,6 +1,5 @@
-import { strToU8, zipSync, type Zippable } from 'fflate';
-import boldUrl from '@fontsource/source-sans-3/files/source-sans-3-latin-600-normal.woff?url';
-import regularUrl from '@fontsource/source-sans-3/files/source-sans-3-latin-400-normal.woff?url';
+import { strToU8 } from 'fflate';
+import { zipOf } from '../../geometry/adapters/zip-stream.ts';
 import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
 import type { CutPlan } from '../../geometry/cutplan/cut-plan.ts';
 import { shortFingerprint } from '../../geometry/design/fingerprint.ts';
@@ -9,17 +8,14 @@ import { designText } from '../../geometry/design/write-design.ts';
 import { writeDxf } from '../../geometry/files/dxf.ts';
 import { plateFileNames } from '../../geometry/files/names.ts';
 import { writeSvg } from '../../geometry/files/svg.ts';
-import type { SheetFonts } from '../../geometry/files/sheet-page.ts';
 import type { PlateResult } from '../../geometry/plate.ts';
 import { provePlan } from '../../geometry/prove-plan.ts';
 import { ownRules } from '../../geometry/stock/own-rules.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import { fileStem } from './file-stem.ts';
+import { fetchPaperFonts } from './paper-fonts.ts';
 import type { Key } from '../words/keys.ts';
 import type { Made, MadeFile, MadeFiles, Paper, PaperManner, Progress, ProofWish, WantedFile } from './plate-api.ts';
-
-/** A zip carries a time; a fixed one makes the same design give the same bytes. */
-const ZIP_TIME = new Date(2000, 0, 1);
 
 interface Planned {
   readonly plate: PlateResult;
@@ -103,7 +99,7 @@ async function specSheet(
   const [{ writeSpecSheet }, { paperSpeak }, fonts] = await Promise.all([
     import('../../geometry/files/spec-sheet.ts'),
     import('../words/paper-books.ts'),
-    fetchFonts(),
+    fetchPaperFonts(),
   ]);
   const spoken = { ...manner, speak: await paperSpeak(manner.language) };
   const bytes = await writeSpecSheet(design, [...planned.values()], fonts, book, spoken);
@@ -117,7 +113,7 @@ async function proof(
   make: (design: Design, plateId: string, book: StockBook) => Promise<Made>,
   book: StockBook,
 ): Promise<MadeFile | { readonly problem: Key }> {
-  const [{ proofBytes }, fonts] = await Promise.all([import('./make-proof.ts'), fetchFonts()]);
+  const [{ proofBytes }, fonts] = await Promise.all([import('./make-proof.ts'), fetchPaperFonts()]);
   const made = await proofBytes(design, [...planned.values()], wish, make, book, fonts);
   return 'problem' in made ? made : paperFile(design, book, 'proof', made.bytes);
 }
@@ -127,11 +123,6 @@ function paperFile(design: Design, book: StockBook, what: 'proof' | 'spec-sheet'
   return { name: `${fileStem(design.title)}-${print}-${what}.pdf`, type: 'application/pdf', bytes: bytes.slice() };
 }
 
-async function fetchFonts(): Promise<SheetFonts> {
-  const [regular, bold] = await Promise.all([fetchBytes(regularUrl), fetchBytes(boldUrl)]);
-  return { regular, bold };
-}
-
 async function everything(design: Design, planned: ReadonlyMap<string, Planned>, book: StockBook): Promise<MadeFile> {
   const files = [...planned.keys()].flatMap((id) => [
     cutFile(design, 'dxf', id, planned, book),
@@ -139,9 +130,8 @@ async function everything(design: Design, planned: ReadonlyMap<string, Planned>,
   ]);
   files.push(await specSheet(design, planned, book));
   const stem = `${fileStem(design.title)}-${shortFingerprint(design, ownRules(design, book))}`;
-  const content: Zippable = { [`${stem}.json`]: strToU8(designText(design)) };
-  for (const file of files) content[file.name] = file.bytes;
-  return { name: `${stem}.zip`, type: 'application/zip', bytes: zipSync(content, { mtime: ZIP_TIME }).slice() };
+  const bytes = zipOf([{ name: `${stem}.json`, bytes: strToU8(designText(design)) }, ...files]);
+  return { name: `${stem}.zip`, type: 'application/zip', bytes: bytes.slice() };
 }
 
 /** The whole order: cut files of every plate and the papers, with a list that proves them. */
@@ -165,10 +155,4 @@ async function order(
 /** Only whoever asks for an order needs it. */
 function orders() {
   return import('./make-order.ts');
-}
-
-async function fetchBytes(url: string): Promise<Uint8Array> {
-  const answer = await fetch(url);
-  if (!answer.ok) throw new Error(`${url}: ${answer.status}`);
-  return new Uint8Array(await answer.arrayBuffer());
 }

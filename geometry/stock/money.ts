@@ -1,4 +1,4 @@
-/** Currencies that have no two decimals (ISO 4217, from memory); all others have two. */
+/** Currencies and units of account that have no two decimals (ISO 4217, from memory); all others have two. */
 const MINOR_DIGITS: Readonly<Record<string, number>> = {
   ...Object.fromEntries(
     [
@@ -13,6 +13,7 @@ const MINOR_DIGITS: Readonly<Record<string, number>> = {
       'PYG',
       'RWF',
       'UGX',
+      'UYI',
       'VND',
       'VUV',
       'XAF',
@@ -21,6 +22,7 @@ const MINOR_DIGITS: Readonly<Record<string, number>> = {
     ].map((code) => [code, 0]),
   ),
   ...Object.fromEntries(['BHD', 'IQD', 'JOD', 'KWD', 'LYD', 'OMR', 'TND'].map((code) => [code, 3])),
+  ...Object.fromEntries(['CLF', 'UYW'].map((code) => [code, 4])),
 };
 
 /** Decimals of a currency's smallest coin. */

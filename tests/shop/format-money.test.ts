@@ -24,6 +24,7 @@ describe('an amount of money in words', () => {
     [1234500, 'EUR', 'es', '12.345,00 €'],
     [1235, 'JPY', 'en', '¥1,235'],
     [1234567, 'KWD', 'de', '1.234,567 KWD'],
+    [12345678, 'CLF', 'en', 'CLF 1,234.5678'],
     [-5, 'USD', 'en', '-$0.05'],
     [0, 'EUR', 'de', '0,00 €'],
   ] as const)('%i %s in %s is %s', (minor, currency, language, text) => {
@@ -55,9 +56,10 @@ describe('an amount of money in words', () => {
   });
 
   it('knows the decimals of ISO 4217', () => {
-    // ISO 4217, list one, column "Mnr unt" (from memory; JPY, EUR and KWD also as the engine has them)
-    expect(['JPY', 'EUR', 'KWD'].map(minorDigits)).toEqual([0, 2, 3]);
-    for (const currency of ['JPY', 'EUR', 'KWD']) {
+    // ISO 4217, list one, column "Mnr unt" (from memory; also as the engine has them)
+    const some = ['JPY', 'UYI', 'EUR', 'KWD', 'CLF', 'UYW'];
+    expect(some.map(minorDigits)).toEqual([0, 0, 2, 3, 4, 4]);
+    for (const currency of some) {
       const { maximumFractionDigits } = new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions();
       expect(minorDigits(currency)).toBe(maximumFractionDigits);
     }

@@ -57,10 +57,11 @@ function logoFault(logo: ShopFile['logo']): PlacedFault | undefined {
   if (logo?.kind !== 'picture') return undefined;
   const read = readLogoPicture(logo.data);
   if (!read) return fault(['logo', 'data'], 'shopFile.logoBroken');
-  const { width, height } = read;
-  return Math.max(width, height) > MOST_LOGO_DOTS
-    ? fault(['logo', 'data'], 'shopFile.logoLarge', { width, height, most: MOST_LOGO_DOTS })
-    : undefined;
+  const { width, height, plain } = read;
+  if (Math.max(width, height) > MOST_LOGO_DOTS) {
+    return fault(['logo', 'data'], 'shopFile.logoLarge', { width, height, most: MOST_LOGO_DOTS });
+  }
+  return plain ? undefined : fault(['logo', 'data'], 'shopFile.logoSeeThrough');
 }
 
 /** Rows of one list: names that lead nowhere, ends turned about, and rows that never get a turn. */

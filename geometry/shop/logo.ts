@@ -35,6 +35,8 @@ export interface LogoPicture {
   /** Dots. */
   readonly width: number;
   readonly height: number;
+  /** Nothing see-through in it and its rows in order: it goes onto paper as it is, so every engine writes the same bytes. */
+  readonly plain: boolean;
 }
 
 /** The bytes of a data URI of the schema's form, and the size they claim; undefined where they are no such picture. */
@@ -43,7 +45,8 @@ export function readLogoPicture(data: string): LogoPicture | undefined {
   const bytes = Uint8Array.from(atob(text), (sign) => sign.charCodeAt(0));
   const size = head.includes('image/png') ? pngSize(bytes) : jpegSize(bytes);
   if (!size || size.width === 0 || size.height === 0) return undefined;
-  return { type: head.includes('image/png') ? 'png' : 'jpeg', bytes, ...size };
+  if (!head.includes('image/png')) return { type: 'jpeg', bytes, ...size, plain: true };
+  return { type: 'png', bytes, ...size, plain: isPlainPng(bytes) };
 }
 
 type Size = Pick<LogoPicture, 'width' | 'height'>;
@@ -54,6 +57,16 @@ function pngSize(bytes: Uint8Array): Size | undefined {
   if (bytes.length < 33 || begin.some((b, i) => bytes[i] !== b)) return undefined;
   const view = new DataView(bytes.buffer);
   return { width: view.getUint32(16), height: view.getUint32(20) };
+}
+
+/** PNG, third edition, 11.2.1 (colour types 4 and 6 have alpha; interlace method 1) and 11.3.1.1 (tRNS). */
+function isPlainPng(bytes: Uint8Array): boolean {
+  const view = new DataView(bytes.buffer);
+  if ((bytes[25]! & 4) !== 0 || bytes[28] !== 0) return false;
+  for (let at = 8; at + 12 <= bytes.length; at += 12 + view.getUint32(at)) {
+    if (view.getUint32(at + 4) === 0x74524e53) return false;
+  }
+  return true;
 }
 
 /** ITU-T T.81, annex B: segments by their length until the one that says the frame. */

@@ -26,6 +26,8 @@ export interface QuotePlates {
   /** Of one. */
   readonly openings: number;
   readonly rolled?: boolean;
+  /** A ring that masks what lies beside another plate: no list price is meant for it. */
+  readonly masks?: boolean;
 }
 
 export interface QuoteAsked {
@@ -129,7 +131,8 @@ function workLines(
   const ofCutting = prices.cutting?.find((rule) => countsFor(rule, stock));
   if (prices.cutting && prices.cutting.length > 0 && !ofCutting) return refuse('quote.cuttingUnlisted');
   const lines: QuoteLine[] = [];
-  for (const { name, diameterMm, quantity, cuttingMm, openings, rolled } of wanted) {
+  for (const { name, diameterMm, quantity, cuttingMm, openings, rolled, masks } of wanted) {
+    if (masks) return refuse('quote.maskUnlisted', { plate: name });
     const add = (code: QuoteCode, count: number, unit: QuoteLine['unit'], each: number): void => {
       lines.push({ ...lineOf(code, count, unit, each, currency), plate: name });
     };

@@ -15,6 +15,8 @@ export const SHOP_SAID_EN = {
     logoBroken: 'In this shop file, the picture of the logo is no sound PNG or JPEG. Save it anew and put that in.',
     logoLarge:
       'In this shop file, the picture of the logo is {{width}} by {{height}} dots; at most {{most}} each way. Make it smaller.',
+    logoSeeThrough:
+      'In this shop file, the picture of the logo has see-through parts, or its rows are interlaced. Save it as a plain PNG on white, or put in a drawing.',
     logoPath:
       'In this shop file, {{where}}: the path is not sound. It begins with M and has only M, L, Q, C and Z, each with all its numbers.',
     materialUnknown:
@@ -45,6 +47,8 @@ export const SHOP_SAID_EN = {
   quote: {
     cuttingUnlisted:
       'For cutting {{material}} of {{thickness}} by {{process}} there is no list price: the price is on request. Ask {{shop}}.',
+    maskUnlisted:
+      'For rings that mask, such as “{{plate}}”, there is no list price: the price is on request. Ask {{shop}}.',
     nothing: 'No plate is wanted yet, so there is no price. Say how many.',
     plateLarge:
       'The list prices for {{material}} of {{thickness}} by {{process}} go up to a diameter of {{most}}; “{{plate}}” has {{diameter}}. Its price is on request: ask {{shop}}.',

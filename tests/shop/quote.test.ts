@@ -104,6 +104,11 @@ describe('where no list price fits there is a sentence and no number', () => {
       /^For cutting 304 stainless steel of 1.5 mm by scissors/,
     ],
     ['a size', { plates: [plates(1, { diameterMm: 1200 })] }, /up to a diameter of 1000 mm; “large” has 1200 mm/],
+    [
+      'a ring that masks',
+      { plates: [plates(1), plates(1, { name: 'ring', masks: true })] },
+      /^For rings that mask, such as “ring”, .*on request/,
+    ],
     ['nothing', { plates: [plates(0)] }, /^No plate is wanted yet/],
     ['more than can be counted', { plates: [plates(1e9)] }, /larger than a list price is meant for/],
   ])('%s', (_, asked, sentence) => {
@@ -117,6 +122,11 @@ describe('where no list price fits there is a sentence and no number', () => {
     expect(problemOf({ ...STARTING_SHOP, prices: flat }, { plates: [plates(1, { rolled: true })] })).toMatch(
       /^For rolling “large”/,
     );
+  });
+
+  it('none for a ring that masks of which none is wanted', () => {
+    const order = [plates(1), plates(0, { name: 'ring', masks: true })];
+    expect(priced(STARTING_SHOP, { stock: STOCK, plates: order }).lines[0]?.plate).toBe('large');
   });
 
   it('and plates that are none are a mistake of the program', () => {

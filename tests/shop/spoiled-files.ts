@@ -22,14 +22,21 @@ function spoiled(what: string, sign: string, change: (line: string) => string, s
 }
 
 const swap = (from: string, to: string) => (line: string) => line.replace(from, to);
-/** A picture of so many dots, as far as its header says. */
-const png = (width: number, height: number): string => {
+/** A picture of so many dots and of a colour type and interlace method (PNG, 11.2.1), as far as its header says. */
+const png = (width: number, height: number, colours = 2, interlaced = 0): string => {
   const bytes = Buffer.alloc(33);
   bytes.set([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13, 0x49, 0x48, 0x44, 0x52]);
   bytes.writeUInt32BE(width, 16);
   bytes.writeUInt32BE(height, 20);
+  bytes.set([8, colours, 0, 0, interlaced], 24);
   return `data:image/png;base64,${bytes.toString('base64')}`;
 };
+/** One with a palette and a chunk that says which of its colours are see-through (11.3.1.1). */
+function seeThroughPalette(): string {
+  const head = Buffer.from(png(40, 40, 3).split(',')[1]!, 'base64');
+  const chunk = Buffer.concat([Buffer.from([0, 0, 0, 1]), Buffer.from('tRNS'), Buffer.alloc(5)]);
+  return `data:image/png;base64,${Buffer.concat([head, chunk]).toString('base64')}`;
+}
 const logo = (data: string) => (line: string) => `${line}"logo": { "kind": "picture", "data": "${data}" },`;
 const noLogo = (file: SpoiledFile): SpoiledFile => ({
   ...file,
@@ -88,6 +95,9 @@ export const SPOILED_FILES: readonly SpoiledFile[] = [
   ),
   noLogo(spoiled('a logo that is none', '"name": "Example', logo('data:image/png;base64,AAAA'), /no sound PNG/)),
   noLogo(spoiled('a logo like a wall', '"name": "Example', logo(png(60_000, 60_000)), /60000 by 60000 dots/)),
+  noLogo(spoiled('a logo with alpha', '"name": "Example', logo(png(40, 40, 6)), /see-through/)),
+  noLogo(spoiled('a logo of two passes', '"name": "Example', logo(png(40, 40, 2, 1)), /interlaced/)),
+  noLogo(spoiled('a logo with a see-through colour', '"name": "Example', logo(seeThroughPalette()), /see-through/)),
   noLogo(
     spoiled(
       'a logo too heavy',

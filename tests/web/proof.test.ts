@@ -17,12 +17,15 @@ import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { stockRules } from '../../geometry/stock/stock-rules.ts';
 import { setQuantity } from '../../web/actions/set-quantity.ts';
 import { takeApproval, wasApprovedAs } from '../../web/actions/take-approval.ts';
+import { STARTING_SHOP } from '../../geometry/shop/built-in-shop.ts';
 import { facesThatSuit } from '../../web/proof/faces-that-suit.ts';
 import { gatherFindings, countFindings } from '../../web/proof/gather-findings.ts';
 import { LONGEST_MAILTO, mailTo } from '../../web/proof/mail-to.ts';
 import { inMaterial } from '../../web/proof/other-stock.ts';
 import { factsThatDiffer } from '../../web/proof/option-facts.ts';
 import { plateKey } from '../../web/proof/plate-key.ts';
+import { quoteFor } from '../../web/proof/quote-for.ts';
+import type { PlannedPlate } from '../../web/worker/plate-api.ts';
 import { spellTexts } from '../../web/proof/spell-texts.ts';
 import { differ } from '../../web/worker/differ.ts';
 import { planMade } from '../../web/worker/plan-made.ts';
@@ -215,6 +218,24 @@ describe('what is cut otherwise', () => {
     const one = differ(await made(saying('I', 'H')), await made(saying('I')));
     expect(one).toMatchObject({ onlyAfter: '' });
     expect('onlyBefore' in one && one.onlyBefore).toMatch(/^M/);
+  });
+});
+
+describe('the price on the page', () => {
+  it('is on request for an order with a ring that masks, since the list has none for it', () => {
+    const [large] = wedding.plates;
+    const design: Design = {
+      ...wedding,
+      plates: [large!, { id: 'ring', name: 'ring', quantity: 1, diameter: { mm: 700 }, masks: large!.id }],
+    };
+    const planned = design.plates.map(({ id, name, quantity }) => ({
+      plate: { plateId: id, name, quantity, diameterMm: 500 },
+      cuttingMm: 9000,
+      openings: 12,
+    })) as unknown as PlannedPlate[];
+    const quote = quoteFor(STARTING_SHOP, BUILT_IN, design, planned);
+    expect('problem' in quote && quote.problem).toMatch(/rings that mask, such as “ring”/);
+    expect('lines' in quoteFor(STARTING_SHOP, BUILT_IN, wedding, planned.slice(0, 1))).toBe(true);
   });
 });
 

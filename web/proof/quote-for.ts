@@ -9,14 +9,16 @@ import type { PlannedPlate } from '../worker/plate-api.ts';
 export function quoteFor(
   shop: ShopBook,
   book: StockBook,
-  { stock, surface }: Design,
+  { stock, surface, plates: specs }: Design,
   planned: readonly PlannedPlate[],
 ): Quote | Refused {
   const names = new Set<string>();
   const plates = planned.map(({ plate, cuttingMm, openings }) => {
     const { diameterMm, quantity } = plate;
     const rolled = surface !== 'head';
-    return { name: unlike(names, plate.name), diameterMm, quantity, cuttingMm, openings, ...(rolled && { rolled }) };
+    const masks = specs.find(({ id }) => id === plate.plateId)?.masks !== undefined;
+    const name = unlike(names, plate.name);
+    return { name, diameterMm, quantity, cuttingMm, openings, ...(rolled && { rolled }), ...(masks && { masks }) };
   });
   return quoteOf(shop, { stock, plates }, book);
 }

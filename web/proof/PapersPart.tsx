@@ -12,6 +12,8 @@ import type { ProofWish } from '../worker/plate-api.ts';
 import { OrderAsText } from './OrderAsText.tsx';
 import css from './PapersPart.module.css';
 import { SendLink } from './SendLink.tsx';
+import { plannedOf } from './planned-design.ts';
+import { useProof } from './proof-context.ts';
 import { useOptions, usePlanning } from './use-designs.ts';
 import { useQuotes } from './use-quotes.ts';
 import { useTaking } from './use-taking.ts';
@@ -24,6 +26,11 @@ export function PapersPart() {
   const options = useOptions();
   usePlanning(options.map((o) => o.design));
   const quotes = useQuotes(options);
+  // a proof without the price would say that it is on request
+  const waits = useProof(
+    ({ planned }) =>
+      shop?.prices !== undefined && options.some((o) => plannedOf(o.design, planned).state === 'working'),
+  );
   const [tiles, setTiles] = useState(false);
   const [page, setPage] = useState<PaperName>(shop?.pageSize ?? (usesLetter() ? 'letter' : 'a4'));
   const { taking, make } = useTaking(design);
@@ -94,7 +101,7 @@ export function PapersPart() {
         onChange={setPage}
       />
       <p role="status" className={taking.bad ? css.bad : css.said}>
-        {taking.sentence}
+        {waits && !taking.making ? t('proof.price.working') : taking.sentence}
       </p>
       {taking.progress && (
         <progress
@@ -110,7 +117,7 @@ export function PapersPart() {
           <div className={css.buttons}>
             <Button
               kind="next"
-              disabled={taking.making}
+              disabled={taking.making || waits}
               aria-label={`${t('proof.papers.take')}: ${t('proof.papers.proof')}`}
               onClick={() => void takeProof()}
             >
@@ -134,14 +141,14 @@ export function PapersPart() {
           <div className={css.buttons}>
             <Button
               kind="plain"
-              disabled={taking.making}
+              disabled={taking.making || waits}
               aria-label={`${t('proof.papers.take')}: ${t('proof.papers.order')}`}
               onClick={() => void takeOrder(false)}
             >
               <FileArchive size={16} aria-hidden /> {t('proof.papers.take')}
             </Button>
             {canShare && (
-              <Button kind="plain" disabled={taking.making} onClick={() => void takeOrder(true)}>
+              <Button kind="plain" disabled={taking.making || waits} onClick={() => void takeOrder(true)}>
                 <Share2 size={16} aria-hidden /> {t('proof.papers.share')}
               </Button>
             )}

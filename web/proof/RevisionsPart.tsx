@@ -3,6 +3,7 @@ import { revisionDesign, whyNoRevision } from '../../geometry/approval/revisions
 import { sameFingerprint } from '../../geometry/approval/same-fingerprint.ts';
 import type { Revision } from '../../geometry/design/schema.ts';
 import { bringBack } from '../actions/bring-back.ts';
+import { forgetRevisions } from '../actions/forget-revisions.ts';
 import { keepRevision } from '../actions/keep-revision.ts';
 import { useAct, useDesign, usePage } from '../app/page-context.ts';
 import { Button } from '../ui/Button.tsx';
@@ -66,7 +67,10 @@ export function RevisionsPart() {
             </Button>
           )}
         </p>
-        <Keep onKept={(sentence) => setSaid({ sentence, undo: true })} />
+        <Keep
+          onKept={(sentence) => setSaid({ sentence, undo: true })}
+          onCopied={(sentence) => setSaid({ sentence, undo: true })}
+        />
       </div>
       {revisions.length > 0 && <Compare revisions={revisions} />}
     </section>
@@ -111,9 +115,15 @@ function RevisionRow({ revision, isNow, onBack }: RevisionRowProps) {
   );
 }
 
-function Keep({ onKept }: { readonly onKept: (sentence: string) => void }) {
+interface KeepProps {
+  readonly onKept: (sentence: string) => void;
+  readonly onCopied: (sentence: string) => void;
+}
+
+function Keep({ onKept, onCopied }: KeepProps) {
   const design = useDesign();
   const fingerprint = useFingerprint();
+  const { own } = usePage();
   const act = useAct();
   const [why, setWhy] = useState('');
   const refused = whyNoRevision(design);
@@ -145,7 +155,20 @@ function Keep({ onKept }: { readonly onKept: (sentence: string) => void }) {
       <Button kind="plain" type="submit" disabled={refused !== undefined}>
         {t('proof.revisions.keep')}
       </Button>
-      {refused && <p className={css.refused}>{refusalWords(refused)}</p>}
+      {refused && (
+        <>
+          <p className={css.refused}>{refusalWords(refused)}</p>
+          <Button
+            kind="plain"
+            onClick={() => {
+              own.begin(forgetRevisions);
+              onCopied(t('proof.revisions.copied'));
+            }}
+          >
+            {t('proof.revisions.copy')}
+          </Button>
+        </>
+      )}
     </form>
   );
 }

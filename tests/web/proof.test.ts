@@ -260,6 +260,13 @@ describe('an approval that comes back', () => {
     expect(design.revisions?.[0]?.approval?.name).toBe('Beata');
     expect(design.elements).toEqual(changed.elements);
   });
+  it('leaves what somebody else approved theirs', () => {
+    const kept = approve(wedding, { name: 'Otto', at, how: 'paper', fingerprint: printOf(wedding) });
+    const changed = { ...kept, elements: kept.elements.slice(1) };
+    const { design } = takeApproval(changed, approvedBy(wedding), printOf(changed));
+    expect(design.revisions?.[0]?.approval?.name).toBe('Otto');
+    expect(standingOf(design, printOf(design))).toMatchObject({ kind: 'changed', approval: { name: 'Beata' } });
+  });
   it('is none of another design', () => {
     const other = { ...wedding, elements: wedding.elements.slice(1) };
     expect(wasApprovedAs(other, printOf(other), approvedBy(wedding).approval!.fingerprint)).toBeUndefined();

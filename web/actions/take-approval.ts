@@ -11,7 +11,7 @@ export function wasApprovedAs(design: Design, fingerprintNow: string, approved: 
 
 /**
  * Puts an approval that came back on the design it is of, with what was let be along with it. Where the design was changed
- * meanwhile, it goes on the revision, and the design stands as changed since.
+ * meanwhile, it goes on the revision, unless somebody else's stands there, and the design stands as changed since.
  */
 export function takeApproval(design: Design, from: Design, fingerprintNow: string): Change {
   const { approval } = from;
@@ -22,7 +22,9 @@ export function takeApproval(design: Design, from: Design, fingerprintNow: strin
     return { design: approve(so, approval), undo: 'step' };
   }
   const revisions = so.revisions?.map((r) =>
-    sameFingerprint(r.fingerprint, approval.fingerprint) ? { ...r, approval } : r,
+    sameFingerprint(r.fingerprint, approval.fingerprint) && (r.approval?.name ?? approval.name) === approval.name
+      ? { ...r, approval }
+      : r,
   );
   return { design: { ...so, approval, ...(revisions && { revisions }) }, undo: 'step' };
 }

@@ -1,6 +1,4 @@
-/** Fewest digits that a fingerprint may be shortened to: what proofs and files show. */
-export const LEAST_DIGITS = 8;
-
+/** At least as many digits as proofs and files show. */
 const SOUND = /^[0-9a-f]{8,64}$/;
 
 /**

@@ -21,7 +21,7 @@ export function offsetOfWidths({ left, right, above, below }: RingWidths): Point
  * How far the two pairs of widths are from adding up to the same, mm. Across the middle each pair is the large diameter
  * less the small one, whatever the offset (to its square over the diameter): more than measuring allows is a slip.
  */
-export function unevenMm({ left, right, above, below }: RingWidths): number {
+function unevenMm({ left, right, above, below }: RingWidths): number {
   return Math.abs(left + right - above - below);
 }
 

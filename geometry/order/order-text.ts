@@ -1,3 +1,4 @@
+import { standingOf } from '../approval/standing.ts';
 import { isText } from '../design/kinds.ts';
 import type { Design } from '../design/schema.ts';
 import { oneLine } from '../files/plain-text.ts';
@@ -5,7 +6,6 @@ import { materialIn, processIn, type StockBook } from '../stock/stock-book.ts';
 import { inMm, named } from '../words/say.ts';
 import { sayOfOrder } from '../words/say-order.ts';
 import type { Wording } from '../words/wording.ts';
-import { sameFingerprint } from '../approval/same-fingerprint.ts';
 
 export interface OrderTextAsked {
   readonly design: Design;
@@ -66,10 +66,12 @@ function said(
 }
 
 /** Loud where what was approved is something else. */
-function approvalLine({ approval }: Design, fingerprint: string): Wording {
-  if (!approval) return sayOfOrder('orderText.notApproved');
+function approvalLine(design: Design, fingerprint: string): Wording {
+  const standing = standingOf(design, fingerprint);
+  if (standing.kind === 'open') return sayOfOrder('orderText.notApproved');
+  const { approval } = standing;
   const [name, at] = [oneLine(approval.name, 60), oneLine(approval.at, 40)];
-  if (!sameFingerprint(approval.fingerprint, fingerprint)) {
+  if (standing.kind === 'changed') {
     return sayOfOrder('orderText.approvedOther', { name, approved: oneLine(approval.fingerprint, 8) });
   }
   return at === '' ? sayOfOrder('orderText.approvedPlain', { name }) : sayOfOrder('orderText.approved', { name, at });

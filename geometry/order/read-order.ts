@@ -1,8 +1,8 @@
+import { standingOf } from '../approval/standing.ts';
 import { canonicalJson } from '../design/canonical-json.ts';
 import { fingerprintOf } from '../design/fingerprint.ts';
 import { readDesign } from '../design/read-design.ts';
 import type { Design } from '../design/schema.ts';
-import { sameFingerprint } from '../approval/same-fingerprint.ts';
 import { fault, faultOf, quoted } from './fault.ts';
 import { isCutName } from './file-name.ts';
 import { inOrder, readManifest, sha256Of } from './manifest.ts';
@@ -129,7 +129,7 @@ function faultsOfDesign(manifest: Manifest, design: Design): OrderFault[] {
   if (canonicalJson(approval ? inOrder(approval) : {}) !== canonicalJson(manifest.approval ?? {})) {
     faults.push(faultOf(MANIFEST_NAME, 'orderFault.approvalDiffers'));
   }
-  if (approval && !sameFingerprint(approval.fingerprint, found)) {
+  if (approval && standingOf(design, found).kind === 'changed') {
     const values = quoted({ name: approval.name, approved: approval.fingerprint.slice(0, 8) });
     faults.push(faultOf(DESIGN_NAME, 'orderFault.approvalOther', { ...values, fingerprint: found.slice(0, 8) }));
   }

@@ -26,7 +26,7 @@ export interface ReadText {
 }
 
 /** Every lettered element in the design's order. A finding of lettering stands with the text that it is about. */
-export function textsToRead(design: Design, plates: readonly PlannedPlate[], words: PaperWords): ReadText[] {
+function textsToRead(design: Design, plates: readonly PlannedPlate[], words: PaperWords): ReadText[] {
   const found = new Map<string, Finding>();
   for (const { plate } of plates) {
     for (const finding of plate.findings) {

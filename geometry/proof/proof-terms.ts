@@ -54,7 +54,7 @@ function taxValues({ words }: Flow, { name, percent }: { readonly name: string; 
 
 function countText({ words }: Flow, { unit, count }: QuoteLine): string {
   if (unit === 'metres') return `${words.number(count, 2)} m`;
-  return unit === 'per-cent' ? `${count} %` : String(count);
+  return unit === 'per-cent' ? `${words.plain(count)} %` : String(count);
 }
 
 /** How the plate is used and kept, and where work with it can hurt. */

@@ -2,7 +2,6 @@ import { bookOf, type StockBook } from '../stock/stock-book.ts';
 import { SHOP_PAGES, type ShopPage } from './shop-limits.ts';
 import type { ShopFile } from './shop-schema.ts';
 
-export type ShopLogo = Readonly<NonNullable<ShopFile['logo']>>;
 export type ShopPrices = Readonly<NonNullable<ShopFile['prices']>>;
 
 /** Who the shop is and what it asks of a customer: a shop file, ready to be asked. Plain data. */

@@ -46,7 +46,7 @@ export function schemaFault(
 }
 
 /** The path as it stands in the file, since a person looks for it there: `processes[3] ("plasma") kerfMm value`. */
-export function whereInFile(path: Path, raw: unknown): string {
+function whereInFile(path: Path, raw: unknown): string {
   let where = '';
   let value: unknown = raw;
   for (const key of path) {

@@ -136,7 +136,7 @@ export const PARTS: readonly Part[] = [
     may: [
       ...BASE,
       'geometry/design/',
-      'geometry/approval/same-fingerprint.ts',
+      'geometry/approval/standing.ts',
       'geometry/files/',
       'geometry/stock/',
       'geometry/plate.ts (types)',

@@ -100,7 +100,8 @@ describe('fitArcs', () => {
   });
 
   it.each([1, 2, 3, 4, 5, 6])('holds wavy outlines with grid noise and tiny edges, seed %d', (seed) => {
-    const random = seeded(seed).next;
+    const chance = seeded(seed);
+    const random = () => chance.next();
     const [a, b, c] = [random(), random(), random()].map((v) => v * 0.25);
     const raw: Point[] = [];
     for (let i = 0; i < 400; i++) {
@@ -115,7 +116,8 @@ describe('fitArcs', () => {
   });
 
   it.each([1, 2, 3, 4])('holds star-shaped polygons of random corners, seed %d', (seed) => {
-    const random = seeded(100 + seed).next;
+    const chance = seeded(100 + seed);
+    const random = () => chance.next();
     const ring = Array.from({ length: 40 }, (_, i) => {
       const r = 2 + 20 * random();
       return { x: r * Math.cos((i * Math.PI) / 20), y: r * Math.sin((i * Math.PI) / 20) };

@@ -1,9 +1,11 @@
 import { Download, ShieldCheck } from 'lucide-react';
+import { visible } from '../../geometry/design/visible.ts';
 import type { OrderFile, SoundOrder } from '../../geometry/order/order.ts';
 import { usePage } from '../app/page-context.ts';
 import { saveFile } from '../app/save-file.ts';
 import { Button } from '../ui/Button.tsx';
-import { spoken, t } from '../words/t.ts';
+import { momentDay } from '../ui/moment-words.ts';
+import { t } from '../words/t.ts';
 import css from './OrderDialog.module.css';
 import { closeOrder } from './order-store.ts';
 
@@ -20,10 +22,10 @@ export function SoundOrderPart({ order }: { readonly order: SoundOrder }) {
         </p>
         <p>
           {approval
-            ? t('handOver.approved', { name: approval.name, day: dayWords(approval.at) })
+            ? t('handOver.approved', { name: visible(approval.name), day: momentDay(approval.at) })
             : t('handOver.notApproved')}
         </p>
-        <p>{t('handOver.opened', { title: design.title })}</p>
+        <p>{t('handOver.opened', { title: visible(design.title) })}</p>
       </div>
       <p className={css.hint}>
         <strong>{t('handOver.fingerprint', { fingerprint: manifest.fingerprint.slice(0, 8) })}</strong>{' '}
@@ -65,11 +67,4 @@ export function SoundOrderPart({ order }: { readonly order: SoundOrder }) {
 
 function take({ name, bytes }: OrderFile): void {
   saveFile({ name, type: 'application/octet-stream', bytes: bytes.slice() });
-}
-
-/** A day as the language spoken writes it; what is no moment stands as it is. */
-function dayWords(at: string): string {
-  const time = Date.parse(at);
-  if (Number.isNaN(time)) return at;
-  return new Intl.DateTimeFormat(spoken() === 'en' ? 'en-GB' : spoken(), { dateStyle: 'long' }).format(time);
 }

@@ -47,7 +47,7 @@ export function PriceOf({ design, planned, name }: PriceOfProps) {
   );
 }
 
-export function taxWords({ tax, currency }: Quote): string {
+function taxWords({ tax, currency }: Quote): string {
   if (!tax) return t('proof.price.noTax');
   const values = {
     name: tax.name,
@@ -57,6 +57,6 @@ export function taxWords({ tax, currency }: Quote): string {
   return t('proof.price.withTax', values);
 }
 
-export function leadWords({ least, most }: NonNullable<Quote['lead']>): string {
+function leadWords({ least, most }: NonNullable<Quote['lead']>): string {
   return least === most ? t('proof.price.leadOne', { count: most }) : t('proof.price.lead', { least, most });
 }

@@ -1,9 +1,7 @@
+import { MOST_ACCEPTED } from '../design/limits.ts';
 import type { Acceptance, Design } from '../design/schema.ts';
 import type { Finding } from '../findings.ts';
 import { sameFingerprint } from './same-fingerprint.ts';
-
-/** As many as a design carries; the oldest make room. */
-const MOST_ACCEPTED = 200;
 
 export interface Accepting {
   readonly finding: Pick<Finding, 'code' | 'severity'>;

@@ -10,6 +10,9 @@ export const MOST_OPTIONS = 3;
 /** A to Z. */
 export const MOST_REVISIONS = 26;
 
+/** Findings that were let be; the oldest make room. */
+export const MOST_ACCEPTED = 200;
+
 /** Plates of one kind in an order. */
 export const MOST_PLATES = 100_000;
 

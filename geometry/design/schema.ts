@@ -6,6 +6,7 @@ import {
   LONGEST_TEXT,
   MOST_OPTIONS,
   MOST_PLATES,
+  MOST_ACCEPTED,
   MOST_REVISIONS,
 } from './limits.ts';
 
@@ -317,7 +318,7 @@ export const designSchema = z.strictObject({
   order: orderSchema,
   approval: z.optional(approvalSchema),
   options: z.optional(z.array(optionSchema).check(z.maxLength(MOST_OPTIONS))),
-  accepted: z.optional(z.array(acceptanceSchema).check(z.maxLength(200))),
+  accepted: z.optional(z.array(acceptanceSchema).check(z.maxLength(MOST_ACCEPTED))),
   /** Oldest first. */
   revisions: z.optional(z.array(revisionSchema).check(z.maxLength(MOST_REVISIONS))),
 });

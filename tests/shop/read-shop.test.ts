@@ -7,7 +7,7 @@ import { readShop } from '../../geometry/shop/read-shop.ts';
 import { STARTING_FILE } from '../../geometry/stock/built-in-stock.ts';
 import { refusalWords } from '../../web/ui/finding-words.ts';
 import { speak } from '../../web/words/t.ts';
-import { SHIPPED_SHOP, SPOILED_FILES } from './spoiled-files.ts';
+import { png, SHIPPED_SHOP, SPOILED_FILES } from './spoiled-files.ts';
 
 function problemOf(text: string): string {
   const read = readShop(text);
@@ -35,6 +35,12 @@ describe('the shop file that ships', () => {
     const { plates, cutting = [], finishing, rolling, design, packing, leastOrder } = STARTING_SHOP_FILE.prices!;
     const priced = [...plates, ...cutting, finishing, rolling, design, packing, leastOrder];
     expect(priced.map((row) => row?.source)).toEqual(priced.map(() => 'example, replace with your own'));
+  });
+
+  it('takes a plain PNG as its logo, in colours, greys or a palette', () => {
+    for (const colours of [2, 0, 3]) {
+      expect(problemOf(withParts({ logo: { kind: 'picture', data: png(40, 20, colours) } }))).toBe('');
+    }
   });
 
   it('needs no more than a name and a currency', () => {

@@ -23,7 +23,7 @@ function spoiled(what: string, sign: string, change: (line: string) => string, s
 
 const swap = (from: string, to: string) => (line: string) => line.replace(from, to);
 /** A picture of so many dots and of a colour type and interlace method (PNG, 11.2.1), as far as its header says. */
-const png = (width: number, height: number, colours = 2, interlaced = 0): string => {
+export const png = (width: number, height: number, colours = 2, interlaced = 0): string => {
   const bytes = Buffer.alloc(33);
   bytes.set([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13, 0x49, 0x48, 0x44, 0x52]);
   bytes.writeUInt32BE(width, 16);

@@ -1,5 +1,6 @@
 import { approve } from '../../geometry/approval/approve.ts';
 import { sameFingerprint } from '../../geometry/approval/same-fingerprint.ts';
+import { MOST_ACCEPTED } from '../../geometry/design/limits.ts';
 import type { Acceptance, Design } from '../../geometry/design/schema.ts';
 import type { Change } from '../state/history.ts';
 
@@ -28,8 +29,6 @@ export function takeApproval(design: Design, from: Design, fingerprintNow: strin
   );
   return { design: { ...so, approval, ...(revisions && { revisions }) }, undo: 'step' };
 }
-
-const MOST_ACCEPTED = 200;
 
 function withAccepted(own: Design['accepted'] = [], theirs: Design['accepted'] = []): Acceptance[] | undefined {
   const key = (a: Acceptance): string => `${a.fingerprint} ${a.code} ${a.plate ?? ''}`;

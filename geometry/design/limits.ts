@@ -14,7 +14,7 @@ export const MOST_REVISIONS = 26;
 export const MOST_ACCEPTED = 200;
 
 /** Plates of one kind in an order. */
-export const MOST_PLATES = 100_000;
+export const MOST_QUANTITY = 100_000;
 
 /** Longest text of one element: a ring of 500 letters is no longer a stencil. */
 export const LONGEST_TEXT = 200;

@@ -5,7 +5,7 @@ import {
   LONGEST_PATH,
   LONGEST_TEXT,
   MOST_OPTIONS,
-  MOST_PLATES,
+  MOST_QUANTITY,
   MOST_ACCEPTED,
   MOST_REVISIONS,
 } from './limits.ts';
@@ -191,7 +191,7 @@ export const plateSchema = z.strictObject({
     z.strictObject({ share: z.number().check(z.gte(0.01), z.lte(1)) }),
     z.strictObject({ mm: diameterMm }),
   ]),
-  quantity: z.int().check(z.gte(1), z.lte(MOST_PLATES)),
+  quantity: z.int().check(z.gte(1), z.lte(MOST_QUANTITY)),
   /** Not the design but a ring that keeps paint off the wood around that plate; its opening takes the plate in. */
   masks: z.optional(id),
 });

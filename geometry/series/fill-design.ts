@@ -1,5 +1,5 @@
 import { isText } from '../design/kinds.ts';
-import { LONGEST_TEXT, MOST_PLATES } from '../design/limits.ts';
+import { LONGEST_TEXT, MOST_QUANTITY } from '../design/limits.ts';
 import { problemFor } from '../design/say-where.ts';
 import { designSchema, type Design } from '../design/schema.ts';
 import { visible } from '../design/visible.ts';
@@ -44,12 +44,12 @@ export function fillDesign(design: Design, columns: readonly string[]): Form | R
       const empty = places.find((place) => cell(place) === '');
       if (empty !== undefined) return refusedCut('series.columnEmpty', { column: visible(empty) });
       const wanted = quantity === undefined ? '' : cell(quantity);
-      if (wanted !== '' && !(/^\d{1,6}$/.test(wanted) && Number(wanted) >= 1 && Number(wanted) <= MOST_PLATES)) {
+      if (wanted !== '' && !(/^\d{1,6}$/.test(wanted) && Number(wanted) >= 1 && Number(wanted) <= MOST_QUANTITY)) {
         const column = columns[at.get(quantity ?? '') ?? -1] ?? '';
         return refusedCut('series.quantityWrong', {
           value: visible(wanted),
           column: visible(column),
-          most: MOST_PLATES,
+          most: MOST_QUANTITY,
         });
       }
       const filled = filledWith(design, cell, wanted === '' ? undefined : Number(wanted));

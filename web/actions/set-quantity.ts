@@ -1,9 +1,6 @@
 import type { Design, PlateSpec } from '../../geometry/design/schema.ts';
 import type { Change } from '../state/history.ts';
 
-/** As many of one plate as a design may ask for. */
-export const MOST_QUANTITY = 100_000;
-
 /** So many of one plate, in the design and in every option that has it: prices stay comparable. */
 export function setQuantity(design: Design, plateId: string, quantity: number): Change {
   const set = (plates: readonly PlateSpec[]): PlateSpec[] =>

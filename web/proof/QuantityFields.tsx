@@ -1,6 +1,7 @@
 import { Minus, Plus } from 'lucide-react';
 import type { PlateSpec } from '../../geometry/design/schema.ts';
-import { MOST_QUANTITY, setQuantity } from '../actions/set-quantity.ts';
+import { MOST_QUANTITY } from '../../geometry/design/limits.ts';
+import { setQuantity } from '../actions/set-quantity.ts';
 import { useAct, useDesign, usePage } from '../app/page-context.ts';
 import { formatNumber } from '../ui/format-number.ts';
 import { NumberField } from '../ui/NumberField.tsx';

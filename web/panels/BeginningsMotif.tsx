@@ -43,9 +43,7 @@ export function BeginningsMotif({ question, answer }: { readonly question: Motif
       {question.standsIn === true && element !== undefined && (
         <div className={css.own}>
           <AddDrawing inPlaceOf={element} standsIn={own === undefined} />
-          <p className={css.hint}>
-            {own === undefined ? t('ask.drawingHint') : t('ask.drawingOwn', { name: own })}
-          </p>
+          <p className={css.hint}>{own === undefined ? t('ask.drawingHint') : t('ask.drawingOwn', { name: own })}</p>
         </div>
       )}
     </fieldset>

@@ -70,13 +70,21 @@ export function MyDesignCard({ card, isOpen, onOpen, onBin, onDone }: MyDesignCa
         <p className={css.name}>{title}</p>
       )}
       <p className={css.when}>
-        {card.damaged ? t('designs.damaged') : isOpen ? t('designs.openNow') : t('designs.changed', { when: whenOf(card) })}
+        {card.damaged
+          ? t('designs.damaged')
+          : isOpen
+            ? t('designs.openNow')
+            : t('designs.changed', { when: whenOf(card) })}
       </p>
       <div className={css.tools}>
         {canOpen && (
           <>
             {tool(t('designs.rename'), <Pencil size={18} aria-hidden />, () => setNaming(true))}
-            {tool(t('designs.duplicate'), <Copy size={18} aria-hidden />, () => void list.duplicate(card.id).then(onDone))}
+            {tool(
+              t('designs.duplicate'),
+              <Copy size={18} aria-hidden />,
+              () => void list.duplicate(card.id).then(onDone),
+            )}
           </>
         )}
         {tool(t('designs.saveFile'), <Save size={18} aria-hidden />, () => void saveAsFile())}

@@ -8,7 +8,18 @@ import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 const [file = '', csv = '', folder = ''] = process.argv.slice(2);
 const [design, rows] = [await designOf(file), await rowsOf(csv)];
 const began = performance.now();
-const asked = { file, folder, csv, evenSo: false, approvedOnly: false, sheets: false, zip: true, order: false, proof: false, paper: 'a4' as const };
+const asked = {
+  file,
+  folder,
+  csv,
+  evenSo: false,
+  approvedOnly: false,
+  sheets: false,
+  zip: true,
+  order: false,
+  proof: false,
+  paper: 'a4' as const,
+};
 const status = await makeSeries(asked, design, rows, BUILT_IN, new AbortController().signal);
 const seconds = (performance.now() - began) / 1000;
 console.log(JSON.stringify({ status, seconds, peakMb: process.resourceUsage().maxRSS / 1024 }));

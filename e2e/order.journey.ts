@@ -1,7 +1,7 @@
-import { expect, type Page } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { flippedAt, resealed } from '../tests/order/damages.ts';
 import { madeOrder, smallDesign } from '../tests/order/sound-order.ts';
-import { downloadBy, openPage, test, worked } from './walk.ts';
+import { downloadBy, dropOrder, openPage, test, worked } from './walk.ts';
 
 test('an order in one file is verified when it is dropped, and told file by file when it was harmed', async ({
   page,
@@ -40,16 +40,3 @@ test('an order in one file is verified when it is dropped, and told file by file
   await expect(title).toHaveValue('Ottilie & Bastian (not verified)');
   await expect(page.getByRole('status').filter({ hasText: 'do not cut it' })).toBeVisible();
 });
-
-/** Dropped on the page as from a folder. */
-async function dropOrder(page: Page, bytes: Uint8Array): Promise<void> {
-  const data = Buffer.from(bytes).toString('base64');
-  await page.evaluate((base64) => {
-    const raw = Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
-    const transfer = new DataTransfer();
-    transfer.items.add(new File([raw], 'order.zip', { type: 'application/zip', lastModified: raw.length }));
-    for (const name of ['dragover', 'drop']) {
-      document.body.dispatchEvent(new DragEvent(name, { dataTransfer: transfer, bubbles: true, cancelable: true }));
-    }
-  }, data);
-}

@@ -5,7 +5,7 @@ import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { readPdf } from '../tests/readers/pdf-reader.ts';
-import { downloadBy, downloadNamed, fillIn, goTo, openPage, test, worked } from './walk.ts';
+import { downloadBy, type Downloaded, downloadNamed, dropOrder, fillIn, goTo, openPage, test, worked } from './walk.ts';
 
 const WORK_MS = 120_000;
 const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
@@ -134,43 +134,87 @@ test('sales shows an option, a customer chooses and approves on a phone, and the
   await expect(standing(page)).toHaveText(/^Approved by Beata/);
 });
 
-test('production opens what came back; files are the same bytes in two browsers and by the command @long', async ({
+/** Lettering, size and material each once. */
+async function salesWithThreeOptions(page: Page): Promise<void> {
+  await salesWithAnOption(page);
+  await page.getByRole('button', { name: 'Another size' }).click();
+  await page.getByRole('checkbox', { name: 'Half size' }).uncheck();
+  await page.getByRole('button', { name: 'Add this size' }).click();
+  await planned(page, 3);
+  await page.getByRole('button', { name: 'Another material' }).click();
+  await page.getByRole('button', { name: /Mild steel/ }).click();
+  await planned(page, 4);
+}
+
+/** DXF of the large plate, and the design file that the command reads. */
+async function cutFiles(page: Page): Promise<{ readonly dxf: Downloaded; readonly design: Downloaded }> {
+  await goTo(page, 'take');
+  const dxf = await downloadNamed(page, 'Large: DXF for the cutter');
+  return { dxf, design: await downloadNamed(page, 'Save the design file') };
+}
+
+/** The same file as the command makes it of a design file. */
+function byCommand({ dxf, design }: Awaited<ReturnType<typeof cutFiles>>): string {
+  const folder = mkdtempSync(join(tmpdir(), 'bridgehead-proof-'));
+  const file = join(folder, 'design.json');
+  writeFileSync(file, design.bytes);
+  const run = spawnSync('npx', ['tsx', 'geometry/command.ts', file, '--out', folder, '--approved-only']);
+  expect(run.status, run.stderr.toString()).toBe(0);
+  const name = readdirSync(folder).find((other) => other === dxf.name);
+  return readFileSync(join(folder, name ?? ''), 'latin1');
+}
+
+test('of three options one is approved by link; the order opens verified, and its files are the same bytes in two browsers and by the command @long', async ({
   page,
   browser,
 }) => {
   test.slow();
-  await salesWithAnOption(page);
-  await approves(page, 'Otto');
-  const back = await copied(page, 'Copy the link for the shop');
-  const taken: string[] = [];
-  for (const production of [await phone(browser), await (await browser.newContext()).newPage()]) {
-    await production.goto(back.replace('?page=proof', ''));
-    await worked(production);
-    await goTo(production, 'take');
-    const dxf = await downloadNamed(production, 'Large: DXF for the cutter');
-    taken.push(dxf.bytes.toString('latin1'));
-    if (taken.length === 2) {
-      const saved = await downloadNamed(production, 'Save the design file');
-      const folder = mkdtempSync(join(tmpdir(), 'bridgehead-proof-'));
-      writeFileSync(join(folder, 'design.json'), saved.bytes);
-      const run = spawnSync('npx', ['tsx', 'geometry/command.ts', join(folder, 'design.json'), '--out', folder]);
-      expect(run.status, run.stderr.toString()).toBe(0);
-      const name = readdirSync(folder).find((file) => file === dxf.name);
-      expect(readFileSync(join(folder, name ?? ''), 'latin1')).toBe(taken[0]);
+  await salesWithThreeOptions(page);
+  await openPart(page, 'Papers');
+  const link = await copied(page, 'Copy the link');
 
-      await goTo(production, 'say');
-      await fillIn(production, 'Ring text, top', 'MARROW LANE CIDER');
-      await worked(production);
-      await goTo(production, 'take');
-      const other = await downloadNamed(production, 'Large: DXF for the cutter');
-      expect(other.bytes.toString('latin1')).toMatch(/NOT THE APPROVED DESIGN/);
-      const sheet = await downloadBy(production, () =>
-        production.getByRole('button', { name: 'Spec sheet (PDF)', exact: true }).click(),
-      );
-      const { texts } = await readPdf(new Uint8Array(sheet.bytes));
-      expect(texts.map((r) => r.text).join(' ')).toMatch(/NOT THE APPROVED DESIGN/i);
-    }
-    await production.context().close();
-  }
-  expect(taken[0]).toBe(taken[1]);
+  const customer = await phone(browser);
+  await customer.goto(link);
+  await planned(customer, 4);
+  await customer.getByRole('button', { name: 'Take this one: Alfa Slab One' }).click();
+  await approves(customer, 'Otto');
+  const back = await copied(customer, 'Copy the link for the shop');
+  await openPart(customer, 'Papers');
+  const order = await downloadBy(customer, () =>
+    customer.getByRole('button', { name: 'Download: The whole order (ZIP)', exact: true }).click(),
+  );
+  await customer.context().close();
+
+  const production = await (await browser.newContext()).newPage();
+  await openPage(production);
+  await dropOrder(production, order.bytes);
+  const dialog = production.getByRole('dialog', { name: 'An order in one file' });
+  await expect(dialog.getByText('Order verified: 8 files are as they were written.')).toBeVisible({ timeout: WORK_MS });
+  await expect(dialog.getByText(/Approved by Otto/)).toBeVisible();
+  await dialog.getByRole('button', { name: 'Go to the design' }).click();
+  await worked(production);
+  const fromOrder = await cutFiles(production);
+  const wanted = byCommand(fromOrder);
+  expect(fromOrder.dxf.bytes.toString('latin1')).toBe(wanted);
+
+  const other = await phone(browser);
+  await other.goto(back.replace('?page=proof', ''));
+  await worked(other);
+  const fromLink = await cutFiles(other);
+  expect(fromLink.dxf.bytes.toString('latin1')).toBe(wanted);
+  await other.context().close();
+
+  await goTo(production, 'say');
+  await fillIn(production, 'Ring text, top', 'MARROW LANE CIDER');
+  await worked(production);
+  await goTo(production, 'take');
+  const changed = await downloadNamed(production, 'Large: DXF for the cutter');
+  expect(changed.bytes.toString('latin1')).toMatch(/NOT THE APPROVED DESIGN/);
+  const sheet = await downloadBy(production, () =>
+    production.getByRole('button', { name: 'Spec sheet (PDF)', exact: true }).click(),
+  );
+  const { texts } = await readPdf(new Uint8Array(sheet.bytes));
+  expect(texts.map((r) => r.text).join(' ')).toMatch(/NOT THE APPROVED DESIGN/i);
+  await production.getByRole('navigation', { name: 'Pages' }).getByRole('button', { name: 'Cut', exact: true }).click();
+  await expect(production.getByText(/Changed since Otto approved it/)).toBeVisible({ timeout: WORK_MS });
 });

@@ -108,3 +108,16 @@ export async function figuresOf(page: Page, name: string): Promise<{ diameterMm:
     Number.parseFloat((await block.locator('dt', { hasText: term }).locator('+ dd').innerText()).replace(',', ''));
   return { diameterMm: await value('Across'), openings: await value('Openings') };
 }
+
+/** An order in one file, dropped on the page as from a folder. */
+export async function dropOrder(page: Page, bytes: Uint8Array): Promise<void> {
+  const data = Buffer.from(bytes).toString('base64');
+  await page.evaluate((base64) => {
+    const raw = Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
+    const transfer = new DataTransfer();
+    transfer.items.add(new File([raw], 'order.zip', { type: 'application/zip', lastModified: raw.length }));
+    for (const name of ['dragover', 'drop']) {
+      document.body.dispatchEvent(new DragEvent(name, { dataTransfer: transfer, bubbles: true, cancelable: true }));
+    }
+  }, data);
+}

@@ -9,14 +9,23 @@ import { t } from '../words/t.ts';
 import css from './ChangedNote.module.css';
 import { Differences } from './Differences.tsx';
 import { momentNow, momentWords } from './now.ts';
+import type { ProofPart } from './proof-store.ts';
 import { useFingerprint } from './use-designs.ts';
 
 /** What is here is not what was approved: said loud, with what is different and the way back. */
-export function ChangedNote({ standing }: { readonly standing: Extract<Standing, { kind: 'changed' }> }) {
+export function ChangedNote({
+  standing,
+  part,
+}: {
+  readonly standing: Extract<Standing, { kind: 'changed' }>;
+  readonly part: ProofPart;
+}) {
   const design = useDesign();
   const fingerprint = useFingerprint();
   const act = useAct();
-  const [open, setOpen] = useState(false);
+  // unfolded it covers half the page: another part is looked at without it
+  const [openAt, setOpenAt] = useState<ProofPart>();
+  const open = openAt === part;
   const { approval, letter, was } = standing;
   return (
     <section role="alert" className={css.note} aria-labelledby="proof-changed">
@@ -35,7 +44,7 @@ export function ChangedNote({ standing }: { readonly standing: Extract<Standing,
         </div>
         <div className={css.buttons}>
           {was && (
-            <Button kind="plain" aria-expanded={open} onClick={() => setOpen(!open)}>
+            <Button kind="plain" aria-expanded={open} onClick={() => setOpenAt(open ? undefined : part)}>
               {t(open ? 'proof.changed.hide' : 'proof.changed.show')}
             </Button>
           )}
@@ -54,12 +63,14 @@ export function ChangedNote({ standing }: { readonly standing: Extract<Standing,
         </div>
       </div>
       {was && open && (
-        <Differences
-          before={was}
-          after={design}
-          titles={{ before: t('proof.changed.approved'), after: t('proof.revisions.nowName') }}
-          prints={{ before: approval.fingerprint, after: fingerprint }}
-        />
+        <div className={css.open}>
+          <Differences
+            before={was}
+            after={design}
+            titles={{ before: t('proof.changed.approved'), after: t('proof.revisions.nowName') }}
+            prints={{ before: approval.fingerprint, after: fingerprint }}
+          />
+        </div>
       )}
     </section>
   );

@@ -49,7 +49,7 @@ function Desk() {
   const Part = PARTS[part];
   return (
     <main id="stage" className={css.main} tabIndex={-1} aria-label={t('proof.title')}>
-      {standing.kind === 'changed' && <ChangedNote standing={standing} />}
+      {standing.kind === 'changed' && <ChangedNote standing={standing} part={part} />}
       <div className={css.head}>
         <nav aria-label={t('proof.nav')} className={css.nav}>
           <ol>

@@ -1,6 +1,5 @@
 import { BadgeCheck, ChevronDown, ChevronUp, FileWarning } from 'lucide-react';
 import { useMemo, useState } from 'react';
-import { faceEntry } from '../../fonts/catalogue.ts';
 import { whyNoRevision } from '../../geometry/approval/revisions.ts';
 import { standingOf, type Standing } from '../../geometry/approval/standing.ts';
 import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
@@ -78,11 +77,8 @@ export function ApprovalNote({ design, open, title }: ApprovalNoteProps) {
             before={was}
             after={design}
             unit={unit}
-            naming={{
-              book,
-              faceName: (id) => faceEntry(id)?.name,
-              fingerprints: { before: was.approval?.fingerprint ?? '', after: fingerprint },
-            }}
+            book={book}
+            prints={{ before: standing.approval.fingerprint, after: fingerprint }}
           />
         </div>
       )}

@@ -7,7 +7,7 @@ import { useAct, useDesign } from '../app/page-context.ts';
 import { Button } from '../ui/Button.tsx';
 import { t } from '../words/t.ts';
 import css from './ChangedNote.module.css';
-import { Differences } from './Differences.tsx';
+import { ComparedDesigns } from './ComparedDesigns.tsx';
 import { momentNow, momentWords } from './now.ts';
 import type { ProofPart } from './proof-store.ts';
 import { useFingerprint } from './use-designs.ts';
@@ -64,7 +64,7 @@ export function ChangedNote({
       </div>
       {was && open && (
         <div className={css.open}>
-          <Differences
+          <ComparedDesigns
             before={was}
             after={design}
             titles={{ before: t('proof.changed.approved'), after: t('proof.revisions.nowName') }}

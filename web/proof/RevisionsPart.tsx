@@ -12,7 +12,7 @@ import fieldCss from '../ui/Field.module.css';
 import { refusalWords } from '../ui/finding-words.ts';
 import { TextField } from '../ui/TextField.tsx';
 import { t } from '../words/t.ts';
-import { Differences } from './Differences.tsx';
+import { ComparedDesigns } from './ComparedDesigns.tsx';
 import { momentNow, momentWords } from './now.ts';
 import css from './RevisionsPart.module.css';
 import { useFingerprint } from './use-designs.ts';
@@ -206,7 +206,7 @@ function Compare({ revisions }: { readonly revisions: readonly Revision[] }) {
       {before === after ? (
         <p className={css.none}>{t('proof.compare.same')}</p>
       ) : (
-        <Differences
+        <ComparedDesigns
           before={designOf(before)}
           after={designOf(after)}
           titles={{ before: nameOf(before), after: nameOf(after) }}

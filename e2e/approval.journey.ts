@@ -2,7 +2,7 @@ import { expect, type Page } from '@playwright/test';
 import { approve } from '../geometry/approval/approve.ts';
 import { fingerprintOf } from '../geometry/design/fingerprint.ts';
 import { demo } from '../tests/approval/demos.ts';
-import { packDesign } from '../web/link/pack-design.ts';
+import { packDesign } from '../web/handover/link/pack-design.ts';
 import { goTo, test, worked } from './walk.ts';
 
 const WEDDING = demo('golden-wedding');

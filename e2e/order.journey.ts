@@ -1,6 +1,6 @@
 import { expect } from '@playwright/test';
-import { flippedAt, resealed } from '../tests/order/damages.ts';
-import { madeOrder, smallDesign } from '../tests/order/sound-order.ts';
+import { flippedAt, resealed } from '../tests/order-file/damages.ts';
+import { madeOrder, smallDesign } from '../tests/order-file/sound-order.ts';
 import { downloadBy, dropOrder, openPage, test, worked } from './walk.ts';
 
 test('an order in one file is verified when it is dropped, and told file by file when it was harmed', async ({

@@ -158,7 +158,7 @@ function byCommand({ dxf, design }: Awaited<ReturnType<typeof cutFiles>>): strin
   const folder = mkdtempSync(join(tmpdir(), 'bridgehead-proof-'));
   const file = join(folder, 'design.json');
   writeFileSync(file, design.bytes);
-  const run = spawnSync('npx', ['tsx', 'geometry/command.ts', file, '--out', folder, '--approved-only']);
+  const run = spawnSync('npx', ['tsx', 'geometry/command/make-command.ts', file, '--out', folder, '--approved-only']);
   expect(run.status, run.stderr.toString()).toBe(0);
   const name = readdirSync(folder).find((other) => other === dxf.name);
   return readFileSync(join(folder, name ?? ''), 'latin1');

@@ -1,5 +1,5 @@
 import type { KerningTable } from '../geometry/adapters/face.ts';
-import { refused } from '../geometry/words/say.ts';
+import { refused } from '../geometry/sentences/say.ts';
 import { faceEntry } from './catalogue.ts';
 import type { FaceEntry } from './catalogue.ts';
 import { catalogueFace, loadFacesWith } from './load-faces.ts';

@@ -1,7 +1,7 @@
 import type { Face, FaceSource, KerningTable } from '../geometry/adapters/face.ts';
 import { readTrueType } from '../geometry/adapters/truetype.ts';
-import { refused } from '../geometry/words/say.ts';
-import type { Refused } from '../geometry/words/wording.ts';
+import { refused } from '../geometry/sentences/say.ts';
+import type { Refused } from '../geometry/sentences/wording.ts';
 import { faceEntry } from './catalogue.ts';
 import type { FaceEntry } from './catalogue.ts';
 

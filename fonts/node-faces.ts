@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import type { KerningTable } from '../geometry/adapters/face.ts';
-import { refused } from '../geometry/words/say.ts';
+import { refused } from '../geometry/sentences/say.ts';
 import { FACES } from './catalogue.ts';
 import { catalogueFace, loadFacesWith } from './load-faces.ts';
 import type { FaceFetcher, FaceOutcome, FaceStore, FacesWanted, LoadedFaces } from './load-faces.ts';

@@ -1,7 +1,7 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import { readFace } from '../geometry/adapters/opentype.ts';
-import type { Refused } from '../geometry/words/wording.ts';
+import type { Refused } from '../geometry/sentences/wording.ts';
 
 /** A person's own font file as the design keeps it; the same record as OwnFace of the design's schema. */
 export interface OwnFaceRecord {

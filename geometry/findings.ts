@@ -1,5 +1,5 @@
 import type { Point, Ring } from './shapes.ts';
-import type { Wording } from './words/wording.ts';
+import type { Wording } from './sentences/wording.ts';
 
 /** stop: the plate must not be cut. look: worth a look. note: for your information. */
 export type Severity = 'stop' | 'look' | 'note';
@@ -11,7 +11,7 @@ export type Place =
   | { readonly kind: 'ring'; readonly ring: Ring }
   | { readonly kind: 'band'; readonly innerMm: number; readonly outerMm: number };
 
-/** A change of the design that one click applies. Each kind has one action in web/actions. */
+/** A change of the design that one click applies. Each kind has one action in web/state/actions. */
 export type Mend =
   | { readonly kind: 'scale-text'; readonly elementId: string; readonly share: number }
   | { readonly kind: 'move-band'; readonly elementId: string; readonly inner: number; readonly outer: number }

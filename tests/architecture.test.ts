@@ -3,7 +3,8 @@ import { readdirSync } from 'node:fs';
 import { basename } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { IMPURE, LINE_BUDGET, TOP_LEVEL } from './architecture/house-rules.ts';
+import { fullFolders, mutualFolders } from './architecture/folders.ts';
+import { FILE_BUDGET, IMPURE, LINE_BUDGET, MOST_IN_WEB, TOP_LEVEL } from './architecture/house-rules.ts';
 import { forbiddenImports, impurities, reexports } from './architecture/judge.ts';
 import { importCycles, importsOf, readSources, toSource } from './architecture/read-imports.ts';
 
@@ -20,6 +21,17 @@ describe('the house', () => {
 
   it('has no circle of imports, types included', () => {
     expect(importCycles(everything.flatMap(importsOf))).toEqual([]);
+  });
+
+  it('has no two folders that import each other', () => {
+    expect(mutualFolders(house.flatMap(importsOf))).toEqual([]);
+  });
+
+  it('has few folders in web/, and none too full', () => {
+    const kept = keptFiles();
+    const inWeb = new Set(kept.filter((path) => /^web\/[^/]+\//.test(path)).map((path) => path.split('/')[1]));
+    expect([...inWeb].length).toBeLessThanOrEqual(MOST_IN_WEB);
+    expect(fullFolders(kept, FILE_BUDGET)).toEqual([]);
   });
 
   it('passes nothing on: every reader imports the file itself', () => {
@@ -49,14 +61,17 @@ describe('the house', () => {
   });
 
   it('holds at its top only what belongs there', () => {
-    const kept = execFileSync('git', ['ls-files'], { cwd: ROOT, encoding: 'utf8' })
-      .split('\n')
-      .filter(Boolean)
-      .map((path) => path.split('/')[0] ?? '');
+    const kept = keptFiles().map((path) => path.split('/')[0] ?? '');
     const names = new Set(kept.length > 0 ? kept : readdirSync(ROOT));
     expect([...names].filter((name) => !name.startsWith('.') && !TOP_LEVEL.includes(name))).toEqual([]);
   });
 });
+
+/** All files that git keeps or would keep. */
+function keptFiles(): string[] {
+  const asked = ['ls-files', '--cached', '--others', '--exclude-standard'];
+  return execFileSync('git', asked, { cwd: ROOT, encoding: 'utf8' }).split('\n').filter(Boolean);
+}
 
 /** All files whose code a file draws in, itself included; types draw in no code. */
 function reachedFrom(path: string): string[] {
@@ -107,8 +122,8 @@ describe('the fence itself', () => {
     expect(judged('geometry/checks/x.ts', `const p = await import('../../web/app/page.tsx');`)).toHaveLength(1);
     expect(judged('geometry/openings/x.ts', `import ClipperLib from 'clipper-lib';`)).toHaveLength(1);
     expect(judged('geometry/adapters/x.ts', `import ClipperLib from 'clipper-lib';`)).toEqual([]);
-    expect(judged('web/panels/x.tsx', `import { Stage } from 'react-konva';`)).toHaveLength(1);
-    expect(judged('web/actions/x.ts', `import { useState } from 'react';`)).toHaveLength(1);
+    expect(judged('web/design/panels/x.tsx', `import { Stage } from 'react-konva';`)).toHaveLength(1);
+    expect(judged('web/state/actions/x.ts', `import { useState } from 'react';`)).toHaveLength(1);
     expect(judged('geometry/files/x.ts', `import x from 'left-pad';`)).toHaveLength(1);
   });
 
@@ -118,6 +133,15 @@ describe('the fence itself', () => {
     const c = toSource('geometry/c.ts', `import { a } from './a.ts';`);
     expect(importCycles([a, b].flatMap(importsOf))).toEqual([]);
     expect(importCycles([a, b, c].flatMap(importsOf))).toEqual([['geometry/a.ts', 'geometry/b.ts', 'geometry/c.ts']]);
+  });
+
+  it('finds two folders that import each other, whether side by side or one within the other', () => {
+    const into = (path: string, text: string) => importsOf(toSource(path, text));
+    const there = into('web/a/x.ts', `import type { Y } from '../b/c/y.ts';`);
+    expect(mutualFolders([...there, ...into('web/b/d/z.ts', `import { x } from '../../a/x.ts';`)])).toHaveLength(1);
+    expect(mutualFolders([...there, ...into('web/b/d/z.ts', `import { y } from '../c/y.ts';`)])).toEqual([]);
+    const within = [...into('web/a/x.ts', `import './b/y.ts';`), ...into('web/a/b/y.ts', `import '../z.ts';`)];
+    expect(mutualFolders(within)).toHaveLength(1);
   });
 
   it('finds each impure name, and is not misled by comments or fields of the same name', () => {

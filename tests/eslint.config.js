@@ -53,9 +53,9 @@ export default tseslint.config(
   {
     // These speak to a terminal.
     files: [
-      'geometry/command.ts',
-      'geometry/order-command.ts',
-      'geometry/shop-command.ts',
+      'geometry/command/make-command.ts',
+      'geometry/command/order-command.ts',
+      'geometry/command/shop-command.ts',
       'geometry/command/**',
       'tests/**',
       'e2e/**',

@@ -14,6 +14,7 @@ const licences = licenceNotice(at('.'));
 
 export default defineConfig({
   root: at('.'),
+  publicDir: at('serve/public'),
   // Relative addresses: the built folder works under any path of a shop's own server.
   base: './',
   plugins: [

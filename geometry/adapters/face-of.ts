@@ -1,7 +1,7 @@
 import { mapOutline } from '../measure/map-outline.ts';
 import type { Outline, PathCommand } from '../shapes.ts';
-import { refused } from '../words/say.ts';
-import type { Refused } from '../words/wording.ts';
+import { refused } from '../sentences/say.ts';
+import type { Refused } from '../sentences/wording.ts';
 import type { Face, FaceGlyph, KerningTable } from './face.ts';
 
 /** What a reader of font files knows of one font; lengths in font units. */

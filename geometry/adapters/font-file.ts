@@ -1,5 +1,5 @@
-import { amount, refused } from '../words/say.ts';
-import type { Amount, Refused } from '../words/wording.ts';
+import { amount, refused } from '../sentences/say.ts';
+import type { Amount, Refused } from '../sentences/wording.ts';
 
 /**
  * Looks at the first bytes and the table directory of a font file before the font reader sees it, so that a

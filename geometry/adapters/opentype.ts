@@ -1,7 +1,7 @@
 import opentype from 'opentype.js';
 import type { Font, Glyph } from 'opentype.js';
-import { refused } from '../words/say.ts';
-import type { Refused } from '../words/wording.ts';
+import { refused } from '../sentences/say.ts';
+import type { Refused } from '../sentences/wording.ts';
 import { faceOf, tableKern } from './face-of.ts';
 import type { Face, KerningTable } from './face.ts';
 import { fontFileProblem, hasSaneCharacterMap } from './font-file.ts';

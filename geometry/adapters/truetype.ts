@@ -1,5 +1,5 @@
 import type { PathCommand } from '../shapes.ts';
-import type { Refused } from '../words/wording.ts';
+import type { Refused } from '../sentences/wording.ts';
 import { faceOf, tableKern } from './face-of.ts';
 import type { Face, KerningTable } from './face.ts';
 import { glyfReader, type GlyfPoint } from './glyf.ts';

@@ -41,7 +41,7 @@ export function createZip(onBytes: (piece: Uint8Array) => void): ZipStream {
 
 /**
  * A whole archive at once, for a handful of files in the order given; names are no whole numbers. What the archive is
- * laid out by besides: deflate or stored, lengths before the bytes, no extra fields (geometry/order/ reads no other).
+ * laid out by besides: deflate or stored, lengths before the bytes, no extra fields (geometry/order-file/ reads no other).
  */
 export function zipOf(files: readonly { readonly name: string; readonly bytes: Uint8Array }[]): Uint8Array {
   const content: Zippable = {};

@@ -1,6 +1,6 @@
 import type { Approval, Design } from '../design/schema.ts';
-import { refusedHere } from '../words/say-approval.ts';
-import type { Refused } from '../words/wording.ts';
+import { refusedHere } from '../sentences/say-approval.ts';
+import type { Refused } from '../sentences/wording.ts';
 import { keepAnew, keptAs, whyNoLetter } from './revisions.ts';
 import { sameFingerprint } from './same-fingerprint.ts';
 

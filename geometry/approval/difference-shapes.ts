@@ -1,5 +1,5 @@
 import { offset, ringsOf, subtract } from '../adapters/clipper.ts';
-import type { PlateResult } from '../plate.ts';
+import type { PlateResult } from '../plate/plate.ts';
 import type { Region } from '../shapes.ts';
 import { DIFFERENCE_SEEN_MM } from '../units.ts';
 

@@ -1,5 +1,5 @@
-import { saidHere, sayHere, type ApprovalKey } from '../words/say-approval.ts';
-import type { Amount, Wording, WordValues } from '../words/wording.ts';
+import { saidHere, sayHere, type ApprovalKey } from '../sentences/say-approval.ts';
+import type { Amount, Wording, WordValues } from '../sentences/wording.ts';
 
 /** What a difference is about: what changed stands together by it, in this order. */
 export const DIFFERENCE_GROUPS = ['lettering', 'drawings', 'bridges', 'plates', 'stock', 'barrel'] as const;

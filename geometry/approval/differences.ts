@@ -6,9 +6,9 @@ import type { BridgeEdit, Design, DesignElement, PlateSpec } from '../design/sch
 import { BUILT_IN } from '../stock/built-in-stock.ts';
 import { materialWords, processWords } from '../stock/record-key.ts';
 import { materialIn, processIn, type StockBook } from '../stock/stock-book.ts';
-import { inMm, named, say } from '../words/say.ts';
-import { sayHere } from '../words/say-approval.ts';
-import type { WordValue } from '../words/wording.ts';
+import { inMm, named, say } from '../sentences/say.ts';
+import { sayHere } from '../sentences/say-approval.ts';
+import type { WordValue } from '../sentences/wording.ts';
 import { apart, asUsual, difference, DIFFERENCE_GROUPS, shownAmount, type Difference } from './difference.ts';
 import { elementDifferences, groupOf, mannerWords } from './element-differences.ts';
 import { elementName } from './name-element.ts';

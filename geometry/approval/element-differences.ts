@@ -1,8 +1,8 @@
 import { canonicalJson } from '../design/canonical-json.ts';
 import { isText } from '../design/kinds.ts';
 import type { Artwork, Border, DesignElement, Motif, RingText, TextElement } from '../design/schema.ts';
-import { sayHere } from '../words/say-approval.ts';
-import type { Wording, WordValues } from '../words/wording.ts';
+import { sayHere } from '../sentences/say-approval.ts';
+import type { Wording, WordValues } from '../sentences/wording.ts';
 import { apart, difference, shownAmount, type Difference, type DifferenceKey } from './difference.ts';
 import { elementName } from './name-element.ts';
 

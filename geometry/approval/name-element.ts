@@ -1,8 +1,8 @@
 import type { DesignElement } from '../design/schema.ts';
 import { MOTIF_LABELS } from '../motifs/labels.ts';
-import { motifWords, say } from '../words/say.ts';
-import { sayHere } from '../words/say-approval.ts';
-import type { Wording } from '../words/wording.ts';
+import { motifWords, say } from '../sentences/say.ts';
+import { sayHere } from '../sentences/say-approval.ts';
+import type { Wording } from '../sentences/wording.ts';
 
 /** What a person would call an element: its text in quotation marks, the kind of border, the motif or the drawing's name. */
 export function elementName(element: DesignElement): Wording {

@@ -2,8 +2,8 @@ import { canonicalJson } from '../design/canonical-json.ts';
 import { isText } from '../design/kinds.ts';
 import { MOST_OPTIONS } from '../design/limits.ts';
 import type { Design, DesignOption } from '../design/schema.ts';
-import { refusedHere } from '../words/say-approval.ts';
-import type { Refused } from '../words/wording.ts';
+import { refusedHere } from '../sentences/say-approval.ts';
+import type { Refused } from '../sentences/wording.ts';
 
 /** The design as it stands, among its options. No option may be called so. */
 export const BASE = 'base';

@@ -1,7 +1,7 @@
 import { MOST_REVISIONS } from '../design/limits.ts';
 import type { Approval, Design, Revision } from '../design/schema.ts';
-import { refusedHere } from '../words/say-approval.ts';
-import type { Refused } from '../words/wording.ts';
+import { refusedHere } from '../sentences/say-approval.ts';
+import type { Refused } from '../sentences/wording.ts';
 import { sameSnapshot, snapshotOf, withSnapshot } from './snapshot.ts';
 
 /**

@@ -1,7 +1,7 @@
 import type { Design, Head, PlateSpec } from '../design/schema.ts';
 import type { Finding } from '../findings.ts';
 import { GREATEST_PLATE_MM, LEAST_PLATE_MM } from '../units.ts';
-import { inMm, named, said, say } from '../words/say.ts';
+import { inMm, named, said, say } from '../sentences/say.ts';
 import { barrelById } from './barrels.ts';
 import { freeOfHoopsMm, sideMeasures } from './side-measures.ts';
 

@@ -19,8 +19,8 @@ import {
 import { solveUnit, type SolvedUnit } from './solve-unit.ts';
 import type { UnitStore } from './unit-store.ts';
 import type { Bridge, Island, Opening } from './types.ts';
-import { inMm, listed, said, shapeWords } from '../words/say.ts';
-import type { WordValue } from '../words/wording.ts';
+import { inMm, listed, said, shapeWords } from '../sentences/say.ts';
+import type { WordValue } from '../sentences/wording.ts';
 
 /** A bridged unit in its own frame, and where it stands among the plate's openings. */
 export interface UnitInPlace {

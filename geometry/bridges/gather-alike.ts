@@ -1,6 +1,6 @@
 import type { Finding } from '../findings.ts';
-import { said, say, type SaidKey } from '../words/say.ts';
-import type { Wording, WordValue } from '../words/wording.ts';
+import { said, say, type SaidKey } from '../sentences/say.ts';
+import type { Wording, WordValue } from '../sentences/wording.ts';
 
 /** Said once for all letters of an element that it is true of: a hundred pins for one small text help nobody. */
 const GATHERED: readonly string[] = ['speck-lost', 'island-on-its-bridge', 'held-once', 'part-swallowed'];

@@ -9,8 +9,8 @@ import type { Unit } from '../openings/gather-units.ts';
 import type { Placement, Point } from '../shapes.ts';
 import { FLATTEN_ERROR_MM } from '../units.ts';
 import { fromTerms, shapeBox } from './edit-terms.ts';
-import { labelled, said, say, shapeWords } from '../words/say.ts';
-import type { Wording } from '../words/wording.ts';
+import { labelled, said, say, shapeWords } from '../sentences/say.ts';
+import type { Wording } from '../sentences/wording.ts';
 
 /** A bridge by hand in a unit's frame, mm. It is looked for along the line, near the line's middle. */
 export interface HandKeep {

@@ -1,7 +1,7 @@
 import type { Finding } from '../findings.ts';
 import { GRID_MM } from '../units.ts';
 import type { CheckInput } from './input.ts';
-import { inMm, said } from '../words/say.ts';
+import { inMm, said } from '../sentences/say.ts';
 
 /** Bridges that were made narrower than the stock's rule. The maker keeps the rule, so this guards against its faults. */
 export function checkBridgeTooThin({ bridges, rules }: CheckInput): Finding[] {

@@ -4,7 +4,7 @@ import { checkCrownGap } from './crown-gap.ts';
 import { checkHeavyPlate } from './heavy-plate.ts';
 import type { CheckInput } from './input.ts';
 import { checkLayIn } from './lay-in.ts';
-import { checkLettering } from './lettering/check-lettering.ts';
+import { checkLettering } from './check-lettering.ts';
 import { checkNothingToCut } from './nothing-to-cut.ts';
 import { checkOnBarrel } from './on-barrel.ts';
 import { checkOverspray } from './overspray.ts';

@@ -1,6 +1,6 @@
 import { gapAtOpenings, greatestGap } from '../barrel/gap-at-openings.ts';
 import type { Finding } from '../findings.ts';
-import { inMm, said, say } from '../words/say.ts';
+import { inMm, said, say } from '../sentences/say.ts';
 import type { CheckInput } from './input.ts';
 import { callElement } from './words.ts';
 

@@ -1,8 +1,8 @@
 import type { Opening } from '../bridges/types.ts';
 import type { Finding } from '../findings.ts';
 import type { StockRules } from '../stock/rules.ts';
-import { inMm, said } from '../words/say.ts';
-import type { Amount } from '../words/wording.ts';
+import { inMm, said } from '../sentences/say.ts';
+import type { Amount } from '../sentences/wording.ts';
 import type { Narrow } from './measure-gaps.ts';
 import type { UnitProof } from './prove-units.ts';
 

@@ -1,7 +1,7 @@
 import type { Finding } from '../findings.ts';
 import { sheetMassKg } from '../stock/mass.ts';
 import { materialIn } from '../stock/stock-book.ts';
-import { amount, said } from '../words/say.ts';
+import { amount, said } from '../sentences/say.ts';
 import type { CheckInput } from './input.ts';
 
 /** A blank that is heavy to hold in place; weighed before it is cut, since somebody lifts that too. */

@@ -2,7 +2,7 @@ import { FINGER_REACH_MM, FINGER_ROOM_MM, fingerRoom } from '../barrel/finger-ro
 import { headRecess } from '../barrel/recess.ts';
 import type { Finding } from '../findings.ts';
 import { FINGER_HOLES_ID, HAND_SLOTS_ID } from '../layout/no-element.ts';
-import { inMm, labelled, said } from '../words/say.ts';
+import { inMm, labelled, said } from '../sentences/say.ts';
 import type { CheckInput } from './input.ts';
 import { placeLifting } from './place-lifting.ts';
 import { callElement } from './words.ts';

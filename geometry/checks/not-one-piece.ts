@@ -1,6 +1,6 @@
 import type { Finding } from '../findings.ts';
 import type { Point } from '../shapes.ts';
-import { said } from '../words/say.ts';
+import { said } from '../sentences/say.ts';
 
 /** What the proof says of a place where metal would fall out or hangs by less than a bridge. */
 export function notOnePiece(at: Point, leastBridgeMm: number): Finding {

@@ -1,6 +1,6 @@
 import type { Finding } from '../findings.ts';
 import { isElementId } from '../layout/no-element.ts';
-import { said } from '../words/say.ts';
+import { said } from '../sentences/say.ts';
 import type { CheckInput } from './input.ts';
 
 /** A plate without a single opening, but those to lift it by, is a round of metal; what a ring lacks, its layout says. */

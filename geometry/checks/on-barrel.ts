@@ -3,7 +3,7 @@ import { freeOfHoopsMm, sideMeasures } from '../barrel/side-measures.ts';
 import type { SurfaceProblem } from '../barrel/surface-of.ts';
 import type { Finding } from '../findings.ts';
 import { LEAST_PLATE_MM } from '../units.ts';
-import { inMm, labelled, said } from '../words/say.ts';
+import { inMm, labelled, said } from '../sentences/say.ts';
 import type { CheckInput } from './input.ts';
 
 /** A plate that cannot lie where it is to lie, and measures of the barrel's side that nobody took. */

@@ -1,9 +1,9 @@
 import type { Design } from '../design/schema.ts';
 import { type Finding, sortFindings, type Verdict, verdictOf } from '../findings.ts';
-import { type Day, dayNumber } from '../words/calendar.ts';
-import { findDates, type WrittenDate } from '../words/find-dates.ts';
-import { said, type SaidKey } from '../words/say.ts';
-import type { WordValues } from '../words/wording.ts';
+import { type Day, dayNumber } from '../sentences/calendar.ts';
+import { findDates, type WrittenDate } from '../sentences/find-dates.ts';
+import { said, type SaidKey } from '../sentences/say.ts';
+import type { WordValues } from '../sentences/wording.ts';
 import { daysMeant, noSuchDay } from './lettering/dates.ts';
 
 /** So long after the day an order is needed by, at most, the occasion is that it is needed for. */

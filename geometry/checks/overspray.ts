@@ -1,6 +1,6 @@
 import { oversprayOf } from '../barrel/overspray.ts';
 import type { Finding } from '../findings.ts';
-import { amount, inMm, labelled, said } from '../words/say.ts';
+import { amount, inMm, labelled, said } from '../sentences/say.ts';
 import type { CheckInput } from './input.ts';
 
 /** Spray wanders about so far past the edge of a plate that a hand follows round: common practice, no source. */

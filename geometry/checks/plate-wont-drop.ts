@@ -1,6 +1,6 @@
 import { headDiameter, DIAMETER_STEP_MM } from '../barrel/blank.ts';
 import type { Finding } from '../findings.ts';
-import { inMm, labelled, said } from '../words/say.ts';
+import { inMm, labelled, said } from '../sentences/say.ts';
 import type { CheckInput } from './input.ts';
 
 /** A plate that does not drop inside the chime, or only without the clearance that was asked for. */

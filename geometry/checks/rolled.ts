@@ -2,7 +2,7 @@ import { leastBendRadiusMm } from '../barrel/bend.ts';
 import type { Finding } from '../findings.ts';
 import { materialWords } from '../stock/record-key.ts';
 import { materialIn } from '../stock/stock-book.ts';
-import { inMm, said } from '../words/say.ts';
+import { inMm, said } from '../sentences/say.ts';
 import type { CheckInput } from './input.ts';
 
 /** A sheet that breaks or buckles when it is rolled to the barrel's radius, or that nobody here has rolled. */

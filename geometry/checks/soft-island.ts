@@ -3,8 +3,8 @@ import type { Stock } from '../design/schema.ts';
 import type { Finding, Severity } from '../findings.ts';
 import type { Stiffness } from '../stock/elastic.ts';
 import { type Material, materialIn, processIn, type StockBook } from '../stock/stock-book.ts';
-import { amount, inMm, labelled, said, sheetWords } from '../words/say.ts';
-import type { Wording } from '../words/wording.ts';
+import { amount, inMm, labelled, said, sheetWords } from '../sentences/say.ts';
+import type { Wording } from '../sentences/wording.ts';
 import type { CheckInput } from './input.ts';
 import { callElement } from './words.ts';
 

@@ -4,7 +4,7 @@ import { ringsGap } from '../measure/distance.ts';
 import { boxOf, nearestToCentre, reachOf } from '../measure/facts.ts';
 import { boxesWithin } from '../measure/ring.ts';
 import type { Box, Ring } from '../shapes.ts';
-import { inMm, said } from '../words/say.ts';
+import { inMm, said } from '../sentences/say.ts';
 import type { CheckInput } from './input.ts';
 import { callElement } from './words.ts';
 

@@ -4,7 +4,7 @@ import { MASK_ID } from '../layout/no-element.ts';
 import type { Extent } from '../layout/placed.ts';
 import { reachOf } from '../measure/facts.ts';
 import type { Point, Ring } from '../shapes.ts';
-import { inMm, labelled, said } from '../words/say.ts';
+import { inMm, labelled, said } from '../sentences/say.ts';
 import type { CheckInput } from './input.ts';
 import { callElement } from './words.ts';
 

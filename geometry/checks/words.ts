@@ -1,8 +1,8 @@
 import type { DesignElement } from '../design/schema.ts';
 import { FINGER_HOLES_ID, HAND_SLOTS_ID } from '../layout/no-element.ts';
 import { motifById } from '../motifs/catalogue.ts';
-import { motifWords, say } from '../words/say.ts';
-import type { Wording } from '../words/wording.ts';
+import { motifWords, say } from '../sentences/say.ts';
+import type { Wording } from '../sentences/wording.ts';
 
 /** What a person would call an element: its text in quotation marks, or the kind of border. */
 export function callElement(elements: readonly DesignElement[], id: string): Wording {

@@ -1,5 +1,5 @@
-import { type PaperName, PAPERS } from '../files/page-size.ts';
-import { type Day, readIso } from '../words/calendar.ts';
+import { type PaperName, PAPERS } from '../files/paper/page-size.ts';
+import { type Day, readIso } from '../sentences/calendar.ts';
 import { LINE_SIZES } from './line-sizes.ts';
 import { Refusal } from './refusal.ts';
 

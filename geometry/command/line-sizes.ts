@@ -1,4 +1,4 @@
-import type { LineWishes } from '../files/job-lines.ts';
+import type { LineWishes } from '../files/job/job-lines.ts';
 
 /** How the lines of a sheet are wanted: true size; kerf taken off; that with the ways in. */
 export const LINE_SIZES = {

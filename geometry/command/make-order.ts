@@ -3,18 +3,18 @@ import { standingOf } from '../approval/standing.ts';
 import { withOrderDays } from '../checks/order-days.ts';
 import { fingerprintOf } from '../design/fingerprint.ts';
 import type { Design } from '../design/schema.ts';
-import { writeDxf } from '../files/dxf.ts';
+import { writeDxf } from '../files/dxf/dxf.ts';
 import { plateFileNames } from '../files/names.ts';
-import type { PaperName } from '../files/page-size.ts';
-import type { PlannedPlate } from '../files/sheet-drawing.ts';
-import { writeSvg } from '../files/svg.ts';
-import type { OrderFile } from '../order/order.ts';
-import { writeOrder } from '../order/write-order.ts';
-import { planPlates } from '../plan-plates.ts';
-import { createStore } from '../solve-store.ts';
+import type { PaperName } from '../files/paper/page-size.ts';
+import type { PlannedPlate } from '../files/paper/sheet-drawing.ts';
+import { writeSvg } from '../files/svg/svg.ts';
+import type { OrderFile } from '../order-file/order.ts';
+import { writeOrder } from '../order-file/write-order.ts';
+import { planPlates } from '../pipeline/plan-plates.ts';
+import { createStore } from '../pipeline/solve-store.ts';
 import { ownRules } from '../stock/own-rules.ts';
 import type { StockBook } from '../stock/stock-book.ts';
-import type { Day } from '../words/calendar.ts';
+import type { Day } from '../sentences/calendar.ts';
 import type { Asked } from './asked.ts';
 import { LINE_SIZES } from './line-sizes.ts';
 import { sheetFonts } from './read-files.ts';
@@ -122,7 +122,7 @@ export async function specSheet(
   book: StockBook,
   page: PaperName = 'a4',
 ): Promise<Uint8Array> {
-  const { writeSpecSheet } = await import('../files/spec-sheet.ts');
+  const { writeSpecSheet } = await import('../files/paper/spec-sheet.ts');
   return writeSpecSheet(design, planned, await sheetFonts(), book, { page, language: 'en' });
 }
 

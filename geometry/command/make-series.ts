@@ -11,7 +11,7 @@ import type { Design } from '../design/schema.ts';
 import { oneLine } from '../files/plain-text.ts';
 import type { Rows } from '../series/read-rows.ts';
 import { type MadeRow, runSeries, type SeriesStep } from '../series/run-series.ts';
-import { createStore } from '../solve-store.ts';
+import { createStore } from '../pipeline/solve-store.ts';
 import type { StockBook } from '../stock/stock-book.ts';
 import type { Asked } from './asked.ts';
 import { openJournal, type Journal } from './journal.ts';

@@ -3,7 +3,7 @@ import { packageFile } from '../../fonts/node-faces.ts';
 import { readDesign } from '../design/read-design.ts';
 import type { Design } from '../design/schema.ts';
 import { oneLine } from '../files/plain-text.ts';
-import type { SheetFonts } from '../files/sheet-page.ts';
+import type { SheetFonts } from '../files/paper/sheet-page.ts';
 import { readRows, type Rows } from '../series/read-rows.ts';
 import { BUILT_IN } from '../stock/built-in-stock.ts';
 import { readStock } from '../stock/read-stock.ts';

@@ -1,6 +1,6 @@
 /** What the machine does for one whole sheet. Frame of the sheet (geometry/sheet/sheets.ts), millimetres. */
 import type { Contour, Point, Vertex } from '../shapes.ts';
-import type { Wording } from '../words/wording.ts';
+import type { Wording } from '../sentences/wording.ts';
 
 /** An open run of lines and arcs; the last vertex's bulge means nothing. */
 export type Run = readonly Vertex[];

@@ -1,6 +1,6 @@
-import { refusedText, type DocumentKey } from '../words/say-document.ts';
-import type { Refused } from '../words/wording.ts';
-import { bringUpToDate } from './bring-up-to-date.ts';
+import { refusedText, type DocumentKey } from '../sentences/say-document.ts';
+import type { Refused } from '../sentences/wording.ts';
+import { bringUpToDate } from './versions/bring-up-to-date.ts';
 import { problemFor } from './say-where.ts';
 import { DESIGN_FORMAT, DESIGN_VERSION } from './limits.ts';
 import { designSchema, type Design } from './schema.ts';

@@ -1,6 +1,6 @@
 import type { core } from 'zod/mini';
-import { namedPart, refusedText, sayPart, type DocumentKey } from '../words/say-document.ts';
-import type { Refused, Wording } from '../words/wording.ts';
+import { namedPart, refusedText, sayPart, type DocumentKey } from '../sentences/say-document.ts';
+import type { Refused, Wording } from '../sentences/wording.ts';
 import { visible } from './visible.ts';
 
 type Issue = core.$ZodIssue;

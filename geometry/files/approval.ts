@@ -1,7 +1,7 @@
 import { standingOf } from '../approval/standing.ts';
 import type { Design } from '../design/schema.ts';
-import { sayOnPaper } from '../words/say-paper.ts';
-import type { Wording } from '../words/wording.ts';
+import { sayOnPaper } from '../sentences/say-paper.ts';
+import type { Wording } from '../sentences/wording.ts';
 import { oneLine } from './plain-text.ts';
 
 /**

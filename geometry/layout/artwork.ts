@@ -2,7 +2,7 @@ import type { Artwork } from '../design/schema.ts';
 import { readPathData } from '../measure/path-data.ts';
 import { outlineBox } from '../measure/outline-box.ts';
 import type { Layout } from './placed.ts';
-import { said } from '../words/say.ts';
+import { said } from '../sentences/say.ts';
 import { layDrawing } from './drawing.ts';
 
 /** An imported drawing on the plate; a path that can't be read draws nothing and is said. */

@@ -8,7 +8,7 @@ import type { LayoutRules } from './layout-rules.ts';
 import type { Layout, PlacedShape } from './placed.ts';
 import { mostStrands, strandOutline } from './rope.ts';
 import { bandUpsideDownFinding } from './text-findings.ts';
-import { said, say } from '../words/say.ts';
+import { said, say } from '../sentences/say.ts';
 
 /**
  * Borders about the plate's centre. Pieces are alike, evenly spread, and one stands (or, with ropes, lies) at the

@@ -12,7 +12,7 @@ import { shapesOf } from './set-letters.ts';
 import { shortText } from './short-text.ts';
 import { spaceLetters } from './spacing.ts';
 import { characterFindings, outsidePlateFinding, spreadFinding, unknownFaceFinding } from './text-findings.ts';
-import { inMm, labelled, said } from '../words/say.ts';
+import { inMm, labelled, said } from '../sentences/say.ts';
 
 /** Lettering on a straight line, its ink centred on x and half the height of its capitals on y. */
 export function layLineText(asked: LineText, radiusMm: number, rules: LayoutRules, faces: FaceSource): Layout {

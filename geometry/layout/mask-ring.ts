@@ -1,6 +1,6 @@
 import type { PlateSpec } from '../design/schema.ts';
 import type { Finding } from '../findings.ts';
-import { inMm, labelled, said } from '../words/say.ts';
+import { inMm, labelled, said } from '../sentences/say.ts';
 import { circleCurves } from './arc-curves.ts';
 import { MASK_ID } from './no-element.ts';
 import type { Layout } from './placed.ts';

@@ -2,7 +2,7 @@ import type { Motif } from '../design/schema.ts';
 import { outlineBox } from '../measure/outline-box.ts';
 import { motifById } from '../motifs/catalogue.ts';
 import { drawMotif } from '../motifs/draw-motif.ts';
-import { said } from '../words/say.ts';
+import { said } from '../sentences/say.ts';
 import { layDrawing } from './drawing.ts';
 import type { Layout } from './placed.ts';
 

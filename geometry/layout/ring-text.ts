@@ -17,7 +17,7 @@ import {
   spreadFinding,
   unknownFaceFinding,
 } from './text-findings.ts';
-import { amount, labelled, said } from '../words/say.ts';
+import { amount, labelled, said } from '../sentences/say.ts';
 
 /** Lettering along the rim: letters stay rigid and are turned about the centre; capitals fill the band. */
 export function layRingText(asked: RingText, radiusMm: number, rules: LayoutRules, faces: FaceSource): Layout {

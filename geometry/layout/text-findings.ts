@@ -1,6 +1,6 @@
 import type { Design } from '../design/schema.ts';
 import type { Finding, Place } from '../findings.ts';
-import { inMm, labelled, said } from '../words/say.ts';
+import { inMm, labelled, said } from '../sentences/say.ts';
 import { shortText } from './short-text.ts';
 import type { ReadText } from './letters.ts';
 

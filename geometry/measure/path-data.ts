@@ -1,6 +1,6 @@
 import type { Outline, PathCommand } from '../shapes.ts';
-import { say } from '../words/say.ts';
-import type { Wording } from '../words/wording.ts';
+import { say } from '../sentences/say.ts';
+import type { Wording } from '../sentences/wording.ts';
 
 const COUNTS: Record<string, number> = { M: 2, L: 2, Q: 4, C: 6, Z: 0 };
 const TOKEN = /[MLQCZ]|[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?|[^\s,]/g;

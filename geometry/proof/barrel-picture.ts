@@ -10,8 +10,8 @@ import { headDiameter } from '../barrel/blank.ts';
 import { staveMm } from '../barrel/proportions.ts';
 import { headRecess } from '../barrel/recess.ts';
 import type { Design } from '../design/schema.ts';
-import type { PlannedPlate } from '../files/sheet-drawing.ts';
-import { contourPath } from '../files/svg-path.ts';
+import type { PlannedPlate } from '../files/paper/sheet-drawing.ts';
+import { contourPath } from '../files/svg/svg-path.ts';
 import { boardPaths } from './boards.ts';
 import { annulus, disc, lune, num, type PicturePath } from './picture-path.ts';
 

@@ -1,4 +1,4 @@
-import type { SheetPage } from '../files/sheet-page.ts';
+import type { SheetPage } from '../files/paper/sheet-page.ts';
 import type { BarrelPicture } from './barrel-picture.ts';
 
 /** A picture about cx, cy, so large that it is sideMm wide and high. */

@@ -2,9 +2,9 @@
  * A plate at true size, on as many pages as it takes: a plan of how they lie, then the pages with marks to cut along,
  * crosses to lay on each other, and lines that show whether the printer kept the size.
  */
-import { addPage, INK, type SheetPage } from '../files/sheet-page.ts';
-import type { PlannedPlate } from '../files/sheet-drawing.ts';
-import { contourPath } from '../files/svg-path.ts';
+import { addPage, INK, type SheetPage } from '../files/paper/sheet-page.ts';
+import type { PlannedPlate } from '../files/paper/sheet-drawing.ts';
+import { contourPath } from '../files/svg/svg-path.ts';
 import type { Contour } from '../shapes.ts';
 import { MM_PER_INCH } from '../units.ts';
 import { type Flow, TYPE } from './flow.ts';

@@ -1,5 +1,5 @@
-import type { PaperWords } from '../files/paper-words.ts';
-import { addPage, INK, type SheetPage, type TextStyle } from '../files/sheet-page.ts';
+import type { PaperWords } from '../files/paper/paper-words.ts';
+import { addPage, INK, type SheetPage, type TextStyle } from '../files/paper/sheet-page.ts';
 
 /** Set a little further in than what production gets: it is to be looked at. */
 const SIDE_MM = 20;

@@ -1,6 +1,6 @@
 import type { Design } from '../design/schema.ts';
-import type { Manner } from '../files/manner.ts';
-import type { PlannedPlate } from '../files/sheet-drawing.ts';
+import type { Manner } from '../files/paper/manner.ts';
+import type { PlannedPlate } from '../files/paper/sheet-drawing.ts';
 import type { Quote } from '../shop/quote.ts';
 import type { ShopBook } from '../shop/shop-book.ts';
 import type { StockBook } from '../stock/stock-book.ts';

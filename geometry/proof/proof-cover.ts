@@ -1,9 +1,9 @@
 import { keptAs } from '../approval/revisions.ts';
 import { approvalWords } from '../files/approval.ts';
-import { asHeading } from '../files/paper-words.ts';
+import { asHeading } from '../files/paper/paper-words.ts';
 import { oneLine } from '../files/plain-text.ts';
-import { INK } from '../files/sheet-page.ts';
-import { rolledOf } from '../files/sheet-rolled.ts';
+import { INK } from '../files/paper/sheet-page.ts';
+import { rolledOf } from '../files/paper/sheet-rolled.ts';
 import { formatMoney } from '../shop/format-money.ts';
 import { materialWords } from '../stock/record-key.ts';
 import { materialIn } from '../stock/stock-book.ts';

@@ -1,12 +1,12 @@
 import { isText } from '../design/kinds.ts';
 import type { Design } from '../design/schema.ts';
 import type { Finding } from '../findings.ts';
-import type { PaperWords } from '../files/paper-words.ts';
-import { INK, type TextStyle } from '../files/sheet-page.ts';
-import type { PlannedPlate } from '../files/sheet-drawing.ts';
-import { isDay, weekdayOf } from '../words/calendar.ts';
-import { capitalised } from '../words/say.ts';
-import { findDates } from '../words/find-dates.ts';
+import type { PaperWords } from '../files/paper/paper-words.ts';
+import { INK, type TextStyle } from '../files/paper/sheet-page.ts';
+import type { PlannedPlate } from '../files/paper/sheet-drawing.ts';
+import { isDay, weekdayOf } from '../sentences/calendar.ts';
+import { capitalised } from '../sentences/say.ts';
+import { findDates } from '../sentences/find-dates.ts';
 import { type Flow, TYPE } from './flow.ts';
 
 const CELL_MM = 6.2;

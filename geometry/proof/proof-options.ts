@@ -2,7 +2,7 @@ import { formatMoney } from '../shop/format-money.ts';
 import { materialWords } from '../stock/record-key.ts';
 import { materialIn } from '../stock/stock-book.ts';
 import { oneLine } from '../files/plain-text.ts';
-import { INK } from '../files/sheet-page.ts';
+import { INK } from '../files/paper/sheet-page.ts';
 import { barrelPicture } from './barrel-picture.ts';
 import { drawPicture } from './draw-picture.ts';
 import { type Flow, TYPE } from './flow.ts';

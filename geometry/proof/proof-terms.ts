@@ -1,7 +1,7 @@
 import { approvalWords } from '../files/approval.ts';
-import { cautionsFor } from '../files/cautions.ts';
-import { INK, type SheetPage } from '../files/sheet-page.ts';
-import { rolledOf } from '../files/sheet-rolled.ts';
+import { cautionsFor } from '../files/paper/cautions.ts';
+import { INK, type SheetPage } from '../files/paper/sheet-page.ts';
+import { rolledOf } from '../files/paper/sheet-rolled.ts';
 import { formatMoney } from '../shop/format-money.ts';
 import type { Quote, QuoteLine } from '../shop/quote.ts';
 import { leadText } from './proof-cover.ts';

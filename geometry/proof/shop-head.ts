@@ -1,5 +1,5 @@
 import type { ShopBook } from '../shop/shop-book.ts';
-import { INK, type SheetPage } from '../files/sheet-page.ts';
+import { INK, type SheetPage } from '../files/paper/sheet-page.ts';
 import { TYPE } from './flow.ts';
 
 /** So much room the head of the shop takes from the top of the page. */

@@ -1,4 +1,4 @@
-import type { PageSize } from '../files/page-size.ts';
+import type { PageSize } from '../files/paper/page-size.ts';
 
 /** A page at true size: the part of the plate that it shows, in the plate's frame with y down. */
 export interface Tile {

@@ -10,12 +10,12 @@
  * 4. Price, care, cautions, approval.
  * 5. If wanted, the plates at true size.
  */
-import { paperWords } from '../files/paper-words.ts';
-import { PAPERS } from '../files/page-size.ts';
+import { paperWords } from '../files/paper/paper-words.ts';
+import { PAPERS } from '../files/paper/page-size.ts';
 import { oneLine } from '../files/plain-text.ts';
-import { drawingHeightMm, drawPlates } from '../files/sheet-drawing.ts';
-import { createPage, onEveryPage, pageBytes, type SheetFonts } from '../files/sheet-page.ts';
-import { rolledOf } from '../files/sheet-rolled.ts';
+import { drawingHeightMm, drawPlates } from '../files/paper/sheet-drawing.ts';
+import { createPage, onEveryPage, pageBytes, type SheetFonts } from '../files/paper/sheet-page.ts';
+import { rolledOf } from '../files/paper/sheet-rolled.ts';
 import { drawTiles, numberTile } from './draw-tiles.ts';
 import { drawFoot, type Flow, flowOn, TYPE } from './flow.ts';
 import type { ProofAsked } from './proof-asked.ts';

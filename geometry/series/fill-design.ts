@@ -3,8 +3,8 @@ import { LONGEST_TEXT, MOST_QUANTITY } from '../design/limits.ts';
 import { problemFor } from '../design/say-where.ts';
 import { designSchema, type Design } from '../design/schema.ts';
 import { visible } from '../design/visible.ts';
-import { refusedCut } from '../words/say-cut.ts';
-import type { Refused } from '../words/wording.ts';
+import { refusedCut } from '../sentences/say-cut.ts';
+import type { Refused } from '../sentences/wording.ts';
 import { columnKey, type Row } from './read-rows.ts';
 
 /** A place that a cell fills: the name of its column in braces. */

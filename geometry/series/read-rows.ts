@@ -7,8 +7,8 @@
  */
 import Papa from 'papaparse';
 import { visible } from '../design/visible.ts';
-import { refusedCut } from '../words/say-cut.ts';
-import type { Refused } from '../words/wording.ts';
+import { refusedCut } from '../sentences/say-cut.ts';
+import type { Refused } from '../sentences/wording.ts';
 import { decodeText } from './decode-text.ts';
 
 export interface Row {

@@ -10,12 +10,12 @@ import type { FaceSource } from '../adapters/face.ts';
 import { documentMark, shortFingerprint } from '../design/fingerprint.ts';
 import type { Design } from '../design/schema.ts';
 import { verdictOf, type Verdict } from '../findings.ts';
-import type { PlannedPlate } from '../files/sheet-drawing.ts';
-import { planPlates } from '../plan-plates.ts';
-import type { SolveStore } from '../solve-store.ts';
+import type { PlannedPlate } from '../files/paper/sheet-drawing.ts';
+import { planPlates } from '../pipeline/plan-plates.ts';
+import type { SolveStore } from '../pipeline/solve-store.ts';
 import { ownRules } from '../stock/own-rules.ts';
 import type { StockBook } from '../stock/stock-book.ts';
-import type { Refused } from '../words/wording.ts';
+import type { Refused } from '../sentences/wording.ts';
 import { fillDesign } from './fill-design.ts';
 import type { Rows } from './read-rows.ts';
 

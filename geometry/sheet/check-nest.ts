@@ -1,7 +1,7 @@
 import { GRID_MM } from '../units.ts';
-import { inMm } from '../words/say.ts';
-import { saidOfCut, type CutKey } from '../words/say-cut.ts';
-import type { WordValues, Wording } from '../words/wording.ts';
+import { inMm } from '../sentences/say.ts';
+import { saidOfCut, type CutKey } from '../sentences/say-cut.ts';
+import type { WordValues, Wording } from '../sentences/wording.ts';
 import type { NestedSheet, NestGaps, PlacedPlate, PlateWish, SheetKind } from './sheets.ts';
 
 /** One thing that is wrong with plates on sheets. */

@@ -1,6 +1,6 @@
-import { inMm } from '../words/say.ts';
-import { saidOfCut, type CutKey } from '../words/say-cut.ts';
-import type { WordValues } from '../words/wording.ts';
+import { inMm } from '../sentences/say.ts';
+import { saidOfCut, type CutKey } from '../sentences/say-cut.ts';
+import type { WordValues } from '../sentences/wording.ts';
 import { crowdOf } from './crowd.ts';
 import { fillGaps } from './fill-gaps.ts';
 import { goneFrom, roomOfSheet, widestIn } from './room.ts';

@@ -2,7 +2,7 @@
  * Plates on sheets of stock. Frame of a sheet: origin at its lower left corner, x to the right, y up, millimetres,
  * seen from the side that is painted later.
  */
-import type { Wording } from '../words/wording.ts';
+import type { Wording } from '../sentences/wording.ts';
 
 /** A kind of sheet that can be taken from the rack. */
 export interface SheetKind {

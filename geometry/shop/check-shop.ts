@@ -1,7 +1,7 @@
 import { visible } from '../design/visible.ts';
 import type { Path, PlacedFault } from '../stock/file-faults.ts';
-import { refusedByShop, type ShopKey } from '../words/say-shop.ts';
-import type { WordValues } from '../words/wording.ts';
+import { refusedByShop, type ShopKey } from '../sentences/say-shop.ts';
+import type { WordValues } from '../sentences/wording.ts';
 import { readLogoPath, readLogoPicture } from './logo.ts';
 import type { ShopFile } from './shop-schema.ts';
 

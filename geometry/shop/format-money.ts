@@ -1,5 +1,5 @@
 import { minorDigits } from '../stock/money.ts';
-import type { Tongue } from '../words/written-number.ts';
+import type { Tongue } from '../sentences/written-number.ts';
 
 interface MoneyStyle {
   readonly decimal: string;

@@ -9,9 +9,9 @@ import { toMinor } from '../stock/money.ts';
 import { materialWords, processWords } from '../stock/record-key.ts';
 import { materialIn, processIn, type StockBook } from '../stock/stock-book.ts';
 import { GRID_MM } from '../units.ts';
-import { inMm, named } from '../words/say.ts';
-import { refusedByShop, type ShopKey } from '../words/say-shop.ts';
-import type { Refused, WordValues } from '../words/wording.ts';
+import { inMm, named } from '../sentences/say.ts';
+import { refusedByShop, type ShopKey } from '../sentences/say-shop.ts';
+import type { Refused, WordValues } from '../sentences/wording.ts';
 import type { ShopBook, ShopPrices } from './shop-book.ts';
 
 /** So many equal plates of an order. */

@@ -1,8 +1,8 @@
 import type { core } from 'zod/mini';
 import { contradictionIn } from '../stock/contradictions.ts';
 import { atLine, schemaFault, valueOfJson } from '../stock/file-faults.ts';
-import { refusedByShop, sayOfShop } from '../words/say-shop.ts';
-import type { Refused } from '../words/wording.ts';
+import { refusedByShop, sayOfShop } from '../sentences/say-shop.ts';
+import type { Refused } from '../sentences/wording.ts';
 import { checkShop } from './check-shop.ts';
 import { bookOfShop, type ShopBook } from './shop-book.ts';
 import { LONGEST_SHOP_TEXT, SHOP_FORMAT, SHOP_VERSION } from './shop-limits.ts';

@@ -1,6 +1,6 @@
 import type { Stock } from '../design/schema.ts';
 import type { Finding, Mend } from '../findings.ts';
-import { inMm, labelled, said, sheetWords } from '../words/say.ts';
+import { inMm, labelled, said, sheetWords } from '../sentences/say.ts';
 import { BUILT_IN } from './built-in-stock.ts';
 import { materialWords, processWords, reasonOf } from './record-key.ts';
 import { type Material, materialIn, type Process, processFit, processIn, type StockBook } from './stock-book.ts';

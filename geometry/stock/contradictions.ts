@@ -1,6 +1,6 @@
 import { visible } from '../design/visible.ts';
-import { refusedStock, sayOfStock } from '../words/say-stock.ts';
-import type { Refused, Wording } from '../words/wording.ts';
+import { refusedStock, sayOfStock } from '../sentences/say-stock.ts';
+import type { Refused, Wording } from '../sentences/wording.ts';
 import type { Path, PlacedFault } from './file-faults.ts';
 import type { StockFile } from './stock-schema.ts';
 

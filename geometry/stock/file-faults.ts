@@ -3,8 +3,8 @@ import type { core } from 'zod/mini';
 import { jsonFault, lineOfPart } from '../design/json-places.ts';
 import { faultOf } from '../design/say-where.ts';
 import { visible } from '../design/visible.ts';
-import { refusedStock, sayOfStock } from '../words/say-stock.ts';
-import type { Refused, Wording } from '../words/wording.ts';
+import { refusedStock, sayOfStock } from '../sentences/say-stock.ts';
+import type { Refused, Wording } from '../sentences/wording.ts';
 
 export type Path = readonly PropertyKey[];
 

@@ -1,6 +1,6 @@
 import type { core } from 'zod/mini';
-import { refusedStock } from '../words/say-stock.ts';
-import type { Refused } from '../words/wording.ts';
+import { refusedStock } from '../sentences/say-stock.ts';
+import type { Refused } from '../sentences/wording.ts';
 import { bookOf, type StockBook } from './stock-book.ts';
 import { contradictionIn } from './contradictions.ts';
 import { atLine, schemaFault, valueOfJson } from './file-faults.ts';

@@ -1,5 +1,5 @@
-import { named, say } from '../words/say.ts';
-import type { Wording } from '../words/wording.ts';
+import { named, say } from '../sentences/say.ts';
+import type { Wording } from '../sentences/wording.ts';
 import { STARTING_FILE } from './built-in-stock.ts';
 import type { Fit, Material, Process } from './stock-book.ts';
 

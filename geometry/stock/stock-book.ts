@@ -1,5 +1,5 @@
-import { REASONS_EN } from '../words/reasons-en.ts';
-import type { ReasonKey } from '../words/say.ts';
+import { REASONS_EN } from '../sentences/reasons-en.ts';
+import type { ReasonKey } from '../sentences/say.ts';
 import { gaugeMm } from './gauges.ts';
 import type { StockFile } from './stock-schema.ts';
 

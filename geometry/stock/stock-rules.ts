@@ -5,7 +5,7 @@ import { BUILT_IN } from './built-in-stock.ts';
 import { checkStock } from './check-stock.ts';
 import type { Stiffness } from './elastic.ts';
 import { type Family, type Material, materialIn, type Process, processIn, type StockBook } from './stock-book.ts';
-import { inMm, said, say } from '../words/say.ts';
+import { inMm, said, say } from '../sentences/say.ts';
 
 /**
  * What a stock asks of every plate cut from it, with what is wrong about the stock itself.

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
-import { REASONS_EN } from '../words/reasons-en.ts';
-import type { ReasonKey } from '../words/say.ts';
+import { REASONS_EN } from '../sentences/reasons-en.ts';
+import type { ReasonKey } from '../sentences/say.ts';
 import { STOCK_FORMAT, STOCK_VERSION } from './stock-limits.ts';
 
 // The library would otherwise write code of its own at run time, which the page's policy forbids.

@@ -13,16 +13,16 @@ import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import { readDesign } from '../../geometry/design/read-design.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { designText } from '../../geometry/design/write-design.ts';
-import { makePlate } from '../../geometry/make-plate.ts';
-import { planPlates } from '../../geometry/plan-plates.ts';
-import { createStore } from '../../geometry/solve-store.ts';
+import { makePlate } from '../../geometry/pipeline/make-plate.ts';
+import { planPlates } from '../../geometry/pipeline/plan-plates.ts';
+import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
-import { packDesign } from '../../web/link/pack-design.ts';
-import { readLink } from '../../web/link/read-link.ts';
+import { packDesign } from '../../web/handover/link/pack-design.ts';
+import { readLink } from '../../web/handover/link/read-link.ts';
 import { makeFiles } from '../../web/worker/make-files.ts';
 import { regionAreaMm2 } from '../../geometry/measure/ring.ts';
 import type { Region } from '../../geometry/shapes.ts';
-import { smallDesign } from '../order/sound-order.ts';
+import { smallDesign } from '../order-file/sound-order.ts';
 import { demo, DEMOS } from './demos.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'approval-'));
@@ -70,9 +70,13 @@ async function cutByWorker(design: Design): Promise<ReadonlyMap<string, string>>
 function command(name: string, design: Design, ...more: string[]) {
   const [file, out] = [join(folder, `${name}.json`), join(folder, name)];
   writeFileSync(file, designText(design));
-  const run = spawnSync(process.execPath, ['--import', 'tsx', 'geometry/command.ts', file, '--out', out, ...more], {
-    encoding: 'utf8',
-  });
+  const run = spawnSync(
+    process.execPath,
+    ['--import', 'tsx', 'geometry/command/make-command.ts', file, '--out', out, ...more],
+    {
+      encoding: 'utf8',
+    },
+  );
   const read = (file: string) => readFileSync(join(out, file), 'utf8');
   return { status: run.status, said: run.stdout, complained: run.stderr, read };
 }

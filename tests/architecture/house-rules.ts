@@ -15,17 +15,22 @@ const WORDS = [
   'geometry/shapes.ts',
   'geometry/findings.ts',
   'geometry/kept.ts',
-  'geometry/words/',
+  'geometry/sentences/',
 ];
 /** Layer 0 and 1. */
 const BASE = [...WORDS, 'geometry/measure/', 'geometry/adapters/'];
 
+/** What stands below every page. */
+const BELOW_PAGES = ['geometry/', 'fonts/', 'web/words/', 'web/ui/', 'web/state/', 'web/worker/'];
+/** What pages share. */
+const SHARED = ['web/page/', 'web/handover/', 'web/barrel/'];
+
 export const PARTS: readonly Part[] = [
   { path: 'geometry/units.ts', may: [] },
   { path: 'geometry/shapes.ts', may: ['geometry/units.ts'] },
-  { path: 'geometry/findings.ts', may: ['geometry/shapes.ts', 'geometry/words/ (types)'] },
+  { path: 'geometry/findings.ts', may: ['geometry/shapes.ts', 'geometry/sentences/ (types)'] },
   // Every sentence of the kernel, in English.
-  { path: 'geometry/words/', may: [] },
+  { path: 'geometry/sentences/', may: [] },
   { path: 'geometry/kept.ts', may: [] },
   { path: 'geometry/measure/', may: WORDS },
   { path: 'geometry/adapters/', may: [...WORDS, 'geometry/measure/'] },
@@ -39,7 +44,7 @@ export const PARTS: readonly Part[] = [
       'geometry/stock/',
       'geometry/barrel/barrels.ts',
       'geometry/motifs/',
-      'geometry/plate.ts (types)',
+      'geometry/plate/ (types)',
     ],
   },
   // What was chosen (stock, head) is a record of the design; a stock file is read and refused as a design is.
@@ -102,7 +107,7 @@ export const PARTS: readonly Part[] = [
       ...BASE,
       'geometry/stock/',
       'geometry/sheet/',
-      'geometry/plate.ts (types)',
+      'geometry/plate/ (types)',
       'geometry/bridges/ (types)',
       'geometry/design/ (types)',
     ],
@@ -110,7 +115,7 @@ export const PARTS: readonly Part[] = [
   { path: 'geometry/sheet/', may: BASE },
   // The record of a finished plate: types of every stage that adds to it.
   {
-    path: 'geometry/plate.ts',
+    path: 'geometry/plate/',
     may: [...WORDS, 'geometry/layout/ (types)', 'geometry/bridges/ (types)', 'geometry/stock/ (types)'],
   },
   // Files name materials and processes, and warn by them; a sheet says how its plate is rolled, how long it is cut and
@@ -121,7 +126,7 @@ export const PARTS: readonly Part[] = [
       ...BASE,
       'geometry/stock/',
       'geometry/barrel/',
-      'geometry/plate.ts (types)',
+      'geometry/plate/ (types)',
       'geometry/cutplan/',
       'geometry/sheet/ (types)',
       'geometry/design/fingerprint.ts',
@@ -132,14 +137,14 @@ export const PARTS: readonly Part[] = [
   },
   // An order in one ZIP, written and read back; it marks every file, knows how files are named, and names the stock.
   {
-    path: 'geometry/order/',
+    path: 'geometry/order-file/',
     may: [
       ...BASE,
       'geometry/design/',
       'geometry/approval/standing.ts',
       'geometry/files/',
       'geometry/stock/',
-      'geometry/plate.ts (types)',
+      'geometry/plate/ (types)',
     ],
   },
   // The proof is what the customer reads before anything is cut: pages like the files', and what the head looks like.
@@ -151,48 +156,41 @@ export const PARTS: readonly Part[] = [
       'geometry/stock/',
       'geometry/barrel/',
       'geometry/shop/',
-      'geometry/plate.ts (types)',
+      'geometry/plate/ (types)',
       'geometry/cutplan/ (types)',
       'geometry/design/kinds.ts',
       'geometry/design/ (types)',
       'geometry/approval/',
     ],
   },
-  // Puts the stores of two stages into one, for those who make plates.
-  {
-    path: 'geometry/solve-store.ts',
-    may: [
-      'geometry/kept.ts',
-      'geometry/openings/',
-      'geometry/bridges/',
-      'geometry/checks/ (types)',
-      'geometry/layout/ (types)',
-    ],
-  },
-  { path: 'geometry/make-plate.ts', may: ['geometry/'] },
-  // The last proof: of a cut plan, before files are written.
-  { path: 'geometry/prove-plan.ts', may: ['geometry/'] },
-  // Every plate of a design, planned and proven.
-  { path: 'geometry/plan-plates.ts', may: ['geometry/'] },
+  // All stages in their order, what is kept between plates, and the last proof before files are written.
+  { path: 'geometry/pipeline/', may: ['geometry/'] },
   // A design for every row of a table: the whole chain, again and again.
   { path: 'geometry/series/', may: ['geometry/'] },
-  { path: 'geometry/command.ts', may: ['geometry/', 'fonts/'] },
-  // Another command: a shop's own file, checked and published.
-  { path: 'geometry/shop-command.ts', may: ['geometry/command/'] },
-  { path: 'geometry/order-command.ts', may: ['geometry/', 'fonts/'] },
+  // The headless commands: the roof of the kernel.
   { path: 'geometry/command/', may: ['geometry/', 'fonts/'] },
   { path: 'fonts/', may: [...WORDS, 'geometry/adapters/'] },
   // All words of the interface: they may name what findings and designs hold, and reach nothing else.
-  { path: 'web/words/', may: ['geometry/words/', 'geometry/ (types)'] },
+  { path: 'web/words/', may: ['geometry/sentences/', 'geometry/ (types)'] },
+  { path: 'web/words/say/', may: ['geometry/', 'fonts/', 'web/words/'] },
+  // Fields, buttons, folds: they know words, and nothing of designs' stores.
+  { path: 'web/ui/', may: ['geometry/', 'fonts/', 'web/words/'] },
   // Design in, design out: no store, no screen; only the name of an action's undo policy comes from the history.
-  { path: 'web/actions/', may: ['geometry/', 'fonts/ (types)', 'web/words/', 'web/state/history.ts (types)'] },
-  // What a beginning asks, and what an answer makes of a design: design in, design out as well.
-  {
-    path: 'web/beginnings/',
-    may: ['geometry/', 'web/actions/', 'web/words/ (types)', 'web/state/history.ts (types)'],
-  },
+  { path: 'web/state/actions/', may: ['geometry/', 'fonts/ (types)', 'web/words/', 'web/state/history.ts (types)'] },
+  { path: 'web/state/', may: ['geometry/', 'fonts/', 'web/words/', 'web/state/actions/'] },
   { path: 'web/worker/', may: ['geometry/', 'fonts/', 'web/words/', 'web/state/kept-rows.ts', 'web/state/ (types)'] },
-  { path: 'web/', may: ['geometry/', 'fonts/', 'web/'] },
+  // The ground that pages share, what goes out and comes in by hand, and the barrel: all below the pages.
+  { path: 'web/page/', may: [...BELOW_PAGES, 'web/page/'] },
+  { path: 'web/handover/', may: [...BELOW_PAGES, 'web/page/'] },
+  { path: 'web/barrel/', may: [...BELOW_PAGES, 'web/page/'] },
+  // What a beginning asks, and what an answer makes of a design: design in, design out as well.
+  { path: 'web/design/', may: [...BELOW_PAGES, ...SHARED, 'web/demo/'] },
+  { path: 'web/proof/', may: [...BELOW_PAGES, ...SHARED] },
+  { path: 'web/cut/', may: [...BELOW_PAGES, ...SHARED] },
+  { path: 'web/serve/', may: ['geometry/', 'fonts/'] },
+  // The roof: arranges pages.
+  { path: 'web/app/', may: ['geometry/', 'fonts/', 'web/'] },
+  { path: 'web/vite.config.ts', may: ['web/serve/'] },
 ];
 
 /** What each package is for, and the only parts that may import it; the sentence says what to use instead. */
@@ -237,9 +235,9 @@ export const PACKAGES: readonly PackageRule[] = [
   },
   {
     name: /^@noble\/hashes$/,
-    only: ['geometry/design/', 'geometry/order/', 'fonts/'],
+    only: ['geometry/design/', 'geometry/order-file/', 'fonts/'],
     instead:
-      'a design has its fingerprint from geometry/design/, a font file its mark from fonts/, a file of an order from geometry/order/',
+      'a design has its fingerprint from geometry/design/, a font file its mark from fonts/, a file of an order from geometry/order-file/',
   },
   { name: /^fontkit$/, only: ['fonts/'], instead: 'fonts/ builds kerning with it beforehand; nothing else needs it' },
   {
@@ -250,27 +248,27 @@ export const PACKAGES: readonly PackageRule[] = [
   { name: /^@fontsource\//, only: ['fonts/', 'web/'], instead: 'take faces from the catalogue in fonts/' },
   {
     name: /^(konva|react-konva)$/,
-    only: ['web/stage/'],
-    instead: 'draw the plate in web/stage/; hand it plain data',
+    only: ['web/design/stage/'],
+    instead: 'draw the plate in web/design/stage/; hand it plain data',
   },
   {
     name: /^(three|@react-three\/fiber)$/,
-    only: ['web/cask/'],
-    instead: 'the barrel in three dimensions is drawn in web/cask/, which loads only when it is looked at',
+    only: ['web/barrel/solid/'],
+    instead: 'the barrel in three dimensions is drawn in web/barrel/solid/, which loads only when it is looked at',
   },
   { name: /^(react|react-dom|lucide-react)$/, only: ['web/'], instead: 'geometry/ and fonts/ know no screen' },
   { name: /^i18next$/, only: ['web/words/'], instead: 'say it with t() of web/words/t.ts' },
   {
     name: /^(dompurify|svgpath)$/,
-    only: ['web/artwork/'],
-    instead: 'read drawings through web/artwork/, which takes nothing from a file but outlines',
+    only: ['web/design/artwork/'],
+    instead: 'read drawings through web/design/artwork/, which takes nothing from a file but outlines',
   },
   { name: /^d3-contour$/, only: ['geometry/adapters/'], instead: 'call geometry/adapters/contour.ts' },
   { name: /^zustand$/, only: ['web/'], instead: 'geometry/ and fonts/ keep no state' },
   { name: /^(idb|idb-keyval)$/, only: ['web/state/'], instead: 'save and load through web/state/' },
   {
     name: /^comlink$/,
-    only: ['web/worker/', 'web/state/', 'web/app/'],
+    only: ['web/worker/', 'web/state/', 'web/page/', 'web/app/'],
     instead: 'call the worker through web/worker/',
   },
   // vite itself only in its own settings.
@@ -281,20 +279,13 @@ export const PACKAGES: readonly PackageRule[] = [
   },
   {
     name: /^node:/,
-    only: [
-      'geometry/command.ts',
-      'geometry/order-command.ts',
-      'geometry/command/',
-      'fonts/',
-      'web/vite.config.ts',
-      'web/serve/',
-    ],
+    only: ['geometry/command/', 'fonts/', 'web/vite.config.ts', 'web/serve/'],
     instead: 'the kernel runs in the browser too: take bytes or text as an argument',
   },
 ];
 
 /** No screen parts in the pure parts of web/. */
-export const NO_REACT = ['web/actions/', 'web/beginnings/', 'web/words/', 'web/worker/'];
+export const NO_REACT = ['web/state/actions/', 'web/words/', 'web/worker/'];
 
 /** What the project's folder may hold at its top; the rest belongs in one of the folders. */
 export const TOP_LEVEL: readonly string[] = [
@@ -310,6 +301,12 @@ export const TOP_LEVEL: readonly string[] = [
   'tests',
   'e2e',
 ];
+
+/** Folders that may lie directly in web/: each page and each kind of part has one. */
+export const MOST_IN_WEB = 14;
+
+/** Files that may lie directly in one folder; a fuller one is two. */
+export const FILE_BUDGET = 40;
 
 /** Lines a file may have; a longer one has two jobs. */
 export const LINE_BUDGET = 400;

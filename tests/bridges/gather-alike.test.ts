@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { gatherAlike } from '../../geometry/bridges/gather-alike.ts';
 import type { Finding } from '../../geometry/findings.ts';
-import { listed, said, shapeWords } from '../../geometry/words/say.ts';
+import { listed, said, shapeWords } from '../../geometry/sentences/say.ts';
 
 function speckIn(element: string, letters: readonly string[], x: number): Finding {
   return {

@@ -5,11 +5,11 @@ import { dropFrom, keepFrom, onPlate } from '../../geometry/bridges/edit-terms.t
 import type { Bridge } from '../../geometry/bridges/types.ts';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
 import { type BridgeEdit, type Design, designSchema, type DesignElement } from '../../geometry/design/schema.ts';
-import { makePlate } from '../../geometry/make-plate.ts';
+import { makePlate } from '../../geometry/pipeline/make-plate.ts';
 import { clockAngleDeg, turnPoint } from '../../geometry/measure/clock.ts';
-import type { PlateResult } from '../../geometry/plate.ts';
+import type { PlateResult } from '../../geometry/plate/plate.ts';
 import type { Point } from '../../geometry/shapes.ts';
-import { createStore } from '../../geometry/solve-store.ts';
+import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { metalAround } from '../judge/metal.ts';
 import { seeded } from '../judge/seeded.ts';
 

@@ -2,19 +2,19 @@ import { describe, expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
 import { gapAtOpenings, greatestGap } from '../../geometry/barrel/gap-at-openings.ts';
 import type { Opening } from '../../geometry/bridges/types.ts';
-import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
+import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import { emptyDesign, newLineText, newRingText } from '../../geometry/design/defaults.ts';
 import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { Finding } from '../../geometry/findings.ts';
 import { FINGER_HOLE_MM } from '../../geometry/layout/lifting.ts';
 import { MASK_ROOM_MM } from '../../geometry/layout/mask-ring.ts';
-import { makePlate } from '../../geometry/make-plate.ts';
+import { makePlate } from '../../geometry/pipeline/make-plate.ts';
 import { arcRadius } from './arc-radius.ts';
-import type { PlateResult } from '../../geometry/plate.ts';
-import { provePlan } from '../../geometry/prove-plan.ts';
-import { createStore } from '../../geometry/solve-store.ts';
-import { applyMend } from '../../web/actions/apply-mend.ts';
+import type { PlateResult } from '../../geometry/plate/plate.ts';
+import { provePlan } from '../../geometry/pipeline/prove-plan.ts';
+import { createStore } from '../../geometry/pipeline/solve-store.ts';
+import { applyMend } from '../../web/state/actions/apply-mend.ts';
 
 const FACE = 'stardos-stencil-700';
 const base: Design = {

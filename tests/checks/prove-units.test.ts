@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
-import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
-import { makePlate } from '../../geometry/make-plate.ts';
-import type { PlateResult } from '../../geometry/plate.ts';
-import { provePlan } from '../../geometry/prove-plan.ts';
-import { createStore } from '../../geometry/solve-store.ts';
+import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
+import { makePlate } from '../../geometry/pipeline/make-plate.ts';
+import type { PlateResult } from '../../geometry/plate/plate.ts';
+import { provePlan } from '../../geometry/pipeline/prove-plan.ts';
+import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { measureGaps } from '../../geometry/checks/measure-gaps.ts';
 import { verifyPlate } from '../../geometry/checks/verify-plate.ts';
 import { randomDesign } from '../judge/random-design.ts';

@@ -6,8 +6,8 @@ import type { CheckInput } from '../../geometry/checks/input.ts';
 import { checkSoftIsland } from '../../geometry/checks/soft-island.ts';
 import { emptyDesign, newLineText } from '../../geometry/design/defaults.ts';
 import type { Design, Stock } from '../../geometry/design/schema.ts';
-import { makePlate } from '../../geometry/make-plate.ts';
-import { createStore } from '../../geometry/solve-store.ts';
+import { makePlate } from '../../geometry/pipeline/make-plate.ts';
+import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { stockRules } from '../../geometry/stock/stock-rules.ts';
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
-import { compareProcesses } from '../../geometry/cutplan/compare.ts';
-import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
-import { makePlate } from '../../geometry/make-plate.ts';
-import { createStore } from '../../geometry/solve-store.ts';
+import { compareProcesses } from '../../geometry/cutplan/cost/compare.ts';
+import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
+import { makePlate } from '../../geometry/pipeline/make-plate.ts';
+import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { stockRules } from '../../geometry/stock/stock-rules.ts';
 import { demoDesigns } from '../figures/main/demo-plates.ts';

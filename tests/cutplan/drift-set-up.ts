@@ -1,5 +1,5 @@
-import type { DriftWishes } from '../../geometry/cutplan/judge-drift.ts';
-import { placeWitness, type WitnessMark } from '../../geometry/cutplan/witness.ts';
+import type { DriftWishes } from '../../geometry/cutplan/drift/judge-drift.ts';
+import { placeWitness, type WitnessMark } from '../../geometry/cutplan/drift/witness.ts';
 import { seeded } from '../judge/seeded.ts';
 import type { NestedSheet, PlacedPlate } from '../../geometry/sheet/sheets.ts';
 

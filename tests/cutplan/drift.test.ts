@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { type DriftWishes, judgeDrift } from '../../geometry/cutplan/judge-drift.ts';
-import { offsetNoiseMm, offsetOfPoints, offsetOfWidths, widthsAgree } from '../../geometry/cutplan/read-offset.ts';
-import { moveBy, register } from '../../geometry/cutplan/registration.ts';
+import { type DriftWishes, judgeDrift } from '../../geometry/cutplan/drift/judge-drift.ts';
+import {
+  offsetNoiseMm,
+  offsetOfPoints,
+  offsetOfWidths,
+  widthsAgree,
+} from '../../geometry/cutplan/drift/read-offset.ts';
+import { moveBy, register } from '../../geometry/cutplan/drift/registration.ts';
 import { gaussian, LARGE, marksOf, type Moved, offsetOf } from './drift-set-up.ts';
 
 const of = (marks: ReturnType<typeof marksOf>) => marks.filter((m) => m.plate === 'a#1');

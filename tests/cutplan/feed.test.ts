@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { mmAt, type Motion, roundRun, secondsAt, timeRun } from '../../geometry/cutplan/feed.ts';
+import { mmAt, type Motion, roundRun, secondsAt, timeRun } from '../../geometry/cutplan/cost/feed.ts';
 import { runLengthMm } from '../../geometry/cutplan/contour-walk.ts';
-import { planTime } from '../../geometry/cutplan/plan-time.ts';
+import { planTime } from '../../geometry/cutplan/cost/plan-time.ts';
 import type { CutPass, CutSettings, Run, SheetPlan } from '../../geometry/cutplan/sheet-plan.ts';
 import { inChords, inParts, straightS } from './run-time.ts';
 

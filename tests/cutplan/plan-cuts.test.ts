@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { orderOpenings } from '../../geometry/cutplan/cut-order.ts';
+import { orderOpenings } from '../../geometry/cutplan/plate/cut-order.ts';
 import type { OpeningContour } from '../../geometry/cutplan/cut-plan.ts';
-import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
+import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import { circleRing, handPlate } from '../files/hand-plate.ts';
 
 const at = (id: string, word: string, x: number, y = 0): OpeningContour => ({

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { guessedShare, priceOf, sheetPrice, sheetShares } from '../../geometry/cutplan/price.ts';
-import { gapsFor, settingsFor } from '../../geometry/cutplan/settings-for.ts';
+import { guessedShare, priceOf, sheetPrice, sheetShares } from '../../geometry/cutplan/cost/price.ts';
+import { gapsFor, settingsFor } from '../../geometry/cutplan/cost/settings-for.ts';
 import type { Stock } from '../../geometry/design/schema.ts';
 import type { NestedSheet, PlacedPlate } from '../../geometry/sheet/sheets.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';

@@ -1,4 +1,4 @@
-import type { Motion } from '../../geometry/cutplan/feed.ts';
+import type { Motion } from '../../geometry/cutplan/cost/feed.ts';
 import { runPoints } from '../../geometry/cutplan/contour-walk.ts';
 import type { Run } from '../../geometry/cutplan/sheet-plan.ts';
 import { arcOf, pointOnArc } from '../../geometry/measure/arc.ts';

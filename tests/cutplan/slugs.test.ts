@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { leaningMm, slugChances } from '../../geometry/cutplan/slugs.ts';
+import { leaningMm, slugChances } from '../../geometry/cutplan/sheet/slugs.ts';
 import type { Contour, Point } from '../../geometry/shapes.ts';
 import { barContour, discContour, highestBySlopes, symmetricByHand } from './slugs-by-hand.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { seeded } from '../../geometry/sheet/seeded.ts';
-import { keepsClubs } from '../../geometry/cutplan/clubs.ts';
-import { shortTour, type TourGroup } from '../../geometry/cutplan/tour.ts';
+import { keepsClubs } from '../../geometry/cutplan/tour/clubs.ts';
+import { shortTour, type TourGroup } from '../../geometry/cutplan/tour/tour.ts';
 import { OPTIMA, readInstance, roundedDistance, tsplibFolder } from './tsplib.ts';
 
 const folder = tsplibFolder();

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { checkDimensions, cutsOfPlan } from '../../geometry/cutplan/check-dimensions.ts';
-import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
-import { planSheet } from '../../geometry/cutplan/plan-sheet.ts';
-import { placeWitness } from '../../geometry/cutplan/witness.ts';
+import { checkDimensions, cutsOfPlan } from '../../geometry/cutplan/plate/check-dimensions.ts';
+import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
+import { planSheet } from '../../geometry/cutplan/sheet/plan-sheet.ts';
+import { placeWitness } from '../../geometry/cutplan/drift/witness.ts';
 import { contourPart } from '../../geometry/measure/contour-part.ts';
 import { LASER } from '../figures/cut/demo-sheet.ts';
 import { handPlate } from '../files/hand-plate.ts';

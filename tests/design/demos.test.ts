@@ -2,10 +2,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
-import { createStore } from '../../geometry/solve-store.ts';
+import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { readDesign } from '../../geometry/design/read-design.ts';
 import { designText } from '../../geometry/design/write-design.ts';
-import { makePlate } from '../../geometry/make-plate.ts';
+import { makePlate } from '../../geometry/pipeline/make-plate.ts';
 
 const FOLDER = fileURLToPath(new URL('../../web/demo/', import.meta.url));
 const FILES = readdirSync(FOLDER).filter((name) => name.endsWith('.json'));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bringUpToDate } from '../../geometry/design/bring-up-to-date.ts';
+import { bringUpToDate } from '../../geometry/design/versions/bring-up-to-date.ts';
 import { emptyDesign, newBorder, newLineText, newRingText } from '../../geometry/design/defaults.ts';
 import { LONGEST_DESIGN_TEXT, readDesign } from '../../geometry/design/read-design.ts';
 import { DESIGN_VERSION } from '../../geometry/design/limits.ts';

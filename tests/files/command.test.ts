@@ -12,7 +12,7 @@ import { readDxf } from '../readers/dxf-reader.ts';
 import { handDesign } from './hand-plate.ts';
 
 /** What `npm run make` starts, without npm around it. */
-const COMMAND = ['--import', 'tsx', 'geometry/command.ts'];
+const COMMAND = ['--import', 'tsx', 'geometry/command/make-command.ts'];
 const folder = mkdtempSync(join(tmpdir(), 'command-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 

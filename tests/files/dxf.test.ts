@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CutPlan } from '../../geometry/cutplan/cut-plan.ts';
-import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
-import { writeDxf } from '../../geometry/files/dxf.ts';
+import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
+import { writeDxf } from '../../geometry/files/dxf/dxf.ts';
 import { perimeterMm, regionAreaMm2, signedAreaMm2 } from '../../geometry/measure/ring.ts';
 import { polylinePoints, readDxf } from '../readers/dxf-reader.ts';
 import { ezdxfVersion, readWithEzdxf } from '../readers/ezdxf-reader.ts';

@@ -4,7 +4,7 @@ import type { Finding } from '../../geometry/findings.ts';
 import { verdictOf } from '../../geometry/findings.ts';
 import { flattenOutline } from '../../geometry/measure/flatten.ts';
 import { regionAreaMm2, signedAreaMm2 } from '../../geometry/measure/ring.ts';
-import type { PlateResult } from '../../geometry/plate.ts';
+import type { PlateResult } from '../../geometry/plate/plate.ts';
 import type { Outline, Ring } from '../../geometry/shapes.ts';
 import { FLATTEN_ERROR_MM, GRID_MM } from '../../geometry/units.ts';
 

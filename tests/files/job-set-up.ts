@@ -1,6 +1,6 @@
-import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
-import { planSheet } from '../../geometry/cutplan/plan-sheet.ts';
-import { type Job, jobDesign } from '../../geometry/files/job.ts';
+import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
+import { planSheet } from '../../geometry/cutplan/sheet/plan-sheet.ts';
+import { type Job, jobDesign } from '../../geometry/files/job/job.ts';
 import { marksOf, sheetOfThree } from '../cutplan/drift-set-up.ts';
 import { LASER } from '../figures/cut/demo-sheet.ts';
 import { handDesign, handPlate } from './hand-plate.ts';

@@ -4,12 +4,12 @@ import { describe, expect, it, vi } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
 import { specSheet } from '../../geometry/command/make-order.ts';
 import type { Design } from '../../geometry/design/schema.ts';
-import { makePlate } from '../../geometry/make-plate.ts';
-import { planPlates } from '../../geometry/plan-plates.ts';
-import { createStore } from '../../geometry/solve-store.ts';
+import { makePlate } from '../../geometry/pipeline/make-plate.ts';
+import { planPlates } from '../../geometry/pipeline/plan-plates.ts';
+import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { makeFiles } from '../../web/worker/make-files.ts';
-import { smallDesign } from '../order/sound-order.ts';
+import { smallDesign } from '../order-file/sound-order.ts';
 import { readPdf } from '../readers/pdf-reader.ts';
 
 /** The page's addresses of its own files, read from the disk. */

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { packageFile } from '../../fonts/node-faces.ts';
-import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
+import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import type { Design } from '../../geometry/design/schema.ts';
-import { rolledOf } from '../../geometry/files/sheet-rolled.ts';
-import { writeSpecSheet } from '../../geometry/files/spec-sheet.ts';
+import { rolledOf } from '../../geometry/files/paper/sheet-rolled.ts';
+import { writeSpecSheet } from '../../geometry/files/paper/spec-sheet.ts';
 import { readPdf } from '../readers/pdf-reader.ts';
 import { handDesign, handPlate } from './hand-plate.ts';
 

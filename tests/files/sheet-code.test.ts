@@ -1,8 +1,8 @@
 import jsQR from 'jsqr';
 import { describe, expect, it } from 'vitest';
 import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
-import { codeText } from '../../geometry/files/sheet-code.ts';
-import { writeSpecSheet } from '../../geometry/files/spec-sheet.ts';
+import { codeText } from '../../geometry/files/paper/sheet-code.ts';
+import { writeSpecSheet } from '../../geometry/files/paper/spec-sheet.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { fonts, plannedPlate } from '../proof/set-up.ts';
 import { hasTool, pageImage } from '../readers/poppler.ts';

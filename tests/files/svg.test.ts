@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
-import { writeSvg } from '../../geometry/files/svg.ts';
+import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
+import { writeSvg } from '../../geometry/files/svg/svg.ts';
 import { perimeterMm, regionAreaMm2, signedAreaMm2 } from '../../geometry/measure/ring.ts';
 import { svgPathPoints } from '../readers/svg-reader.ts';
 import { handDesign, handPlate } from './hand-plate.ts';

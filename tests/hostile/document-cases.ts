@@ -5,11 +5,11 @@ import { ownFaceFrom } from '../../fonts/own-face.ts';
 import { emptyDesign, newLineText } from '../../geometry/design/defaults.ts';
 import { readDesign } from '../../geometry/design/read-design.ts';
 import type { Design } from '../../geometry/design/schema.ts';
-import { toBase64Url } from '../../web/link/base64url.ts';
+import { toBase64Url } from '../../web/handover/link/base64url.ts';
 import { crc32 } from '../../geometry/adapters/crc32.ts';
-import { DICTIONARY_1 } from '../../web/link/dictionary-1.ts';
-import { packDesign } from '../../web/link/pack-design.ts';
-import { readLink } from '../../web/link/read-link.ts';
+import { DICTIONARY_1 } from '../../web/handover/link/dictionary-1.ts';
+import { packDesign } from '../../web/handover/link/pack-design.ts';
+import { readLink } from '../../web/handover/link/read-link.ts';
 
 /** A design file, a link or a font that somebody made to do harm, or that was harmed on its way. */
 export interface DocumentCase {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { importFile } from '../../web/artwork/import-file.ts';
-import { fileKind, pictureSize } from '../../web/artwork/picture-kind.ts';
-import { refusePicture } from '../../web/artwork/read-picture.ts';
+import { importFile } from '../../web/design/artwork/import-file.ts';
+import { fileKind, pictureSize } from '../../web/design/artwork/picture-kind.ts';
+import { refusePicture } from '../../web/design/artwork/read-picture.ts';
 import { words as english } from '../../web/words/en/english-work.ts';
 import { PICTURE_CASES } from './picture-cases.ts';
 

@@ -1,4 +1,4 @@
-import { svg } from '../artwork/node-window.ts';
+import { svg } from '../web/artwork/node-window.ts';
 
 /** A shape that must come through: where a case holds it, the import is clean when exactly this is left. */
 const SQUARE = '<rect x="10" y="10" width="80" height="80"/>';

@@ -2,7 +2,7 @@ import { JSDOM } from 'jsdom';
 import { describe, expect, test } from 'vitest';
 import { compose } from '../../geometry/artwork/compose.ts';
 import type { Painted } from '../../geometry/artwork/painted.ts';
-import { readSvg } from '../../web/artwork/read-svg.ts';
+import { readSvg } from '../../web/design/artwork/read-svg.ts';
 import { words as english } from '../../web/words/en/english-work.ts';
 import { SVG_CASES } from './svg-cases.ts';
 

@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
-import { createStore } from '../../geometry/solve-store.ts';
-import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
+import { createStore } from '../../geometry/pipeline/solve-store.ts';
+import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import { readDesign } from '../../geometry/design/read-design.ts';
 import type { Design } from '../../geometry/design/schema.ts';
-import { writeDxf } from '../../geometry/files/dxf.ts';
-import { makePlate } from '../../geometry/make-plate.ts';
+import { writeDxf } from '../../geometry/files/dxf/dxf.ts';
+import { makePlate } from '../../geometry/pipeline/make-plate.ts';
 import { judgeDxf } from './judge-dxf.ts';
 import { randomDesign } from './random-design.ts';
 

@@ -1,12 +1,12 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
 import type { FaceSource } from '../../geometry/adapters/face.ts';
-import { createStore } from '../../geometry/solve-store.ts';
+import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
 import type { Design, DesignElement } from '../../geometry/design/schema.ts';
-import { makePlate } from '../../geometry/make-plate.ts';
+import { makePlate } from '../../geometry/pipeline/make-plate.ts';
 import { turnPoint } from '../../geometry/measure/clock.ts';
-import type { PlateResult } from '../../geometry/plate.ts';
+import type { PlateResult } from '../../geometry/plate/plate.ts';
 import type { Point } from '../../geometry/shapes.ts';
 
 /** A move of the whole design moves every bridge with it: to this, the grid and the rounding of a turn. */

@@ -3,9 +3,9 @@ import type { Design, Stock } from '../../geometry/design/schema.ts';
 import { outlineBox } from '../../geometry/measure/outline-box.ts';
 import { motifById } from '../../geometry/motifs/catalogue.ts';
 import { drawMotif } from '../../geometry/motifs/draw-motif.ts';
-import { makePlate } from '../../geometry/make-plate.ts';
-import type { PlateResult } from '../../geometry/plate.ts';
-import { createStore } from '../../geometry/solve-store.ts';
+import { makePlate } from '../../geometry/pipeline/make-plate.ts';
+import type { PlateResult } from '../../geometry/plate/plate.ts';
+import { createStore } from '../../geometry/pipeline/solve-store.ts';
 
 export const STEEL: Stock = { material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' };
 

@@ -2,8 +2,8 @@ import { expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { createKept, keptWith } from '../../geometry/kept.ts';
-import { makePlate } from '../../geometry/make-plate.ts';
-import { createStore } from '../../geometry/solve-store.ts';
+import { makePlate } from '../../geometry/pipeline/make-plate.ts';
+import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { randomDesign } from '../judge/random-design.ts';
 
 it('keeps what is asked for again and again, and lets go of the rest', () => {

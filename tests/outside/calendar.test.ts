@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { daysIn, dayNumber, isDay, weekdayOf } from '../../geometry/words/calendar.ts';
+import { daysIn, dayNumber, isDay, weekdayOf } from '../../geometry/sentences/calendar.ts';
 
 describe('the calendar against the Date of JavaScript (ECMA-262, which counts by the Gregorian rule)', () => {
   it('has the same days, weekdays and distances over 1800 to 2200', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { algebraicCircle, fitCircle } from '../../geometry/cutplan/fit-circle.ts';
-import { register } from '../../geometry/cutplan/registration.ts';
+import { algebraicCircle, fitCircle } from '../../geometry/cutplan/drift/fit-circle.ts';
+import { register } from '../../geometry/cutplan/drift/registration.ts';
 import { limitDeviationMm } from '../../geometry/stock/tolerances.ts';
 import { CIRCLE, UMEYAMA } from './registration-published.ts';
 

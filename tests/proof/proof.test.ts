@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { Finding } from '../../geometry/findings.ts';
-import { PAPERS } from '../../geometry/files/page-size.ts';
+import { PAPERS } from '../../geometry/files/paper/page-size.ts';
 import { writeProof } from '../../geometry/proof/write-proof.ts';
-import { said } from '../../geometry/words/say.ts';
+import { said } from '../../geometry/sentences/say.ts';
 import { paperSpeak } from '../../web/words/paper-books.ts';
 import { handDesign } from '../files/hand-plate.ts';
 import { readAllPages } from '../readers/pdf-reader.ts';

@@ -1,16 +1,16 @@
 import { readFileSync } from 'node:fs';
 import { loadFaces } from '../../fonts/node-faces.ts';
 import { sheetFonts } from '../../geometry/command/read-files.ts';
-import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
+import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import { readDesign } from '../../geometry/design/read-design.ts';
 import type { Design, DesignElement } from '../../geometry/design/schema.ts';
-import type { PlannedPlate } from '../../geometry/files/sheet-drawing.ts';
+import type { PlannedPlate } from '../../geometry/files/paper/sheet-drawing.ts';
 import type { Finding } from '../../geometry/findings.ts';
-import { planPlates } from '../../geometry/plan-plates.ts';
+import { planPlates } from '../../geometry/pipeline/plan-plates.ts';
 import type { ProofAsked } from '../../geometry/proof/proof-asked.ts';
 import type { Quote } from '../../geometry/shop/quote.ts';
 import type { ShopBook } from '../../geometry/shop/shop-book.ts';
-import { createStore } from '../../geometry/solve-store.ts';
+import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { handDesign, handPlate } from '../files/hand-plate.ts';
 

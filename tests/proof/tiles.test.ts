@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { PAPERS } from '../../geometry/files/page-size.ts';
+import { PAPERS } from '../../geometry/files/paper/page-size.ts';
 import { OVERLAP_MM, TILE_FRAME, tilesOf } from '../../geometry/proof/tiles.ts';
 import { writeProof } from '../../geometry/proof/write-proof.ts';
 import { readAllPages } from '../readers/pdf-reader.ts';

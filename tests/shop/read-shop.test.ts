@@ -5,7 +5,7 @@ import { STARTING_SHOP, STARTING_SHOP_FILE } from '../../geometry/shop/built-in-
 import { readLogoPath, readLogoPicture } from '../../geometry/shop/logo.ts';
 import { readShop } from '../../geometry/shop/read-shop.ts';
 import { STARTING_FILE } from '../../geometry/stock/built-in-stock.ts';
-import { refusalWords } from '../../web/ui/finding-words.ts';
+import { refusalWords } from '../../web/words/say/finding-words.ts';
 import { speak } from '../../web/words/t.ts';
 import { png, SHIPPED_SHOP, SPOILED_FILES } from './spoiled-files.ts';
 

@@ -24,7 +24,7 @@ describe('the command for a shop’s own file', () => {
   it('says in one line what is wrong, and writes nothing', { timeout: 60_000 }, () => {
     const file = written('half.json', SHIPPED_SHOP.replace('"EUR"', '"euro"'));
     const out = join(folder, 'nothing');
-    const args = ['--import', 'tsx', 'geometry/shop-command.ts', 'publish', file, '--out', out];
+    const args = ['--import', 'tsx', 'geometry/command/shop-command.ts', 'publish', file, '--out', out];
     const { status, stdout, stderr } = spawnSync(process.execPath, args, { encoding: 'utf8' });
     expect({ status, stdout }).toEqual({ status: 1, stdout: '' });
     expect(stderr).toMatch(/^.*half\.json: Line \d+: .*three capital letters.*\n$/);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { STARTING_SHOP } from '../../geometry/shop/built-in-shop.ts';
 import type { Quote, QuoteAsked, QuotePlates } from '../../geometry/shop/quote.ts';
-import type { Refused } from '../../geometry/words/wording.ts';
+import type { Refused } from '../../geometry/sentences/wording.ts';
 import type { ShopBook } from '../../geometry/shop/shop-book.ts';
 
 const STOCK = { material: 'stainless-304', process: 'fibre-laser', thicknessMm: 1.5, use: 'paint' } as const;

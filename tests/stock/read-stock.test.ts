@@ -6,7 +6,7 @@ import { readStock } from '../../geometry/stock/read-stock.ts';
 import { materialIn, processFit } from '../../geometry/stock/stock-book.ts';
 import { stockRules } from '../../geometry/stock/stock-rules.ts';
 import { stockSources } from '../../geometry/stock/stock-sources.ts';
-import { refusalWords } from '../../web/ui/finding-words.ts';
+import { refusalWords } from '../../web/words/say/finding-words.ts';
 import { speak } from '../../web/words/t.ts';
 
 const SHIPPED = readFileSync('geometry/stock/starting-stock.json', 'utf8');

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
 import type { Stock } from '../../geometry/design/schema.ts';
-import { makePlate } from '../../geometry/make-plate.ts';
-import { createStore } from '../../geometry/solve-store.ts';
+import { makePlate } from '../../geometry/pipeline/make-plate.ts';
+import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { checkStock } from '../../geometry/stock/check-stock.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { sheetMassKg } from '../../geometry/stock/mass.ts';

@@ -6,7 +6,7 @@ import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import { readDesign } from '../../geometry/design/read-design.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
-import { approvalBack, type OwnParts } from '../../web/link/approval-back.ts';
+import { approvalBack, type OwnParts } from '../../web/handover/link/approval-back.ts';
 import type { Change } from '../../web/state/history.ts';
 
 const read = readDesign(readFileSync('web/demo/golden-wedding.json', 'utf8'));

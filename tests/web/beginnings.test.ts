@@ -3,13 +3,13 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
 import { designSchema, type Design } from '../../geometry/design/schema.ts';
-import { makePlate } from '../../geometry/make-plate.ts';
-import { createStore } from '../../geometry/solve-store.ts';
-import { addArtwork } from '../../web/actions/add-artwork.ts';
-import { READY_MADE } from '../../web/app/beginnings.ts';
-import { giveAnswer, readAnswer, shownAs } from '../../web/beginnings/answer.ts';
-import { initialsOf } from '../../web/beginnings/initials.ts';
-import type { Question, TextQuestion } from '../../web/beginnings/question.ts';
+import { makePlate } from '../../geometry/pipeline/make-plate.ts';
+import { createStore } from '../../geometry/pipeline/solve-store.ts';
+import { addArtwork } from '../../web/state/actions/elements/add-artwork.ts';
+import { READY_MADE } from '../../web/design/beginnings/beginnings.ts';
+import { giveAnswer, readAnswer, shownAs } from '../../web/design/beginnings/answer.ts';
+import { initialsOf } from '../../web/design/beginnings/initials.ts';
+import type { Question, TextQuestion } from '../../web/design/beginnings/question.ts';
 
 const store = createStore();
 

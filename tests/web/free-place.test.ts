@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Extent } from '../../geometry/layout/placed.ts';
-import { freePlace } from '../../web/actions/free-place.ts';
+import { freePlace } from '../../web/state/actions/elements/free-place.ts';
 
 const RADIUS_MM = 250;
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
-import { addLineText } from '../../web/actions/add-line-text.ts';
-import { addRingText } from '../../web/actions/add-ring-text.ts';
-import { restoreSaved } from '../../web/actions/restore-saved.ts';
-import { setStock } from '../../web/actions/set-stock.ts';
-import { setText } from '../../web/actions/set-text.ts';
+import { addLineText } from '../../web/state/actions/elements/add-line-text.ts';
+import { addRingText } from '../../web/state/actions/elements/add-ring-text.ts';
+import { restoreSaved } from '../../web/state/actions/restore-saved.ts';
+import { setStock } from '../../web/state/actions/plates/set-stock.ts';
+import { setText } from '../../web/state/actions/elements/set-text.ts';
 import { createDesignStore } from '../../web/state/design-store.ts';
 
 function storeWithTwoTexts() {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type CutMask, labelPlace } from '../../web/cut/label-place.ts';
+import { type CutMask, labelPlace } from '../../web/cut/stage/label-place.ts';
 
 const CELLS = 96;
 /** A plate whose cut part is told by a rule over x and y, y down, in shares of the radius. */

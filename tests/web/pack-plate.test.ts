@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
-import { makePlate } from '../../geometry/make-plate.ts';
-import type { PlateResult } from '../../geometry/plate.ts';
-import { createStore } from '../../geometry/solve-store.ts';
+import { makePlate } from '../../geometry/pipeline/make-plate.ts';
+import type { PlateResult } from '../../geometry/plate/plate.ts';
+import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { packPlate, unpackPlate } from '../../web/worker/pack-plate.ts';
 import { randomDesign } from '../judge/random-design.ts';
 

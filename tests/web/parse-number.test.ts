@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { formatLength, lengthWords } from '../../web/ui/format-number.ts';
-import { parseLengthMm, parseNumber } from '../../web/ui/parse-number.ts';
+import { formatLength, lengthWords } from '../../web/words/say/format-number.ts';
+import { parseLengthMm, parseNumber } from '../../web/words/say/parse-number.ts';
 
 describe('numbers as people type them', () => {
   it.each([

@@ -4,15 +4,15 @@ import { emptyDesign, newLineText, newRingText } from '../../geometry/design/def
 import { designSchema, type Design, type LineText, type Motif, type RingText } from '../../geometry/design/schema.ts';
 import type { Extent } from '../../geometry/layout/placed.ts';
 import { layOut } from '../../geometry/layout/lay-out.ts';
-import { alignElements } from '../../web/actions/align-elements.ts';
-import { copyRound } from '../../web/actions/copy-round.ts';
-import { duplicateElements } from '../../web/actions/duplicate-elements.ts';
-import { lockElements } from '../../web/actions/lock-elements.ts';
-import { plainDeg, shiftElement, sizeElement } from '../../web/actions/move-element.ts';
-import { placeElements } from '../../web/actions/place-elements.ts';
-import { uprightBox } from '../../web/actions/reach.ts';
-import { removeElements } from '../../web/actions/remove-elements.ts';
-import { spreadElements } from '../../web/actions/spread-elements.ts';
+import { alignElements } from '../../web/state/actions/elements/align-elements.ts';
+import { copyRound } from '../../web/state/actions/elements/copy-round.ts';
+import { duplicateElements } from '../../web/state/actions/elements/duplicate-elements.ts';
+import { lockElements } from '../../web/state/actions/elements/lock-elements.ts';
+import { plainDeg, shiftElement, sizeElement } from '../../web/state/actions/elements/move-element.ts';
+import { placeElements } from '../../web/state/actions/elements/place-elements.ts';
+import { uprightBox } from '../../web/state/actions/elements/reach.ts';
+import { removeElements } from '../../web/state/actions/elements/remove-elements.ts';
+import { spreadElements } from '../../web/state/actions/elements/spread-elements.ts';
 import { closeMerge, record, startHistory } from '../../web/state/history.ts';
 import { RULES } from '../layout/set-up.ts';
 

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { createStore } from '../../geometry/solve-store.ts';
+import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
-import { makePlate } from '../../geometry/make-plate.ts';
-import { setOrder } from '../../web/actions/set-order.ts';
-import { setPlate } from '../../web/actions/set-plate.ts';
-import { setStock } from '../../web/actions/set-stock.ts';
-import { setTitle } from '../../web/actions/set-title.ts';
+import { makePlate } from '../../geometry/pipeline/make-plate.ts';
+import { setOrder } from '../../web/state/actions/agreed/set-order.ts';
+import { setPlate } from '../../web/state/actions/plates/set-plate.ts';
+import { setStock } from '../../web/state/actions/plates/set-stock.ts';
+import { setTitle } from '../../web/state/actions/agreed/set-title.ts';
 import { sameCut } from '../../web/state/same-cut.ts';
 import { createRecentPlates } from '../../web/worker/recent-plates.ts';
 

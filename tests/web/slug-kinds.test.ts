@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Slug } from '../../geometry/cutplan/sheet-plan.ts';
 import type { NestedSheet } from '../../geometry/sheet/sheets.ts';
-import { slugKinds, withIds } from '../../web/cut/slug-kinds.ts';
+import { slugKinds, withIds } from '../../web/cut/folds/slug-kinds.ts';
 
 const plate = (id: string, turnDeg: number) => ({
   id,

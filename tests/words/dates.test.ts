@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { readIso } from '../../geometry/words/calendar.ts';
-import { fromRoman, toRoman } from '../../geometry/words/roman.ts';
+import { readIso } from '../../geometry/sentences/calendar.ts';
+import { fromRoman, toRoman } from '../../geometry/sentences/roman.ts';
 import { DATE_WAYS, findDate, placeDate, waysFor, writeDate } from '../../web/words/dates.ts';
 
 const DAY = { year: 2027, month: 6, day: 12 };

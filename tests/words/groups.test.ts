@@ -18,7 +18,7 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const ENGLISH: Readonly<Record<Group, object>> = { first, work, cut, proof };
 const START = 'web/app/start.tsx';
 /** These two say what the kernel said, in the words of the group work. */
-const SAYS_FOR_THE_KERNEL = ['web/ui/finding-words.ts', 'web/ui/record-words.ts'];
+const SAYS_FOR_THE_KERNEL = ['web/words/say/finding-words.ts', 'web/words/say/record-words.ts'];
 
 type Groups = ReadonlySet<string>;
 

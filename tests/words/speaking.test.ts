@@ -3,11 +3,11 @@ import { ownFaceFrom } from '../../fonts/own-face.ts';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
 import { readDesign } from '../../geometry/design/read-design.ts';
 import { readPathData } from '../../geometry/measure/path-data.ts';
-import { inMm, labelled, listed, named, said, say, shapeWords } from '../../geometry/words/say.ts';
-import type { Refused } from '../../geometry/words/wording.ts';
-import { findingWords, mendWords, refusalWords, wordingText } from '../../web/ui/finding-words.ts';
-import { formatNumber, lengthWords } from '../../web/ui/format-number.ts';
-import { parseNumber } from '../../web/ui/parse-number.ts';
+import { inMm, labelled, listed, named, said, say, shapeWords } from '../../geometry/sentences/say.ts';
+import type { Refused } from '../../geometry/sentences/wording.ts';
+import { findingWords, mendWords, refusalWords, wordingText } from '../../web/words/say/finding-words.ts';
+import { formatNumber, lengthWords } from '../../web/words/say/format-number.ts';
+import { parseNumber } from '../../web/words/say/parse-number.ts';
 import { plateInShort } from '../../web/words/plate-in-short.ts';
 import { recordWord, speak, spoken, t } from '../../web/words/t.ts';
 

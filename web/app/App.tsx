@@ -1,24 +1,24 @@
 import { lazy, type ComponentType } from 'react';
 import type { PageName } from '../state/ui-store.ts';
 import { t, withWords } from '../words/t.ts';
-import { ImportPlace } from '../artwork/ImportPlace.tsx';
-import { OrderPlace } from '../order/OrderPlace.tsx';
+import { ImportPlace } from '../design/artwork/ImportPlace.tsx';
+import { OrderPlace } from '../handover/order/OrderPlace.tsx';
 import css from './App.module.css';
 import { ApprovalPlace } from './ApprovalPlace.tsx';
 import { LaterPage } from './LaterPage.tsx';
 import { MyDesignsPlace } from './MyDesignsPlace.tsx';
 import { NewerVersion } from './NewerVersion.tsx';
-import { Notice } from './Notice.tsx';
+import { Notice } from '../page/Notice.tsx';
 import { OtherTab } from './OtherTab.tsx';
-import { useUi } from './page-context.ts';
-import { Panel } from './Panel.tsx';
-import { StageBar } from './StageBar.tsx';
-import { StageLater } from './StageLater.tsx';
-import { StepNav } from './StepNav.tsx';
+import { useUi } from '../page/page-context.ts';
+import { Panel } from '../design/Panel.tsx';
+import { StageBar } from '../design/bench/StageBar.tsx';
+import { StageLater } from '../design/bench/StageLater.tsx';
+import { StepNav } from '../design/StepNav.tsx';
 import { TopBar } from './TopBar.tsx';
-import { useLanguageOnDocument } from './use-language.ts';
+import { useLanguageOnDocument } from '../page/use-language.ts';
 import { useShortcuts } from './use-shortcuts.ts';
-import { useThemeOnDocument } from './use-theme.ts';
+import { useThemeOnDocument } from '../page/use-theme.ts';
 import { VerdictBar } from './VerdictBar.tsx';
 
 // All but the design is large, and most visitors never open it.

@@ -1,9 +1,9 @@
 import { lazy, Suspense } from 'react';
 import { withWords } from '../words/t.ts';
-import { useDesign } from './page-context.ts';
+import { useDesign } from '../page/page-context.ts';
 
 const ApprovalNote = lazy(async () => ({
-  default: (await withWords(import('./ApprovalNote.tsx'), 'work')).ApprovalNote,
+  default: (await withWords(import('../page/ApprovalNote.tsx'), 'work')).ApprovalNote,
 }));
 
 /** How the open design stands to its approval; most have none, and nothing is brought for them. */

@@ -1,12 +1,12 @@
 import { useEffect, useRef } from 'react';
 import type { Finding } from '../../geometry/findings.ts';
 import { isElementId } from '../../geometry/layout/no-element.ts';
-import { applyMend } from '../actions/apply-mend.ts';
+import { applyMend } from '../state/actions/apply-mend.ts';
 import { Button } from '../ui/Button.tsx';
-import { findingWords, mendWords } from '../ui/finding-words.ts';
+import { findingWords, mendWords } from '../words/say/finding-words.ts';
 import { t } from '../words/t.ts';
 import css from './FindingsList.module.css';
-import { useAct, usePage, useUi } from './page-context.ts';
+import { useAct, usePage, useUi } from '../page/page-context.ts';
 
 /** All findings, numbered as they are pinned on the plate, each with its mend where there is one. */
 export function FindingsList({ findings }: { readonly findings: readonly Finding[] }) {

@@ -2,7 +2,7 @@ import { Languages } from 'lucide-react';
 import { LANGUAGES, languageById } from '../words/languages.ts';
 import { speak, t } from '../words/t.ts';
 import css from './LanguageChoice.module.css';
-import { usePage, useUi } from './page-context.ts';
+import { usePage, useUi } from '../page/page-context.ts';
 
 const ID = 'language';
 

@@ -1,9 +1,9 @@
 import { lazy, Suspense } from 'react';
 import { withWords } from '../words/t.ts';
-import { useUi } from './page-context.ts';
+import { useUi } from '../page/page-context.ts';
 
 const MyDesigns = lazy(async () => ({
-  default: (await withWords(import('../panels/MyDesigns.tsx'), 'work')).MyDesigns,
+  default: (await withWords(import('../page/my-designs/MyDesigns.tsx'), 'work')).MyDesigns,
 }));
 
 /** The list of own designs, loaded when it is first asked for. */

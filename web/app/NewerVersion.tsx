@@ -3,7 +3,7 @@ import { useStore } from 'zustand';
 import { Button } from '../ui/Button.tsx';
 import { t } from '../words/t.ts';
 import css from './NewerVersion.module.css';
-import { usePage } from './page-context.ts';
+import { usePage } from '../page/page-context.ts';
 
 /** A newer version waits: the person says when. It comes by itself at the next start. */
 export function NewerVersion() {

@@ -2,7 +2,7 @@ import { Button } from '../ui/Button.tsx';
 import { Modal } from '../ui/Modal.tsx';
 import { t } from '../words/t.ts';
 import css from './OtherTab.module.css';
-import { usePage, useSaving } from './page-context.ts';
+import { usePage, useSaving } from '../page/page-context.ts';
 
 /** Another tab works on this design: three ways on, none of which loses anything. */
 export function OtherTab() {

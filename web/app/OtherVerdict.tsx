@@ -1,7 +1,7 @@
 import { Button } from '../ui/Button.tsx';
 import { t } from '../words/t.ts';
 import css from './OtherVerdict.module.css';
-import { useCurrentPlate, useDesign, usePage, usePlates } from './page-context.ts';
+import { useCurrentPlate, useDesign, usePage, usePlates } from '../page/page-context.ts';
 
 const RANK = { ready: 0, look: 1, stop: 2 };
 

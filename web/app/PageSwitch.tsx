@@ -1,7 +1,7 @@
 import { ChevronDown } from 'lucide-react';
 import { Drop } from '../ui/Drop.tsx';
 import { t } from '../words/t.ts';
-import { usePage, useUi } from './page-context.ts';
+import { usePage, useUi } from '../page/page-context.ts';
 import css from './PageSwitch.module.css';
 import { useCompact } from './use-compact.ts';
 

@@ -1,6 +1,6 @@
 import { use, useEffect, useMemo } from 'react';
 import { ProofPage } from '../proof/ProofPage.tsx';
-import { PageContext, usePage } from './page-context.ts';
+import { PageContext, usePage } from '../page/page-context.ts';
 
 /** The page Proof once the shop's own file has been read: who the shop is and what it asks. */
 export function ProofPlace() {

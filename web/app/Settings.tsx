@@ -1,11 +1,11 @@
 import { Moon, Settings as SettingsSign, Sun, SunMoon } from 'lucide-react';
-import type { ThemeChoice, Unit } from '../state/tastes.ts';
+import type { ThemeChoice, Unit } from '../words/preferences.ts';
 import { Button } from '../ui/Button.tsx';
 import { Choice } from '../ui/Choice.tsx';
 import { Drop } from '../ui/Drop.tsx';
 import { t } from '../words/t.ts';
 import { LanguageChoice } from './LanguageChoice.tsx';
-import { usePage, useUi } from './page-context.ts';
+import { usePage, useUi } from '../page/page-context.ts';
 import css from './Settings.module.css';
 import { useCompact } from './use-compact.ts';
 

@@ -1,13 +1,13 @@
 import { LayoutGrid, Link, Redo2, Undo2 } from 'lucide-react';
 import { useStore } from 'zustand';
-import { LONGEST_TITLE, setTitle } from '../actions/set-title.ts';
+import { LONGEST_TITLE, setTitle } from '../state/actions/agreed/set-title.ts';
 import { Button } from '../ui/Button.tsx';
 import { t } from '../words/t.ts';
-import { useAct, useDesign, usePage, useUi } from './page-context.ts';
+import { useAct, useDesign, usePage, useUi } from '../page/page-context.ts';
 import { PageSwitch } from './PageSwitch.tsx';
 import { Settings } from './Settings.tsx';
 import css from './TopBar.module.css';
-import { useHandOn } from './use-hand-on.ts';
+import { useHandOn } from '../handover/use-hand-on.ts';
 
 /** Name, pages, own designs, title, undo and redo, link, and how it is shown. */
 export function TopBar() {

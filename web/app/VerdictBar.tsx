@@ -1,12 +1,12 @@
 import { ChevronDown, ChevronUp, LoaderCircle } from 'lucide-react';
 import { lazy, Suspense } from 'react';
-import { lengthWords } from '../ui/format-number.ts';
+import { lengthWords } from '../words/say/format-number.ts';
 import { VerdictMark } from '../ui/VerdictMark.tsx';
 import { plateInShort } from '../words/plate-in-short.ts';
 import { t, withWords } from '../words/t.ts';
 import { verdictSentence } from '../words/verdict-sentence.ts';
 import { OtherVerdict } from './OtherVerdict.tsx';
-import { useCurrentPlate, usePage, usePlates, useUi } from './page-context.ts';
+import { useCurrentPlate, usePage, usePlates, useUi } from '../page/page-context.ts';
 import { useLasting } from './use-lasting.ts';
 import css from './VerdictBar.module.css';
 

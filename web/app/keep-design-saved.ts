@@ -7,7 +7,7 @@ import type { DesignStore } from '../state/design-store.ts';
 import type { PlatesStore } from '../state/plates-store.ts';
 import type { SavingStore } from '../state/saving-store.ts';
 import type { UiStore } from '../state/ui-store.ts';
-import { firstDesign } from './first-design.ts';
+import { firstDesign } from '../design/beginnings/first-design.ts';
 
 interface Kept {
   readonly own: OwnDesigns;

@@ -4,17 +4,17 @@ import { createPlatesStore } from '../state/plates-store.ts';
 import { sameCut } from '../state/same-cut.ts';
 import { createSavingStore } from '../state/saving-store.ts';
 import { createUiStore } from '../state/ui-store.ts';
-import { openLinks } from '../link/open-link.ts';
-import { createNewerVersionStore } from '../offline/newer-version.ts';
+import { openLinks } from '../handover/link/open-link.ts';
+import { createNewerVersionStore } from '../page/newer-version.ts';
 import { speak } from '../words/t.ts';
 import { startPlateClient } from '../worker/plate-client.ts';
 import { App } from './App.tsx';
-import { fetchShop } from './fetch-shop.ts';
-import { fetchShopStock, type ShopStock } from './fetch-shop-stock.ts';
-import { firstDesign } from './first-design.ts';
+import { fetchShop } from '../page/fetch-shop.ts';
+import { fetchShopStock, type ShopStock } from '../page/fetch-shop-stock.ts';
+import { firstDesign } from '../design/beginnings/first-design.ts';
 import { keepDesignSaved } from './keep-design-saved.ts';
 import { keepPageInAddress } from './page-address.ts';
-import { PageContext, type Page } from './page-context.ts';
+import { PageContext, type Page } from '../page/page-context.ts';
 import './theme.css';
 
 const stores = {
@@ -91,7 +91,7 @@ function afterFirstPlate(then: () => void): void {
 }
 
 async function workOffline(): Promise<void> {
-  const { workOffline: begin } = await import('../offline/work-offline.ts');
+  const { workOffline: begin } = await import('./work-offline.ts');
   await begin(page.newer, () => kept.own.flush());
 }
 

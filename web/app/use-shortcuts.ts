@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import { usePage } from './page-context.ts';
+import { usePage } from '../page/page-context.ts';
 
 /**
  * Undo and redo by keyboard everywhere, in fields too: what a field shows is the design itself, so the browser's

@@ -1,8 +1,8 @@
-import { refusalWords } from '../ui/finding-words.ts';
+import { refusalWords } from '../words/say/finding-words.ts';
 import { Button } from '../ui/Button.tsx';
 import { t } from '../words/t.ts';
 import css from './ChangedNote.module.css';
-import { useCut, useCutParts } from './cut-context.ts';
+import { useCut, useCutParts } from './state/cut-context.ts';
 
 /** The plan was made for designs that were changed since: loudly, with the way out. */
 export function ChangedNote() {

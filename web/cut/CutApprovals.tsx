@@ -1,5 +1,5 @@
-import { ApprovalNote } from '../app/ApprovalNote.tsx';
-import { useCut } from './cut-context.ts';
+import { ApprovalNote } from '../page/ApprovalNote.tsx';
+import { useCut } from './state/cut-context.ts';
 
 /** How each design of the order stands to its approval, as it was taken. */
 export function CutApprovals() {

@@ -1,19 +1,19 @@
 import { useEffect, useMemo } from 'react';
-import { usePage } from '../app/page-context.ts';
-import { Notice } from '../app/Notice.tsx';
+import { usePage } from '../page/page-context.ts';
+import { Notice } from '../page/Notice.tsx';
 import { t } from '../words/t.ts';
 import { ChangedNote } from './ChangedNote.tsx';
 import { CutApprovals } from './CutApprovals.tsx';
-import { CutContext, cutOf, useCut, usePlannedSheet } from './cut-context.ts';
+import { CutContext, cutOf, useCut, usePlannedSheet } from './state/cut-context.ts';
 import css from './CutPage.module.css';
-import { CutSide } from './CutSide.tsx';
-import { PlateTools } from './PlateTools.tsx';
-import { PlayBar } from './PlayBar.tsx';
-import { SheetBar } from './SheetBar.tsx';
-import { SheetStage } from './SheetStage.tsx';
-import { timelineOf } from './timeline.ts';
+import { CutSide } from './folds/CutSide.tsx';
+import { PlateTools } from './stage/PlateTools.tsx';
+import { PlayBar } from './stage/PlayBar.tsx';
+import { SheetBar } from './stage/SheetBar.tsx';
+import { SheetStage } from './stage/SheetStage.tsx';
+import { timelineOf } from './stage/timeline.ts';
 import { useNoStrayDrop } from './use-no-stray-drop.ts';
-import { useCutKeys } from './use-cut-keys.ts';
+import { useCutKeys } from './stage/use-cut-keys.ts';
 
 /** For production: plates onto sheets, the order of cutting, files. */
 export function CutPage() {

@@ -1,19 +1,19 @@
 import { useEffect } from 'react';
 import { standingOf } from '../../geometry/approval/standing.ts';
-import '../app/semibold.css';
-import { Notice } from '../app/Notice.tsx';
-import { useDesign, usePage, useUi } from '../app/page-context.ts';
+import '../page/semibold.css';
+import { Notice } from '../page/Notice.tsx';
+import { useDesign, usePage, useUi } from '../page/page-context.ts';
 import { t } from '../words/t.ts';
-import { ApprovePart } from './ApprovePart.tsx';
-import { ChangedNote } from './ChangedNote.tsx';
-import { OptionsPart } from './OptionsPart.tsx';
-import { PapersPart } from './PapersPart.tsx';
-import { ProofContext, proofOf, useProof, useProofParts } from './proof-context.ts';
+import { ApprovePart } from './approve/ApprovePart.tsx';
+import { ChangedNote } from './revisions/ChangedNote.tsx';
+import { OptionsPart } from './options/OptionsPart.tsx';
+import { PapersPart } from './papers/PapersPart.tsx';
+import { ProofContext, proofOf, useProof, useProofParts } from './state/proof-context.ts';
 import css from './ProofPage.module.css';
-import { PROOF_PARTS, type ProofPart } from './proof-store.ts';
-import { RevisionsPart } from './RevisionsPart.tsx';
+import { PROOF_PARTS, type ProofPart } from './state/proof-store.ts';
+import { RevisionsPart } from './revisions/RevisionsPart.tsx';
 import { StandingLine } from './StandingLine.tsx';
-import { useFingerprint } from './use-designs.ts';
+import { useFingerprint } from './state/use-designs.ts';
 
 const PARTS: Record<ProofPart, () => React.ReactNode> = {
   options: OptionsPart,

@@ -1,7 +1,7 @@
 import { CircleCheck, CircleDashed, OctagonAlert } from 'lucide-react';
 import type { Standing } from '../../geometry/approval/standing.ts';
 import { t } from '../words/t.ts';
-import { momentWords } from './now.ts';
+import { momentWords } from './state/now.ts';
 import css from './StandingLine.module.css';
 
 const SIGNS = { open: CircleDashed, approved: CircleCheck, changed: OctagonAlert };

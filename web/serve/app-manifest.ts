@@ -14,7 +14,7 @@ const PAPER = '#f3eee3';
 
 /** Makes the page installable: a manifest, and icons drawn from favicon.svg. */
 export function appManifest(root: string): Plugin {
-  const sign = readFileSync(join(root, 'public', 'favicon.svg'), 'utf8');
+  const sign = readFileSync(join(root, 'serve', 'public', 'favicon.svg'), 'utf8');
   return {
     name: 'app-manifest',
     apply: 'build',

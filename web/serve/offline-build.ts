@@ -6,7 +6,7 @@ import { build, type Plugin } from 'vite';
 const WORKER = 'offline-worker.js';
 
 /**
- * After the page is built, builds web/offline/worker.ts with the list of all that was built and a mark of its content:
+ * After the page is built, builds web/serve/offline/worker.ts with the list of all that was built and a mark of its content:
  * a change of one letter anywhere makes a newer version.
  */
 export function offlineBuild(root: string): Plugin {
@@ -44,7 +44,7 @@ export function offlineBuild(root: string): Plugin {
             copyPublicDir: false,
             target: 'es2023',
             lib: {
-              entry: join(root, 'offline', 'worker.ts'),
+              entry: join(root, 'serve', 'offline', 'worker.ts'),
               formats: ['iife'],
               name: 'offline',
               fileName: () => WORKER,

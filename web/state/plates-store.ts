@@ -1,5 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { PlateResult } from '../../geometry/plate.ts';
+import type { PlateResult } from '../../geometry/plate/plate.ts';
 import type { Key } from '../words/keys.ts';
 
 /** What the worker last made of the design; a plate stays until a newer one is ready. */

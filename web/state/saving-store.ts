@@ -1,5 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { Card } from './own/card.ts';
+import type { Card } from './card.ts';
 import type { SavingState } from './saving.ts';
 
 /**

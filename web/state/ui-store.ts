@@ -1,8 +1,8 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Point } from '../../geometry/shapes.ts';
-import type { BeginningId } from '../beginnings/questions.ts';
+import type { BeginningId } from './beginning-ids.ts';
 import type { Language } from '../words/languages.ts';
-import { readTastes, writeTastes, type ThemeChoice, type Unit } from './tastes.ts';
+import { readTastes, writeTastes, type ThemeChoice, type Unit } from '../words/preferences.ts';
 
 /** design: what it says and how it looks. proof: choosing, price and approval. cut: sheets and files for production. */
 export const PAGES = ['design', 'proof', 'cut'] as const;

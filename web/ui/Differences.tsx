@@ -4,10 +4,10 @@ import { DIFFERENCE_GROUPS } from '../../geometry/approval/difference.ts';
 import { differencesOf } from '../../geometry/approval/differences.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
-import type { Unit } from '../state/tastes.ts';
+import type { Unit } from '../words/preferences.ts';
 import { t } from '../words/t.ts';
 import css from './Differences.module.css';
-import { findingWords } from './finding-words.ts';
+import { findingWords } from '../words/say/finding-words.ts';
 
 interface DifferencesProps {
   readonly before: Design;

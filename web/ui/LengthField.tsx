@@ -1,9 +1,9 @@
 import { MM_PER_INCH } from '../../geometry/units.ts';
-import type { Unit } from '../state/tastes.ts';
+import type { Unit } from '../words/preferences.ts';
 import { t } from '../words/t.ts';
-import { formatLength } from './format-number.ts';
+import { formatLength } from '../words/say/format-number.ts';
 import { NumberField } from './NumberField.tsx';
-import { parseLengthMm } from './parse-number.ts';
+import { parseLengthMm } from '../words/say/parse-number.ts';
 
 interface LengthFieldProps {
   readonly label: string;

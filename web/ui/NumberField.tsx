@@ -2,8 +2,8 @@ import { useState, type KeyboardEvent } from 'react';
 import { t } from '../words/t.ts';
 import { Field } from './Field.tsx';
 import css from './Field.module.css';
-import { formatNumber } from './format-number.ts';
-import { parseNumber, type Parsed } from './parse-number.ts';
+import { formatNumber } from '../words/say/format-number.ts';
+import { parseNumber, type Parsed } from '../words/say/parse-number.ts';
 
 interface NumberFieldProps {
   readonly label: string;

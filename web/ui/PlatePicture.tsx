@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import type { PlateResult } from '../../geometry/plate.ts';
+import type { PlateResult } from '../../geometry/plate/plate.ts';
 import type { Ring } from '../../geometry/shapes.ts';
 import css from './PlatePicture.module.css';
 

@@ -1,6 +1,6 @@
-import { isDay, type Day } from '../../geometry/words/calendar.ts';
-import { findDates } from '../../geometry/words/find-dates.ts';
-import { toRoman } from '../../geometry/words/roman.ts';
+import { isDay, type Day } from '../../geometry/sentences/calendar.ts';
+import { findDates } from '../../geometry/sentences/find-dates.ts';
+import { toRoman } from '../../geometry/sentences/roman.ts';
 import type { Language } from './languages.ts';
 
 /**

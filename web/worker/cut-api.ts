@@ -1,12 +1,12 @@
-import type { Comparison } from '../../geometry/cutplan/compare.ts';
-import type { HeatMap } from '../../geometry/cutplan/heat-map.ts';
-import type { Price } from '../../geometry/cutplan/price.ts';
+import type { Comparison } from '../../geometry/cutplan/cost/compare.ts';
+import type { HeatMap } from '../../geometry/cutplan/cost/heat-map.ts';
+import type { Price } from '../../geometry/cutplan/cost/price.ts';
 import type { CutSettings, SheetPlan } from '../../geometry/cutplan/sheet-plan.ts';
-import type { SlugMend } from '../../geometry/cutplan/slug-mends.ts';
-import type { WitnessMark } from '../../geometry/cutplan/witness.ts';
+import type { SlugMend } from '../../geometry/cutplan/sheet/slug-mends.ts';
+import type { WitnessMark } from '../../geometry/cutplan/drift/witness.ts';
 import type { Design, Stock } from '../../geometry/design/schema.ts';
 import type { Finding, Verdict } from '../../geometry/findings.ts';
-import type { JobDesign } from '../../geometry/files/job.ts';
+import type { JobDesign } from '../../geometry/files/job/job.ts';
 import type {
   Circle,
   Nest,
@@ -18,7 +18,7 @@ import type {
   SheetRest,
 } from '../../geometry/sheet/sheets.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
-import type { Refused } from '../../geometry/words/wording.ts';
+import type { Refused } from '../../geometry/sentences/wording.ts';
 import type { Key } from '../words/keys.ts';
 import type { MadeFile } from './plate-api.ts';
 

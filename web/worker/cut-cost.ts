@@ -1,5 +1,5 @@
-import { planTime } from '../../geometry/cutplan/plan-time.ts';
-import { priceOf, sheetShares } from '../../geometry/cutplan/price.ts';
+import { planTime } from '../../geometry/cutplan/cost/plan-time.ts';
+import { priceOf, sheetShares } from '../../geometry/cutplan/cost/price.ts';
 import type { SheetRest } from '../../geometry/sheet/sheets.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import type { OrderCost, PlanJob } from './cut-api.ts';

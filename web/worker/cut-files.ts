@@ -1,11 +1,11 @@
-import { cutListCsv } from '../../geometry/files/cut-list.ts';
-import { writeJobDxf } from '../../geometry/files/dxf-job.ts';
-import type { Job } from '../../geometry/files/job.ts';
-import type { LineWishes } from '../../geometry/files/job-lines.ts';
-import type { JobFile } from '../../geometry/files/job-files.ts';
-import { sheetStem } from '../../geometry/files/job-stem.ts';
+import { cutListCsv } from '../../geometry/files/job/cut-list.ts';
+import { writeJobDxf } from '../../geometry/files/job/dxf-job.ts';
+import type { Job } from '../../geometry/files/job/job.ts';
+import type { LineWishes } from '../../geometry/files/job/job-lines.ts';
+import type { JobFile } from '../../geometry/files/job/job-files.ts';
+import { sheetStem } from '../../geometry/files/job/job-stem.ts';
 import { safePart } from '../../geometry/files/names.ts';
-import { writeJobSvg } from '../../geometry/files/svg-job.ts';
+import { writeJobSvg } from '../../geometry/files/job/svg-job.ts';
 import type { FileWishes, SizeWish, WantedJobFile } from './cut-api.ts';
 import { fetchPaperFonts } from './paper-fonts.ts';
 import type { MadeFile } from './plate-api.ts';
@@ -23,7 +23,7 @@ export async function jobFile(
     ...(outdated.length > 0 && { outdated }),
   };
   if (wanted.kind === 'zip') {
-    const { jobZip } = await import('../../geometry/files/job-files.ts');
+    const { jobZip } = await import('../../geometry/files/job/job-files.ts');
     return fileOf(await jobZip(job, wishes, await fetchPaperFonts(), others), 'application/zip');
   }
   const sheet = job.sheets[wanted.sheet];
@@ -33,7 +33,7 @@ export async function jobFile(
     fileOf({ name, bytes: new TextEncoder().encode(content) }, type);
   if (wanted.kind === 'list-csv') return text(`${stem}-cut-list.csv`, 'text/csv', cutListCsv(sheet, job.designs));
   if (wanted.kind === 'list-pdf') {
-    const { writeCutList } = await import('../../geometry/files/cut-list-pdf.ts');
+    const { writeCutList } = await import('../../geometry/files/job/cut-list-pdf.ts');
     const bytes = await writeCutList(sheet, job.designs, await fetchPaperFonts(), outdated);
     return fileOf({ name: `${stem}-cut-list.pdf`, bytes }, 'application/pdf');
   }

@@ -1,10 +1,10 @@
 import type { CutPlan } from '../../geometry/cutplan/cut-plan.ts';
-import { heatMap } from '../../geometry/cutplan/heat-map.ts';
-import { planSheets } from '../../geometry/cutplan/plan-sheets.ts';
-import { settingsFor } from '../../geometry/cutplan/settings-for.ts';
+import { heatMap } from '../../geometry/cutplan/cost/heat-map.ts';
+import { planSheets } from '../../geometry/cutplan/sheet/plan-sheets.ts';
+import { settingsFor } from '../../geometry/cutplan/cost/settings-for.ts';
 import type { CutSettings, SheetPlan } from '../../geometry/cutplan/sheet-plan.ts';
-import { slugMends } from '../../geometry/cutplan/slug-mends.ts';
-import { placeWitness } from '../../geometry/cutplan/witness.ts';
+import { slugMends } from '../../geometry/cutplan/sheet/slug-mends.ts';
+import { placeWitness } from '../../geometry/cutplan/drift/witness.ts';
 import type { NestedSheet, PlateWish } from '../../geometry/sheet/sheets.ts';
 import { wasteInPlace } from '../../geometry/sheet/place-waste.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';

@@ -1,11 +1,11 @@
 import { expose } from 'comlink';
 import { designText } from '../../geometry/design/write-design.ts';
-import type { Job } from '../../geometry/files/job.ts';
-import type { JobFile } from '../../geometry/files/job-files.ts';
+import type { Job } from '../../geometry/files/job/job.ts';
+import type { JobFile } from '../../geometry/files/job/job-files.ts';
 import { safePart } from '../../geometry/files/names.ts';
-import { compareProcesses } from '../../geometry/cutplan/compare.ts';
+import { compareProcesses } from '../../geometry/cutplan/cost/compare.ts';
 import { nest } from '../../geometry/sheet/nest.ts';
-import { createStore } from '../../geometry/solve-store.ts';
+import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import type { CutApi, PlanJob } from './cut-api.ts';

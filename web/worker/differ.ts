@@ -1,5 +1,5 @@
 import { differenceShapes } from '../../geometry/approval/difference-shapes.ts';
-import type { PlateResult } from '../../geometry/plate.ts';
+import type { PlateResult } from '../../geometry/plate/plate.ts';
 import type { Region, Ring } from '../../geometry/shapes.ts';
 import type { PlateDifference } from './plate-api.ts';
 

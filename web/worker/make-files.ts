@@ -1,15 +1,15 @@
 import { strToU8 } from 'fflate';
 import { zipOf } from '../../geometry/adapters/zip-stream.ts';
-import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
+import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import type { CutPlan } from '../../geometry/cutplan/cut-plan.ts';
 import { shortFingerprint } from '../../geometry/design/fingerprint.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { designText } from '../../geometry/design/write-design.ts';
-import { writeDxf } from '../../geometry/files/dxf.ts';
+import { writeDxf } from '../../geometry/files/dxf/dxf.ts';
 import { plateFileNames } from '../../geometry/files/names.ts';
-import { writeSvg } from '../../geometry/files/svg.ts';
-import type { PlateResult } from '../../geometry/plate.ts';
-import { provePlan } from '../../geometry/prove-plan.ts';
+import { writeSvg } from '../../geometry/files/svg/svg.ts';
+import type { PlateResult } from '../../geometry/plate/plate.ts';
+import { provePlan } from '../../geometry/pipeline/prove-plan.ts';
 import { ownRules } from '../../geometry/stock/own-rules.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import { fileStem } from './file-stem.ts';
@@ -97,7 +97,7 @@ async function specSheet(
   manner: PaperManner = { page: 'a4', language: 'en' },
 ): Promise<MadeFile> {
   const [{ writeSpecSheet }, { paperSpeak }, fonts] = await Promise.all([
-    import('../../geometry/files/spec-sheet.ts'),
+    import('../../geometry/files/paper/spec-sheet.ts'),
     import('../words/paper-books.ts'),
     fetchPaperFonts(),
   ]);

@@ -1,10 +1,10 @@
-import type { PlannedPlate } from '../../geometry/files/sheet-drawing.ts';
-import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
+import type { PlannedPlate } from '../../geometry/files/paper/sheet-drawing.ts';
+import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import type { Design } from '../../geometry/design/schema.ts';
-import type { SheetFonts } from '../../geometry/files/sheet-page.ts';
+import type { SheetFonts } from '../../geometry/files/paper/sheet-page.ts';
 import type { ProofOption } from '../../geometry/proof/proof-asked.ts';
 import { writeProof } from '../../geometry/proof/write-proof.ts';
-import { provePlan } from '../../geometry/prove-plan.ts';
+import { provePlan } from '../../geometry/pipeline/prove-plan.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import type { Key } from '../words/keys.ts';
 import { paperSpeak } from '../words/paper-books.ts';

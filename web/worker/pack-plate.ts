@@ -1,4 +1,4 @@
-import type { PlateResult } from '../../geometry/plate.ts';
+import type { PlateResult } from '../../geometry/plate/plate.ts';
 import type { Point, Region, Ring } from '../../geometry/shapes.ts';
 
 /**

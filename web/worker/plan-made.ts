@@ -1,9 +1,9 @@
-import { planCuts } from '../../geometry/cutplan/plan-cuts.ts';
+import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import type { Design } from '../../geometry/design/schema.ts';
-import { contourPath } from '../../geometry/files/svg-path.ts';
-import type { PlateResult } from '../../geometry/plate.ts';
+import { contourPath } from '../../geometry/files/svg/svg-path.ts';
+import type { PlateResult } from '../../geometry/plate/plate.ts';
 import { barrelPicture } from '../../geometry/proof/barrel-picture.ts';
-import { provePlan } from '../../geometry/prove-plan.ts';
+import { provePlan } from '../../geometry/pipeline/prove-plan.ts';
 import type { PlannedPlate } from './plate-api.ts';
 
 /** A plate with its cut plan, proven as before files are written: its pictures, and what a price needs of the plan. */

@@ -1,14 +1,14 @@
 import type { Design } from '../../geometry/design/schema.ts';
 import type { Finding } from '../../geometry/findings.ts';
-import type { OrderRole, SoundOrder, UnsoundOrder } from '../../geometry/order/order.ts';
-import type { PlateResult } from '../../geometry/plate.ts';
-import type { PaperName } from '../../geometry/files/page-size.ts';
+import type { OrderRole, SoundOrder, UnsoundOrder } from '../../geometry/order-file/order.ts';
+import type { PlateResult } from '../../geometry/plate/plate.ts';
+import type { PaperName } from '../../geometry/files/paper/page-size.ts';
 import type { Quote } from '../../geometry/shop/quote.ts';
 import type { ShopBook } from '../../geometry/shop/shop-book.ts';
-import type { Tongue } from '../../geometry/words/written-number.ts';
+import type { Tongue } from '../../geometry/sentences/written-number.ts';
 import type { BarrelPicture } from '../../geometry/proof/barrel-picture.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
-import type { Day } from '../../geometry/words/calendar.ts';
+import type { Day } from '../../geometry/sentences/calendar.ts';
 import type { Key } from '../words/keys.ts';
 import type { PackedPlate } from './pack-plate.ts';
 
@@ -57,7 +57,7 @@ export type WantedFile =
   | { readonly kind: 'proof'; readonly wish: ProofWish }
   /** DXF and SVG of every plate, the spec sheet and the design, in one zip. */
   | { readonly kind: 'all' }
-  /** The same as an order that can be checked (geometry/order/), with its papers. */
+  /** The same as an order that can be checked (geometry/order-file/), with its papers. */
   | { readonly kind: 'order'; readonly papers?: readonly Paper[] };
 
 /** On which paper, in which language. */

@@ -1,8 +1,8 @@
 import { proxy, wrap } from 'comlink';
 import type { Design } from '../../geometry/design/schema.ts';
-import type { PlateResult } from '../../geometry/plate.ts';
+import type { PlateResult } from '../../geometry/plate/plate.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
-import type { Day } from '../../geometry/words/calendar.ts';
+import type { Day } from '../../geometry/sentences/calendar.ts';
 import type { PlatesStore } from '../state/plates-store.ts';
 import { createLatestWins } from './latest-wins.ts';
 import { unpackPlate } from './pack-plate.ts';

@@ -1,5 +1,5 @@
 import type { Design } from '../../geometry/design/schema.ts';
-import type { PlateResult } from '../../geometry/plate.ts';
+import type { PlateResult } from '../../geometry/plate/plate.ts';
 
 export interface RecentPlates {
   get(design: Design, plateId: string): PlateResult | undefined;

@@ -1,6 +1,6 @@
 import type { FaceProblem } from '../../fonts/load-faces.ts';
 import { sortFindings, verdictOf, type Finding } from '../../geometry/findings.ts';
-import type { PlateResult } from '../../geometry/plate.ts';
+import type { PlateResult } from '../../geometry/plate/plate.ts';
 
 /**
  * Adds why a face could not be had to a plate that misses it. Without its letters the plate is not the one asked for,

@@ -1,9 +1,9 @@
 import type { TextElement } from '../../design/schema.ts';
 import type { Finding } from '../../findings.ts';
-import { daysIn, isDay, WEEKDAYS, weekdayOf, type Day } from '../../words/calendar.ts';
-import { findDates, type WrittenDate, yearsMeant } from '../../words/find-dates.ts';
-import type { SaidKey } from '../../words/say.ts';
-import type { WordValues } from '../../words/wording.ts';
+import { daysIn, isDay, WEEKDAYS, weekdayOf, type Day } from '../../sentences/calendar.ts';
+import { findDates, type WrittenDate, yearsMeant } from '../../sentences/find-dates.ts';
+import type { SaidKey } from '../../sentences/say.ts';
+import type { WordValues } from '../../sentences/wording.ts';
 import { type Lettering, remark } from './lettering.ts';
 
 /** Before 1753 a country's calendar may not be ours (Britain changed in 1752; Russia and Greece in the 20th century, whose dates are not read). */

@@ -1,5 +1,5 @@
 import type { Finding } from '../../findings.ts';
-import { fromRoman } from '../../words/roman.ts';
+import { fromRoman } from '../../sentences/roman.ts';
 import { type Lettering, remark, spliced } from './lettering.ts';
 
 /** Said twice rightly: calls, names of places, and words that make sense one after the other. */

@@ -1,7 +1,7 @@
 import type { TextElement } from '../../design/schema.ts';
 import type { Finding, Place, Severity } from '../../findings.ts';
-import { labelled, type MendKey, type SaidKey, said } from '../../words/say.ts';
-import type { WordValues } from '../../words/wording.ts';
+import { labelled, type MendKey, type SaidKey, said } from '../../sentences/say.ts';
+import type { WordValues } from '../../sentences/wording.ts';
 
 /** All texts of a design: what is read of them is the same on each of its plates. */
 export interface Lettering {

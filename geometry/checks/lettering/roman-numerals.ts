@@ -1,5 +1,5 @@
 import type { Finding } from '../../findings.ts';
-import { fromRoman, toRoman } from '../../words/roman.ts';
+import { fromRoman, toRoman } from '../../sentences/roman.ts';
 import { type Lettering, remark, spliced } from './lettering.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { VersionStep } from '../bring-up-to-date.ts';
+import type { VersionStep } from './bring-up-to-date.ts';
 
 /**
  * Version 2 brings motifs, artwork, elements that stand fast, and texts that fill an extent by their size. A design of

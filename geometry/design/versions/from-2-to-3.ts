@@ -1,4 +1,4 @@
-import type { VersionStep } from '../bring-up-to-date.ts';
+import type { VersionStep } from './bring-up-to-date.ts';
 
 /**
  * Version 3 brings options to choose among, findings that somebody accepted, and revisions that are kept; an approval

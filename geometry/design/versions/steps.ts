@@ -1,4 +1,4 @@
-import type { VersionStep } from '../bring-up-to-date.ts';
+import type { VersionStep } from './bring-up-to-date.ts';
 import { FROM_1_TO_2 } from './from-1-to-2.ts';
 import { FROM_2_TO_3 } from './from-2-to-3.ts';
 

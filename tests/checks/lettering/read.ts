@@ -1,5 +1,5 @@
 import { surfaceOf } from '../../../geometry/barrel/surface-of.ts';
-import { checkLettering } from '../../../geometry/checks/lettering/check-lettering.ts';
+import { checkLettering } from '../../../geometry/checks/check-lettering.ts';
 import { emptyDesign, newLineText } from '../../../geometry/design/defaults.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
 import type { Finding } from '../../../geometry/findings.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { applyMend } from '../../../web/actions/apply-mend.ts';
+import { applyMend } from '../../../web/state/actions/apply-mend.ts';
 import { codesOf, designOf, findingsOf, mended } from './read.ts';
 
 describe('a name typed in two ways', () => {

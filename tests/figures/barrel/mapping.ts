@@ -11,9 +11,9 @@ import {
 import { surfaceOf } from '../../../geometry/barrel/surface-of.ts';
 import { emptyDesign, newLineText, newRingText } from '../../../geometry/design/defaults.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
-import { makePlate } from '../../../geometry/make-plate.ts';
+import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
 import type { Point, Region } from '../../../geometry/shapes.ts';
-import { createStore } from '../../../geometry/solve-store.ts';
+import { createStore } from '../../../geometry/pipeline/solve-store.ts';
 import { once, rounded, type Claim } from '../claim.ts';
 
 const FACE = 'stardos-stencil-700';

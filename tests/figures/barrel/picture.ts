@@ -2,9 +2,9 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { Resvg } from '@resvg/resvg-js';
 import { readDesign } from '../../../geometry/design/read-design.ts';
-import { arrangeOne } from '../../../web/cask/arrange.ts';
-import { pictureHalfMm } from '../../../web/cask/eye.ts';
-import { setView } from '../../../web/cask/set-views.ts';
+import { arrangeOne } from '../../../web/barrel/solid/arrange.ts';
+import { pictureHalfMm } from '../../../web/barrel/solid/eye.ts';
+import { setView } from '../../../web/barrel/solid/set-views.ts';
 import { once, rounded, type Claim } from '../claim.ts';
 import { NO_BROWSER } from '../page/serve-page.ts';
 import { openBarrel, pickState, visit, withPage } from './open-barrel.ts';
@@ -44,7 +44,7 @@ const compared = once(() =>
   }),
 );
 
-/** Half the side of the picture of a design, as web/cask/ says it draws it. */
+/** Half the side of the picture of a design, as web/barrel/solid/ says it draws it. */
 function sideHalfMm(design: string): number {
   const read = readDesign(design);
   if ('problem' in read) throw new Error(read.problem);

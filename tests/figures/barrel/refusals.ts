@@ -1,8 +1,8 @@
 import { loadFaces } from '../../../fonts/node-faces.ts';
 import { emptyDesign, newLineText } from '../../../geometry/design/defaults.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
-import { makePlate } from '../../../geometry/make-plate.ts';
-import { createStore } from '../../../geometry/solve-store.ts';
+import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
+import { createStore } from '../../../geometry/pipeline/solve-store.ts';
 import type { Claim } from '../claim.ts';
 
 /** Head diameter, bulge and plate in mm. */

@@ -3,8 +3,8 @@ import { onPlate, neutralRadiusMm, type SideSurface } from '../../../geometry/ba
 import { emptyDesign, newLineText } from '../../../geometry/design/defaults.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
 import { middleOf } from '../../../geometry/layout/spread.ts';
-import { makePlate } from '../../../geometry/make-plate.ts';
-import { createStore } from '../../../geometry/solve-store.ts';
+import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
+import { createStore } from '../../../geometry/pipeline/solve-store.ts';
 import { rounded, type Claim } from '../claim.ts';
 
 const LETTERS = 9;

@@ -8,7 +8,7 @@ import { proveUnits } from '../../../geometry/checks/prove-units.ts';
 import { placeRing } from '../../../geometry/measure/place.ts';
 import { flattenOutline } from '../../../geometry/measure/flatten.ts';
 import { regionAreaMm2, signedAreaMm2 } from '../../../geometry/measure/ring.ts';
-import type { PlateResult } from '../../../geometry/plate.ts';
+import type { PlateResult } from '../../../geometry/plate/plate.ts';
 import type { Ring } from '../../../geometry/shapes.ts';
 import { FLATTEN_ERROR_MM, ROUND_JOIN_ERROR_MM } from '../../../geometry/units.ts';
 

@@ -1,8 +1,8 @@
 import type { CutPlan } from '../../../geometry/cutplan/cut-plan.ts';
-import { plateWork } from '../../../geometry/cutplan/plate-work.ts';
+import { plateWork } from '../../../geometry/cutplan/sheet/plate-work.ts';
 import { placeVertices } from '../../../geometry/cutplan/contour-walk.ts';
-import { linkPasses } from '../../../geometry/cutplan/link-passes.ts';
-import { type Lead, pathFrom } from '../../../geometry/cutplan/lead-ins.ts';
+import { linkPasses } from '../../../geometry/cutplan/sheet/link-passes.ts';
+import { type Lead, pathFrom } from '../../../geometry/cutplan/plate/lead-ins.ts';
 import type { CutPass, CutSettings, SheetPlan } from '../../../geometry/cutplan/sheet-plan.ts';
 import { placeRing } from '../../../geometry/measure/place.ts';
 import type { NestedSheet, PlacedPlate } from '../../../geometry/sheet/sheets.ts';

@@ -1,6 +1,6 @@
-import { judgeDrift } from '../../../geometry/cutplan/judge-drift.ts';
-import { algebraicCircle, fitCircle } from '../../../geometry/cutplan/fit-circle.ts';
-import { register } from '../../../geometry/cutplan/registration.ts';
+import { judgeDrift } from '../../../geometry/cutplan/drift/judge-drift.ts';
+import { algebraicCircle, fitCircle } from '../../../geometry/cutplan/drift/fit-circle.ts';
+import { register } from '../../../geometry/cutplan/drift/registration.ts';
 import { gaussian, LARGE, marksOf, offsetOf } from '../../cutplan/drift-set-up.ts';
 import { CIRCLE, UMEYAMA } from '../../outside/registration-published.ts';
 import { type Claim, rounded } from '../claim.ts';

@@ -1,5 +1,5 @@
-import { writeJobDxf } from '../../../geometry/files/dxf-job.ts';
-import type { LineWishes } from '../../../geometry/files/job-lines.ts';
+import { writeJobDxf } from '../../../geometry/files/job/dxf-job.ts';
+import type { LineWishes } from '../../../geometry/files/job/job-lines.ts';
 import { threePlateJob } from '../../files/job-set-up.ts';
 import { ezdxfVersion, readWithEzdxf } from '../../readers/ezdxf-reader.ts';
 import type { Claim } from '../claim.ts';

@@ -1,4 +1,4 @@
-import { slugChances, TIP_LIMIT } from '../../../geometry/cutplan/slugs.ts';
+import { slugChances, TIP_LIMIT } from '../../../geometry/cutplan/sheet/slugs.ts';
 import type { SlugChances } from '../../../geometry/cutplan/sheet-plan.ts';
 import { barContour, discContour, symmetricByHand } from '../../cutplan/slugs-by-hand.ts';
 import { type Claim, rounded } from '../claim.ts';

@@ -1,10 +1,10 @@
 import { loadFaces } from '../../../fonts/node-faces.ts';
-import { type Motion, roundRun, timeRun } from '../../../geometry/cutplan/feed.ts';
-import { planCuts } from '../../../geometry/cutplan/plan-cuts.ts';
-import { settingsFor } from '../../../geometry/cutplan/settings-for.ts';
+import { type Motion, roundRun, timeRun } from '../../../geometry/cutplan/cost/feed.ts';
+import { planCuts } from '../../../geometry/cutplan/plate/plan-cuts.ts';
+import { settingsFor } from '../../../geometry/cutplan/cost/settings-for.ts';
 import type { Run } from '../../../geometry/cutplan/sheet-plan.ts';
-import { makePlate } from '../../../geometry/make-plate.ts';
-import { createStore } from '../../../geometry/solve-store.ts';
+import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
+import { createStore } from '../../../geometry/pipeline/solve-store.ts';
 import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { inChords, straightS } from '../../cutplan/run-time.ts';
 import { type Claim, once, rounded } from '../claim.ts';

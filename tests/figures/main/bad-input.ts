@@ -1,11 +1,11 @@
 import { loadFaces } from '../../../fonts/node-faces.ts';
 import { ownFaceFrom } from '../../../fonts/own-face.ts';
-import { createStore } from '../../../geometry/solve-store.ts';
+import { createStore } from '../../../geometry/pipeline/solve-store.ts';
 import { emptyDesign, newRingText } from '../../../geometry/design/defaults.ts';
 import { readDesign } from '../../../geometry/design/read-design.ts';
 import type { Design, RingText } from '../../../geometry/design/schema.ts';
 import { designText } from '../../../geometry/design/write-design.ts';
-import { makePlate } from '../../../geometry/make-plate.ts';
+import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
 import { createSaver, type SavingState } from '../../../web/state/saving.ts';
 import { t } from '../../../web/words/t.ts';
 import type { Claim } from '../claim.ts';

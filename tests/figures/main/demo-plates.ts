@@ -1,14 +1,14 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { loadFaces } from '../../../fonts/node-faces.ts';
-import { createStore } from '../../../geometry/solve-store.ts';
+import { createStore } from '../../../geometry/pipeline/solve-store.ts';
 import type { CutPlan } from '../../../geometry/cutplan/cut-plan.ts';
-import { planCuts } from '../../../geometry/cutplan/plan-cuts.ts';
+import { planCuts } from '../../../geometry/cutplan/plate/plan-cuts.ts';
 import { readDesign } from '../../../geometry/design/read-design.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
-import { writeDxf } from '../../../geometry/files/dxf.ts';
-import { writeSvg } from '../../../geometry/files/svg.ts';
-import { makePlate } from '../../../geometry/make-plate.ts';
-import type { PlateResult } from '../../../geometry/plate.ts';
+import { writeDxf } from '../../../geometry/files/dxf/dxf.ts';
+import { writeSvg } from '../../../geometry/files/svg/svg.ts';
+import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
+import type { PlateResult } from '../../../geometry/plate/plate.ts';
 import { once } from '../claim.ts';
 
 export interface DemoPlate {

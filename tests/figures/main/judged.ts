@@ -1,9 +1,9 @@
 import { loadFaces } from '../../../fonts/node-faces.ts';
-import { createStore } from '../../../geometry/solve-store.ts';
-import { planCuts } from '../../../geometry/cutplan/plan-cuts.ts';
-import { writeDxf } from '../../../geometry/files/dxf.ts';
-import { makePlate } from '../../../geometry/make-plate.ts';
-import type { PlateResult } from '../../../geometry/plate.ts';
+import { createStore } from '../../../geometry/pipeline/solve-store.ts';
+import { planCuts } from '../../../geometry/cutplan/plate/plan-cuts.ts';
+import { writeDxf } from '../../../geometry/files/dxf/dxf.ts';
+import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
+import type { PlateResult } from '../../../geometry/plate/plate.ts';
 import { judgeDxf, type Judgement } from '../../judge/judge-dxf.ts';
 import { randomDesign } from '../../judge/random-design.ts';
 import { type Claim, once } from '../claim.ts';

@@ -1,8 +1,8 @@
 import { loadFaces } from '../../../fonts/node-faces.ts';
-import { createStore } from '../../../geometry/solve-store.ts';
+import { createStore } from '../../../geometry/pipeline/solve-store.ts';
 import { emptyDesign, newRingText } from '../../../geometry/design/defaults.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
-import { makePlate } from '../../../geometry/make-plate.ts';
+import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
 import { timeInTurns } from '../../bench/timing.ts';
 import { type Claim, once, rounded } from '../claim.ts';
 import { demoDesigns } from './demo-plates.ts';

@@ -1,7 +1,7 @@
 import { compose } from '../../../geometry/artwork/compose.ts';
 import { words as english } from '../../../web/words/en/english-work.ts';
-import { importFile } from '../../../web/artwork/import-file.ts';
-import { readText } from '../../artwork/node-window.ts';
+import { importFile } from '../../../web/design/artwork/import-file.ts';
+import { readText } from '../../web/artwork/node-window.ts';
 import { PICTURE_CASES } from '../../hostile/picture-cases.ts';
 import { FILE_CASES, FONT_CASES, LINK_CASES } from '../../hostile/document-cases.ts';
 import { SVG_CASES } from '../../hostile/svg-cases.ts';

@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { canonicalJson } from '../../../geometry/design/canonical-json.ts';
 import { readDesign } from '../../../geometry/design/read-design.ts';
-import { packDesign } from '../../../web/link/pack-design.ts';
-import { readLink } from '../../../web/link/read-link.ts';
+import { packDesign } from '../../../web/handover/link/pack-design.ts';
+import { readLink } from '../../../web/handover/link/read-link.ts';
 import type { Claim } from '../claim.ts';
 
 const MOST = 2000;

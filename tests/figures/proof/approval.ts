@@ -13,17 +13,17 @@ import { isText } from '../../../geometry/design/kinds.ts';
 import { readDesign } from '../../../geometry/design/read-design.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
 import { designText } from '../../../geometry/design/write-design.ts';
-import { jobDesign } from '../../../geometry/files/job.ts';
-import { jobFiles } from '../../../geometry/files/job-files.ts';
-import { planPlates } from '../../../geometry/plan-plates.ts';
-import { createStore } from '../../../geometry/solve-store.ts';
+import { jobDesign } from '../../../geometry/files/job/job.ts';
+import { jobFiles } from '../../../geometry/files/job/job-files.ts';
+import { planPlates } from '../../../geometry/pipeline/plan-plates.ts';
+import { createStore } from '../../../geometry/pipeline/solve-store.ts';
 import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
-import { packDesign } from '../../../web/link/pack-design.ts';
-import { readLink } from '../../../web/link/read-link.ts';
+import { packDesign } from '../../../web/handover/link/pack-design.ts';
+import { readLink } from '../../../web/handover/link/read-link.ts';
 import { demo, DEMOS } from '../../approval/demos.ts';
 import { someEdits } from '../../approval/random-edits.ts';
 import { threePlateJob } from '../../files/job-set-up.ts';
-import { madeOrder } from '../../order/sound-order.ts';
+import { madeOrder } from '../../order-file/sound-order.ts';
 import { readPdf } from '../../readers/pdf-reader.ts';
 import type { Claim, Measured } from '../claim.ts';
 
@@ -117,7 +117,7 @@ async function cutOf(design: Design): Promise<ReadonlyMap<string, string>> {
 function commanded(folder: string, design: Design, names: Iterable<string>): ReadonlyMap<string, string> {
   const file = join(folder, 'design.json');
   writeFileSync(file, designText(design));
-  const args = ['--import', 'tsx', 'geometry/command.ts', file, '--out', folder, '--approved-only'];
+  const args = ['--import', 'tsx', 'geometry/command/make-command.ts', file, '--out', folder, '--approved-only'];
   const { status, stderr } = spawnSync(process.execPath, args, { encoding: 'utf8' });
   if (status !== 0) throw new Error(stderr);
   return new Map([...names].map((name) => [name, readFileSync(join(folder, name), 'utf8')]));

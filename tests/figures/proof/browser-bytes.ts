@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { chromium } from '@playwright/test';
 import { build } from 'vite';
-import { writeSpecSheet } from '../../../geometry/files/spec-sheet.ts';
+import { writeSpecSheet } from '../../../geometry/files/paper/spec-sheet.ts';
 import { writeProof } from '../../../geometry/proof/write-proof.ts';
 import { asked, fonts, QUOTE, SHOP, shipped } from '../../proof/set-up.ts';
 import type { Measured } from '../claim.ts';

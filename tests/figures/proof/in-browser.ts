@@ -1,4 +1,4 @@
-import { writeSpecSheet } from '../../../geometry/files/spec-sheet.ts';
+import { writeSpecSheet } from '../../../geometry/files/paper/spec-sheet.ts';
 import type { ProofAsked } from '../../../geometry/proof/proof-asked.ts';
 import { writeProof } from '../../../geometry/proof/write-proof.ts';
 import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';

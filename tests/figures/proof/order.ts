@@ -2,12 +2,12 @@ import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { checkMadeAgain } from '../../../geometry/order/check-made-again.ts';
-import { readOrder } from '../../../geometry/order/read-order.ts';
-import { writeOrder } from '../../../geometry/order/write-order.ts';
-import { damagesOf, flippedAt, resealed } from '../../order/damages.ts';
-import { readElsewhere } from '../../order/read-elsewhere.ts';
-import { madeOrder, smallDesign } from '../../order/sound-order.ts';
+import { checkMadeAgain } from '../../../geometry/order-file/check-made-again.ts';
+import { readOrder } from '../../../geometry/order-file/read-order.ts';
+import { writeOrder } from '../../../geometry/order-file/write-order.ts';
+import { damagesOf, flippedAt, resealed } from '../../order-file/damages.ts';
+import { readElsewhere } from '../../order-file/read-elsewhere.ts';
+import { madeOrder, smallDesign } from '../../order-file/sound-order.ts';
 import { type Claim, once } from '../claim.ts';
 
 const orders = once(async () => ({

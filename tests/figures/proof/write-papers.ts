@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { writeSpecSheet } from '../../../geometry/files/spec-sheet.ts';
+import { writeSpecSheet } from '../../../geometry/files/paper/spec-sheet.ts';
 import { writeProof } from '../../../geometry/proof/write-proof.ts';
 import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { paperSpeak } from '../../../web/words/paper-books.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { planCuts } from '../../../geometry/cutplan/plan-cuts.ts';
-import { paperWords } from '../../../geometry/files/paper-words.ts';
-import { PAPERS } from '../../../geometry/files/page-size.ts';
-import { writeSvg } from '../../../geometry/files/svg.ts';
+import { planCuts } from '../../../geometry/cutplan/plate/plan-cuts.ts';
+import { paperWords } from '../../../geometry/files/paper/paper-words.ts';
+import { PAPERS } from '../../../geometry/files/paper/page-size.ts';
+import { writeSvg } from '../../../geometry/files/svg/svg.ts';
 import { MM_PER_INCH } from '../../../geometry/units.ts';
 import { handDesign, handPlate } from '../../files/hand-plate.ts';
 

@@ -1,5 +1,5 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
-import { cardOf, type Card } from './card.ts';
+import { cardOf, type Card } from '../card.ts';
 import type { Shelf } from './shelf.ts';
 
 interface Stores extends DBSchema {

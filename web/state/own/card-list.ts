@@ -1,11 +1,11 @@
 import type { Design } from '../../../geometry/design/schema.ts';
 import { designText } from '../../../geometry/design/write-design.ts';
-import { LONGEST_TITLE, setTitle } from '../../actions/set-title.ts';
-import { sayRefusal } from '../../ui/say-refusal.ts';
+import { LONGEST_TITLE, setTitle } from '../actions/agreed/set-title.ts';
+import { sayRefusal } from '../../words/say/say-refusal.ts';
 import { t } from '../../words/t.ts';
 import type { DesignStore } from '../design-store.ts';
 import type { SavingStore } from '../saving-store.ts';
-import type { Card } from './card.ts';
+import type { Card } from '../card.ts';
 import { newId } from './new-id.ts';
 import type { OwnDesigns } from './own-designs.ts';
 import type { Shelf } from './shelf.ts';

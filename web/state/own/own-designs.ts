@@ -1,8 +1,8 @@
 import type { Design } from '../../../geometry/design/schema.ts';
 import { designText } from '../../../geometry/design/write-design.ts';
-import type { PlateResult } from '../../../geometry/plate.ts';
-import { LONGEST_TITLE } from '../../actions/set-title.ts';
-import { sayRefusal } from '../../ui/say-refusal.ts';
+import type { PlateResult } from '../../../geometry/plate/plate.ts';
+import { LONGEST_TITLE } from '../actions/agreed/set-title.ts';
+import { sayRefusal } from '../../words/say/say-refusal.ts';
 import { t } from '../../words/t.ts';
 import type { DesignStore } from '../design-store.ts';
 import type { Change } from '../history.ts';

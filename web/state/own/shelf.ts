@@ -1,4 +1,4 @@
-import type { Card, CardPicture } from './card.ts';
+import type { Card, CardPicture } from '../card.ts';
 
 export interface Writing {
   readonly id: string;

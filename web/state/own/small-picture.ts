@@ -1,7 +1,7 @@
-import type { PlateResult } from '../../../geometry/plate.ts';
+import type { PlateResult } from '../../../geometry/plate/plate.ts';
 import { thinRing } from '../../../geometry/measure/thin-ring.ts';
 import type { Ring } from '../../../geometry/shapes.ts';
-import type { CardPicture } from './card.ts';
+import type { CardPicture } from '../card.ts';
 
 /** The picture's box goes from -100 to 100. */
 const HALF = 100;

@@ -1,5 +1,5 @@
-import { CUT_SAID_EN } from '../../../geometry/words/cut-said-en.ts';
-import { SAID_EN } from '../../../geometry/words/said-en.ts';
+import { CUT_SAID_EN } from '../../../geometry/sentences/cut-said-en.ts';
+import { SAID_EN } from '../../../geometry/sentences/said-en.ts';
 import advice from './advice.json';
 import approved from './approved.json';
 import artwork from './artwork.json';

@@ -1,5 +1,5 @@
 import advice from './advice.json';
-import approvalSaid from './approval-said.json';
+import approvalSaid from './kernel/approval-said.json';
 import approved from './approved.json';
 import artwork from './artwork.json';
 import ask from './ask.json';
@@ -7,21 +7,21 @@ import barrel from './barrel.json';
 import bridges from './bridges.json';
 import cask from './cask.json';
 import cautions from './cautions.json';
-import cutSaid from './cut-said.json';
+import cutSaid from './kernel/cut-said.json';
 import dates from './dates.json';
 import designs from './designs.json';
 import details from './details.json';
 import handOver from './hand-over.json';
 import look from './look.json';
 import numbers from './numbers.json';
-import orderSaid from './order-said.json';
+import orderSaid from './kernel/order-said.json';
 import placing from './placing.json';
 import records from './records.json';
-import said from './said.json';
+import said from './kernel/said.json';
 import say from './say.json';
-import shopSaid from './shop-said.json';
+import shopSaid from './kernel/shop-said.json';
 import size from './size.json';
-import stockSaid from './stock-said.json';
+import stockSaid from './kernel/stock-said.json';
 import take from './take.json';
 
 /** The same in Spanish as in english-work.ts. */

@@ -1,0 +1,72 @@
+import type { Stock } from '../../design/schema.ts';
+import type { NestGaps, SheetKind } from '../../sheet/sheets.ts';
+import { materialWords, processWords } from '../../stock/record-key.ts';
+import { materialIn, type Process, processIn, type StockBook } from '../../stock/stock-book.ts';
+import { inMm, say } from '../../sentences/say.ts';
+import { refusedCut } from '../../sentences/say-cut.ts';
+import type { Refused } from '../../sentences/wording.ts';
+import type { CutSettings } from '../sheet-plan.ts';
+
+type SpeedRow = Process['cutting'][number]['rows'][number];
+
+/**
+ * How the shop's machine cuts this stock, or why it cannot be said. Speed and pierce time of a thickness between two
+ * rows of the shop's list lie on the line through both; below the first row the first serves, beyond the last nothing
+ * is guessed.
+ */
+export function settingsFor(book: StockBook, stock: Stock): CutSettings | Refused {
+  const process = processIn(book, stock.process);
+  const material = materialIn(book, stock.material);
+  if (!process) return refusedCut('cost.noProcess', { process: stock.process });
+  const pair = {
+    process: processWords(process),
+    material: material ? materialWords(material) : say('names.text', { text: stock.material }),
+  };
+  const rows = process.cutting.find((c) => c.materials.includes(stock.material))?.rows ?? [];
+  if (rows.length === 0) return refusedCut('cost.noSpeed', pair);
+  const row = rowAt(rows, stock.thicknessMm);
+  const last = rows.at(-1)!;
+  if (!row)
+    return refusedCut('cost.tooThick', {
+      ...pair,
+      thickness: inMm(stock.thicknessMm, 2),
+      most: inMm(last.thicknessMm, 2),
+    });
+  const { machine } = process;
+  return {
+    kerfMm: process.kerfMm.value,
+    feedMmMin: row.speedMmMin,
+    pierceS: row.pierceS,
+    accelerationMmS2: machine.accelerationMmS2.value,
+    rapidMmMin: machine.rapidMmMin.value,
+    cornerMm: machine.cornerMm.value,
+    raiseS: machine.raiseS.value,
+    leadInMm: machine.leadInMm.value,
+    slats: { pitchMm: machine.slatPitchMm.value, edgeMm: machine.slatEdgeMm.value },
+    coolS: machine.coolS.value,
+  };
+}
+
+/** Whole sheets that this stock's material comes in. */
+export function sheetKindsFor(book: StockBook, stock: Stock): SheetKind[] {
+  return book.sheets
+    .filter(({ materials }) => materials === undefined || materials.includes(stock.material))
+    .map(({ id, widthMm, heightMm, count }) => ({ id, widthMm, heightMm, ...(count !== undefined && { count }) }));
+}
+
+/** What the process leaves between two plates, from rim to rim, and to the edge of a sheet. */
+export function gapsFor({ kerfMm, machine }: Process): NestGaps {
+  return { betweenMm: machine.skeletonWebMm.value + 2 * kerfMm.value, edgeMm: machine.edgeMm.value + kerfMm.value };
+}
+
+function rowAt(rows: readonly SpeedRow[], thicknessMm: number): Omit<SpeedRow, 'thicknessMm'> | undefined {
+  const next = rows.findIndex((row) => row.thicknessMm >= thicknessMm);
+  const [above, below] = [rows[next], rows[next - 1]];
+  if (!above || !below) return above;
+  const share = (thicknessMm - below.thicknessMm) / (above.thicknessMm - below.thicknessMm);
+  const between = (a: number, b: number): number => a + (b - a) * share;
+  return {
+    speedMmMin: between(below.speedMmMin, above.speedMmMin),
+    pierceS: between(below.pierceS, above.pierceS),
+  };
+}

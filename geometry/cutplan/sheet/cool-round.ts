@@ -1,0 +1,166 @@
+/**
+ * The order of a plate's openings as a round trip that may be begun between any two words: first the shortest, then,
+ * for a little more way, one that comes back to hot metal later.
+ *
+ * 1. The shortest round trip, words kept together (tour.ts).
+ * 2. While the way is no more than the extra share longer and words stay whole: openings change places, move, or a stretch
+ *    is run backwards, whenever the sum of what is too hot falls.
+ * 3. The best points to pierce for that order.
+ */
+import { seeded } from '../../sheet/seeded.ts';
+import type { Point } from '../../shapes.ts';
+import { contourToRing } from '../../measure/arc.ts';
+import { castRay, edgeGrid } from '../../measure/edge-grid.ts';
+import { bestPoints, type GapOf } from '../tour/best-points.ts';
+import { keepsClubs } from '../tour/clubs.ts';
+import { HOT, heatBetween } from './heat-measure.ts';
+import type { CutSettings } from '../sheet-plan.ts';
+import { shortTour, type TourGroup } from '../tour/tour.ts';
+import type { WorkOpening } from './work-opening.ts';
+
+/** One way round: the order runs so, and the leads suit it. */
+export interface Round {
+  /** Numbers of openings. */
+  readonly order: readonly number[];
+  /** For each opening (by its number) the lead of its outer pass. */
+  readonly taken: readonly number[];
+}
+
+/** How much longer the ways between the openings of a plate may become for the sake of heat, unless it is said. */
+export const EXTRA_SHARE = 0.04;
+/** Words that must stay whole make more kicks useless than a plain tour does. */
+const KICKS_PER_OPENING = 200;
+/** Tries for each opening; more find little. */
+const TRIES_PER_OPENING = 100;
+const OUTLINE_MM = 0.1;
+/** Off the edge, so that a ray begins inside it. */
+const OFF_MM = 2 * OUTLINE_MM;
+
+/** The same round trip, forwards and backwards. */
+export function coolRound(
+  openings: readonly WorkOpening[],
+  settings: CutSettings,
+  extraShare: number,
+): readonly [Round, Round] {
+  const groups = openings.map((o): TourGroup => ({
+    points: o.outer.leads.map((l) => l.start.at),
+    ...(!o.isLoose && { club: o.word }),
+  }));
+  const short = shortTour(groups, { kicksPerGroup: KICKS_PER_OPENING });
+  const tally = new Tally(openings, groups, short.taken, settings);
+  const order = cooler([...short.order], groups, tally, short.lengthMm * (1 + extraShare));
+  const gap = gapOf(openings);
+  const sizes = groups.map((g) => g.points.length);
+  const back = [...order].reverse();
+  return [
+    { order, taken: bestPoints(sizes, order, gap) },
+    { order: back, taken: bestPoints(sizes, back, gap) },
+  ];
+}
+
+/** A way that sets out over the piece just cut goes around it: about so much longer for each millimetre over it. */
+const AROUND_SHARE = 0.4;
+
+/** From where one opening's cut ends to where the next is pierced. */
+function gapOf(openings: readonly WorkOpening[]): GapOf {
+  const grids = openings.map((o) => edgeGrid([contourToRing(o.outer.path, OUTLINE_MM)], [0]));
+  return (from, fromLead, to, toLead) => {
+    const { at, along } = openings[from]!.outer.leads[fromLead]!.start;
+    const { pierce } = openings[to]!.outer.leads[toLead]!;
+    const [x, y] = [pierce.x - at.x, pierce.y - at.y];
+    const mm = Math.hypot(x, y);
+    // The piece lies to the left of its path.
+    const inward = along.x * y - along.y * x;
+    if (mm === 0 || inward <= 0) return mm;
+    const hit = castRay(grids[from]!, { x: at.x - along.y * OFF_MM, y: at.y + along.x * OFF_MM }, x / mm, y / mm)[0];
+    return mm + AROUND_SHARE * Math.min(mm, hit?.at ?? 0);
+  };
+}
+
+function cooler(start: number[], groups: readonly TourGroup[], tally: Tally, mostMm: number): number[] {
+  if (start.length < 4) return start;
+  const random = seeded(2);
+  const clubs = groups.map((g) => g.club);
+  let order = start;
+  let heat = tally.excess(order);
+  for (let i = 0; i < start.length * TRIES_PER_OPENING && heat > 0; i++) {
+    const tried = changed(order, random);
+    if (tally.lengthMm(tried) > mostMm || !keepsClubs(clubs, tried)) continue;
+    const warm = tally.excess(tried);
+    if (warm < heat) [order, heat] = [tried, warm];
+  }
+  return order;
+}
+
+/** A change reaches no farther than this: letters of a word, words of a line. */
+const CHANGE_REACH = 24;
+
+/** One change: two change places, one moves, or a stretch turns round. */
+function changed(order: readonly number[], random: () => number): number[] {
+  const n = order.length;
+  const from = Math.floor(random() * n);
+  const size = 2 + Math.floor(random() * Math.min(CHANGE_REACH, n - 1));
+  const turned = [...order.slice(from), ...order.slice(0, from)];
+  const stretch = turned.slice(0, size);
+  const kind = random();
+  if (kind < 1 / 3) [stretch[0], stretch[stretch.length - 1]] = [stretch.at(-1)!, stretch[0]!];
+  else if (kind < 2 / 3) stretch.push(stretch.shift()!);
+  else stretch.reverse();
+  return [...stretch, ...turned.slice(size)];
+}
+
+/** What one opening warms of another does not change with the order: worked out once for each two that are near. */
+class Tally {
+  private readonly points: readonly Point[];
+  private readonly seconds: readonly number[];
+  private readonly warmedBy: readonly { readonly other: number; readonly share: number }[][];
+
+  constructor(
+    openings: readonly WorkOpening[],
+    groups: readonly TourGroup[],
+    taken: readonly number[],
+    private readonly settings: CutSettings,
+  ) {
+    this.points = groups.map((g, i) => g.points[taken[i]!]!);
+    const { feedMmMin, pierceS } = settings;
+    this.seconds = openings.map((o) =>
+      [...o.inner, o.outer].reduce((s, p) => s + pierceS + (p.lengthMm / feedMmMin) * 60, 0),
+    );
+    const rings = openings.map((o) => contourToRing(o.outer.path, OUTLINE_MM));
+    this.warmedBy = rings.map((ring, i) =>
+      rings.flatMap((from, other) => {
+        const share = other === i ? 0 : heatBetween(from, ring);
+        return share > 0 ? [{ other, share }] : [];
+      }),
+    );
+  }
+
+  lengthMm(order: readonly number[]): number {
+    let sum = 0;
+    order.forEach((o, i) => {
+      const [a, b] = [this.points[o]!, this.points[order[(i + 1) % order.length]!]!];
+      sum += Math.hypot(a.x - b.x, a.y - b.y);
+    });
+    return sum;
+  }
+
+  /** Sum over openings of how far the hottest spot of their edge is above HOT when they are cut. */
+  excess(order: readonly number[]): number {
+    const done = new Float64Array(order.length).fill(-1);
+    let [now, sum] = [0, 0];
+    let at: Point | undefined;
+    for (const o of order) {
+      const p = this.points[o]!;
+      if (at) now += (Math.hypot(p.x - at.x, p.y - at.y) / this.settings.rapidMmMin) * 60;
+      let heat = 0;
+      for (const { other, share } of this.warmedBy[o]!) {
+        if (done[other]! >= 0) heat += share * Math.exp(-(now - done[other]!) / this.settings.coolS);
+      }
+      sum += Math.max(0, heat - HOT);
+      now += this.seconds[o]!;
+      done[o] = now;
+      at = p;
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,93 @@
+/**
+ * All that is worked out once for a plate and serves every copy of it, wherever and however turned it lies: paths,
+ * ways in, the order of its openings as a round trip. In the plate's own frame.
+ */
+import { keptWith } from '../../kept.ts';
+import { contourToRing } from '../../measure/arc.ts';
+import { castRay, type EdgeGrid, edgeGrid } from '../../measure/edge-grid.ts';
+import type { Contour, Point, Region } from '../../shapes.ts';
+import { contourLengthTo, type Station, stationsOn } from '../contour-walk.ts';
+import { coolRound, EXTRA_SHARE, type Round } from './cool-round.ts';
+import type { CutPlan } from '../cut-plan.ts';
+import { type KerfPlate, kerfPaths } from '../plate/kerf-paths.ts';
+import { leadsOf } from '../plate/lead-ins.ts';
+import type { CutSettings } from '../sheet-plan.ts';
+import type { WorkOpening } from './work-opening.ts';
+
+export interface PlateWork {
+  readonly kerf: KerfPlate;
+  readonly openings: readonly WorkOpening[];
+  /** Places on the rim's path, with the metal inside of each. */
+  readonly rimStations: readonly { readonly start: Station; readonly metalMm: number }[];
+}
+
+const RIM_STATIONS = 72;
+/** So fine that a way in which meets the path without a kink is not taken for one that crosses it. */
+const FLAT_MM = 0.002;
+const OUTLINE_MM = 0.05;
+
+/** The work for a plate under settings; kept as long as its cut plan is. */
+export function plateWork(plan: CutPlan, settings: CutSettings): PlateWork {
+  const known = workOf(plan);
+  const { kerfMm, leadInMm, feedMmMin, rapidMmMin, pierceS, coolS } = settings;
+  const key = [kerfMm, leadInMm, feedMmMin, rapidMmMin, pierceS, coolS].join(' ');
+  let work = known.get(key);
+  if (!work) known.set(key, (work = workOut(plan, settings)));
+  return work;
+}
+
+const workOf = keptWith((_plan: CutPlan) => new Map<string, PlateWork>());
+
+/** The order of the openings, round, and where each is begun, forwards and backwards; kept with the work. */
+export function plateRounds(work: PlateWork, settings: CutSettings, extraShare = EXTRA_SHARE): readonly [Round, Round] {
+  const known = roundsOf(work);
+  let rounds = known.get(extraShare);
+  if (!rounds) known.set(extraShare, (rounds = coolRound(work.openings, settings, extraShare)));
+  return rounds;
+}
+
+const roundsOf = keptWith((_work: PlateWork) => new Map<number, readonly [Round, Round]>());
+
+function workOut(plan: CutPlan, settings: CutSettings): PlateWork {
+  const kerf = kerfPaths(plan, settings.kerfMm);
+  const nets = [...kerf.openings.flatMap((o) => o.paths.map((p) => p.net)), kerf.rim.net];
+  const grid = edgeGrid(
+    nets.map((net) => contourToRing(net, OUTLINE_MM)),
+    nets.map((_, i) => i),
+  );
+  const openings = kerf.openings.map(({ id, word, isLoose, paths, room }): WorkOpening => {
+    const flatRoom = {
+      outer: contourToRing(paths.at(-1)!.path, FLAT_MM),
+      holes: paths.slice(0, -1).map((p) => contourToRing(p.path, FLAT_MM)),
+    };
+    const passes = paths.map((p) => ({ ...p, ...leadsAndLength(p.path, flatRoom, grid, settings) }));
+    return { id, word, isLoose, room, inner: passes.slice(0, -1), outer: passes.at(-1)! };
+  });
+  const rimStations = stationsOn(kerf.rim.path, RIM_STATIONS).map((start) => ({
+    start,
+    metalMm: metalBeside(grid, start),
+  }));
+  return { kerf, openings, rimStations };
+}
+
+function leadsAndLength(path: Contour, room: Region, grid: EdgeGrid, { kerfMm, leadInMm }: CutSettings) {
+  const metalMm = (station: Station) => metalBeside(grid, station);
+  return {
+    leads: leadsOf(path, room, { lengthMm: leadInMm, kerfMm, metalMm }),
+    lengthMm: contourLengthTo(path, path.length),
+  };
+}
+
+/** Directions in which the metal is measured, about square to the path. */
+const FAN_RAD = [-0.7, -0.35, 0, 0.35, 0.7];
+
+/** The least way through the metal to the right of a path, to the next cut; Infinity where there is none. */
+function metalBeside(grid: EdgeGrid, { at, along }: Station): number {
+  const outward: Point = { x: along.y, y: -along.x };
+  return FAN_RAD.reduce((least, rad) => {
+    const [c, s] = [Math.cos(rad), Math.sin(rad)];
+    const hits = castRay(grid, at, outward.x * c - outward.y * s, outward.x * s + outward.y * c);
+    // The first is the edge that stays here, the second the far edge of that metal.
+    return hits.length < 2 ? least : Math.min(least, hits[1]!.at - hits[0]!.at);
+  }, Infinity);
+}

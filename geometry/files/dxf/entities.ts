@@ -1,0 +1,32 @@
+import type { Point, Vertex } from '../../shapes.ts';
+import { entity, MODEL_SPACE_HANDLE } from './frame.ts';
+import type { TagWriter } from './tags.ts';
+
+/** The two kinds of entities that cut files hold: DXF reference, section ENTITIES. */
+
+export function writeCircle(tags: TagWriter, handle: string, layer: string, centre: Point, radiusMm: number): void {
+  tags.text(0, 'CIRCLE');
+  entity(tags, handle, MODEL_SPACE_HANDLE, layer);
+  tags.text(100, 'AcDbCircle');
+  tags.point3(centre.x, centre.y);
+  tags.length(40, radiusMm);
+}
+
+/** Lines and arcs with bulges; closed, or from the first vertex to the last. */
+export function writePolyline(
+  tags: TagWriter,
+  handle: string,
+  layer: string,
+  vertices: readonly Vertex[],
+  closed: boolean,
+): void {
+  tags.text(0, 'LWPOLYLINE');
+  entity(tags, handle, MODEL_SPACE_HANDLE, layer);
+  tags.text(100, 'AcDbPolyline');
+  tags.whole(90, vertices.length);
+  tags.whole(70, closed ? 1 : 0);
+  for (const { x, y, bulge } of vertices) {
+    tags.point(x, y);
+    if (bulge !== 0) tags.bulge(bulge);
+  }
+}

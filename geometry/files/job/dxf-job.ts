@@ -1,0 +1,62 @@
+/**
+ * The cut file of a whole sheet, or of one plate on it: DXF AC1015 like a plate's own (dxf.ts), y up.
+ *
+ * Entities stand in the order of cutting. Layers say what a line is: CUT, RIM, LEAD-IN, LEAD-OUT, WITNESS, NOT CUT.
+ * Circles of true size are CIRCLE, everything else LWPOLYLINE; a path keeps its beginning, where it is pierced.
+ */
+import { arcOf, contourToRing } from '../../measure/arc.ts';
+import { joinBoxes, ringBox } from '../../measure/ring.ts';
+import type { Box, Vertex } from '../../shapes.ts';
+import { writeCircle, writePolyline } from '../dxf/entities.ts';
+import { dxfFile } from '../dxf/frame.ts';
+import type { JobDesign, JobSheet } from './job.ts';
+import { jobLines, type JobLine, type LineKind, type LineWishes } from './job-lines.ts';
+import { jobNotes } from './job-notes.ts';
+
+/** Colour indices: red and blue as in a plate's file, green, magenta and grey beside them. */
+/** Arcs of the extent miss the true ones by no more. */
+const FLAT_MM = 0.01;
+
+const LAYERS: Record<LineKind, { readonly name: string; readonly colour: number }> = {
+  cut: { name: 'CUT', colour: 1 },
+  rim: { name: 'RIM', colour: 5 },
+  'lead-in': { name: 'LEAD-IN', colour: 3 },
+  'lead-out': { name: 'LEAD-OUT', colour: 3 },
+  witness: { name: 'WITNESS', colour: 6 },
+  'not cut': { name: 'NOT CUT', colour: 8 },
+};
+
+/** The whole file; throws RangeError when a number is not finite. */
+export function writeJobDxf(job: JobSheet, designs: readonly JobDesign[], wishes: LineWishes): string {
+  const lines = jobLines(job, wishes);
+  const used = Object.entries(LAYERS).flatMap(([kind, layer]) => (lines.some((l) => l.kind === kind) ? [layer] : []));
+  const notes = jobNotes(job, designs, wishes);
+  return dxfFile(notes, used, extentOf(job, lines, wishes), lines, (tags, handle, line) => {
+    const layer = LAYERS[line.kind].name;
+    const circle = wishes.size.kind === 'net' || line.kind === 'not cut' ? circleOf(line) : undefined;
+    if (circle) writeCircle(tags, handle, layer, circle.centre, circle.radiusMm);
+    else writePolyline(tags, handle, layer, line.run, line.closed);
+  });
+}
+
+/** Two half circles the same way round. */
+function circleOf({ run, closed }: JobLine): ReturnType<typeof arcOf> {
+  const [a, b] = run as [Vertex, Vertex];
+  return closed && run.length === 2 && Math.abs(a.bulge) === 1 && a.bulge === b.bulge ? arcOf(a, b) : undefined;
+}
+
+function extentOf({ sheet }: JobSheet, lines: readonly JobLine[], { plate }: LineWishes): Box {
+  if (!plate) return { minX: 0, minY: 0, maxX: sheet.widthMm, maxY: sheet.heightMm };
+  const half = plate.diameterMm / 2;
+  const rim: Box = { minX: -half, minY: -half, maxX: half, maxY: half };
+  // Witness marks lie outside the rim.
+  return joinBoxes([
+    rim,
+    ...lines.map(({ run, closed }) => ringBox(contourToRing(closed ? run : opened(run), FLAT_MM))),
+  ]);
+}
+
+/** What the last vertex's bulge says of an open run means nothing. */
+function opened(run: readonly Vertex[]): Vertex[] {
+  return run.map((v, i) => (i === run.length - 1 ? { ...v, bulge: 0 } : v));
+}

@@ -1,0 +1,75 @@
+import type { CutPass, SheetPlan } from '../../cutplan/sheet-plan.ts';
+import type { Design } from '../../design/schema.ts';
+import type { PlateResult } from '../../plate/plate.ts';
+import type { NestedSheet, PlacedPlate } from '../../sheet/sheets.ts';
+import { refusedCut } from '../../sentences/say-cut.ts';
+import type { Refused } from '../../sentences/wording.ts';
+import { approvalOf } from '../approval.ts';
+import { fileNumber } from '../numbers.ts';
+import { oneLine } from '../plain-text.ts';
+
+/** What one wish of an order is, as files say it: which plate of which design, as it was when the plan was made. */
+export interface JobDesign {
+  readonly wish: string;
+  readonly title: string;
+  readonly plateName: string;
+  readonly fingerprint: string;
+  readonly approval: string;
+}
+
+/** A sheet with its plates and its plan. */
+export interface JobSheet {
+  readonly sheet: NestedSheet;
+  readonly plan: SheetPlan;
+}
+
+/** An order ready to be cut. */
+export interface Job {
+  readonly title: string;
+  readonly sheets: readonly JobSheet[];
+  /** One for every wish that has a plate on a sheet. */
+  readonly designs: readonly JobDesign[];
+}
+
+export function jobDesign(wish: string, design: Design, plate: PlateResult): JobDesign {
+  return {
+    wish,
+    title: oneLine(design.title, 120) || 'Stencil',
+    plateName: oneLine(plate.name, 60),
+    fingerprint: plate.fingerprint,
+    approval: approvalOf(design, plate.fingerprint).text,
+  };
+}
+
+/**
+ * Whether a plan still cuts what the designs say: a sentence for each wish whose design was changed or is gone since.
+ * now: for each wish the fingerprint that its plate has now.
+ */
+export function planStillFits(planned: readonly JobDesign[], now: ReadonlyMap<string, string>): Refused[] {
+  return planned.flatMap(({ wish, title, fingerprint }) => {
+    const current = now.get(wish);
+    if (current === undefined) return [refusedCut('sheetFile.gone', { title })];
+    if (current === fingerprint) return [];
+    return [refusedCut('sheetFile.changed', { title, planned: fingerprint, now: current })];
+  });
+}
+
+/** The designs of which plates lie on this sheet, in the order in which they were asked for. */
+export function designsOn({ sheet }: JobSheet, designs: readonly JobDesign[]): JobDesign[] {
+  const there = new Set(sheet.plates.map((p) => p.wish));
+  return designs.filter((d) => there.has(d.wish));
+}
+
+export function designOfPlate(plate: PlacedPlate | undefined, designs: readonly JobDesign[]): JobDesign | undefined {
+  return plate && designs.find((d) => d.wish === plate.wish);
+}
+
+/** `Sheet 2 of rack, 1250 x 2500 mm`: number, kind and size. */
+export function sheetName({ sheet }: JobSheet): string {
+  return `Sheet ${sheet.number} of ${oneLine(sheet.kind, 60)}, ${fileNumber(sheet.widthMm)} x ${fileNumber(sheet.heightMm)} mm`;
+}
+
+/** What a pass is called in the shop. */
+export function passName(pass: CutPass): string {
+  return { opening: 'opening', rim: 'rim', witness: 'witness mark' }[pass.kind];
+}

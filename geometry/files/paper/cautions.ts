@@ -1,0 +1,42 @@
+import type { Design } from '../../design/schema.ts';
+import { BUILT_IN } from '../../stock/built-in-stock.ts';
+import { processWords, recordKey } from '../../stock/record-key.ts';
+import { materialIn, processIn, type StockBook } from '../../stock/stock-book.ts';
+import { named } from '../../sentences/say.ts';
+import { sayOnPaper } from '../../sentences/say-paper.ts';
+import type { Wording } from '../../sentences/wording.ts';
+
+/** shop: all of it. customer: without what only those at the machine must know. */
+export type Reader = 'shop' | 'customer';
+
+/**
+ * The usual cautions for one stock, in the order of the job. They name where the rules stand rather than giving advice:
+ * local codes, data sheets and trained people decide.
+ * Sources: 29 CFR 1910.107 (spraying), 1910.138 (hand protection), 1910.252 (hot work), 1910.1026 (chromium VI), NFPA 51B
+ * (hot work), NIOSH Pocket Guide npgd0262 (ethanol, flash point 12.8 C).
+ */
+export function cautionsFor(stock: Design['stock'], book: StockBook = BUILT_IN, reader: Reader = 'shop'): Wording[] {
+  const material = materialIn(book, stock.material);
+  const process = processIn(book, stock.process);
+  const cautions: Wording[] = [];
+  if (process && reader === 'shop') {
+    const caution = named(recordKey('processes', process, 'caution'), process.caution);
+    cautions.push(sayOnPaper('paperCaution.process', { process: processWords(process), caution }));
+  }
+  if (material?.family === 'plastic' && process?.kind === 'laser') cautions.push(sayOnPaper('paperCaution.plastic'));
+  if (material?.holds?.includes('chromium') && stock.use === 'torch')
+    cautions.push(sayOnPaper('paperCaution.chromium'));
+  cautions.push(sayOnPaper('paperCaution.edges'));
+  if (stock.use === 'torch') {
+    cautions.push(
+      sayOnPaper('paperCaution.spirit'),
+      sayOnPaper('paperCaution.hotWork'),
+      sayOnPaper('paperCaution.paintDry'),
+      sayOnPaper('paperCaution.hot'),
+    );
+  } else {
+    cautions.push(sayOnPaper('paperCaution.paint'), sayOnPaper('paperCaution.toPaint'));
+  }
+  cautions.push(sayOnPaper('paperCaution.defer'));
+  return cautions;
+}

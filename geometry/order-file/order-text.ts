@@ -1,0 +1,78 @@
+import { standingOf } from '../approval/standing.ts';
+import { isText } from '../design/kinds.ts';
+import type { Design } from '../design/schema.ts';
+import { oneLine } from '../files/plain-text.ts';
+import { materialIn, processIn, type StockBook } from '../stock/stock-book.ts';
+import { inMm, named } from '../sentences/say.ts';
+import { sayOfOrder } from '../sentences/say-order.ts';
+import type { Wording } from '../sentences/wording.ts';
+
+export interface OrderTextAsked {
+  readonly design: Design;
+  /** The plates as they were made: a plate that fits its head has its diameter from there. */
+  readonly plates: readonly { readonly plateId: string; readonly diameterMm: number }[];
+  /** fingerprintOf(design, ownRules). */
+  readonly fingerprint: string;
+  readonly book: StockBook;
+  /** As it is to be read, `EUR 240.00`; absent: not said. */
+  readonly price?: string | undefined;
+}
+
+/**
+ * An order as plain text for a mail: title, plates, material, what they say, price, fingerprint and approval, line by
+ * line, each said by `speak`. Lines end in \n; nothing typed can begin a line of its own.
+ */
+export function orderText(asked: OrderTextAsked, speak: (words: Wording) => string): string {
+  const { design, plates, fingerprint, book, price } = asked;
+  const { order, stock } = design;
+  const [material, process] = [materialIn(book, stock.material), processIn(book, stock.process)];
+  const lines: (Wording | string | undefined)[] = [
+    sayOfOrder('orderText.title', { title: oneLine(design.title, 120) }),
+    said('orderText.who', 'who', order.who),
+    said('orderText.reference', 'reference', order.reference),
+    said('orderText.neededBy', 'day', order.neededBy),
+    '',
+    sayOfOrder('orderText.plates'),
+    ...design.plates.flatMap(({ id, name, quantity }) => {
+      const made = plates.find(({ plateId }) => plateId === id);
+      if (!made) return [];
+      return [sayOfOrder('orderText.plate', { quantity, name: oneLine(name, 60), diameter: inMm(made.diameterMm) })];
+    }),
+    sayOfOrder('orderText.material', {
+      material: named(`materials.${stock.material}.name`, material?.name ?? stock.material),
+      thickness: inMm(stock.thicknessMm, 2),
+      process: named(`processes.${stock.process}.name`, process?.name ?? stock.process),
+    }),
+    '',
+    sayOfOrder('orderText.letters'),
+    ...design.elements.flatMap((e) => (isText(e) ? [`“${oneLine(e.text, 200)}”`] : [])),
+    '',
+    price === undefined ? undefined : sayOfOrder('orderText.price', { price }),
+    sayOfOrder('orderText.fingerprint', { fingerprint: fingerprint.slice(0, 8) }),
+    approvalLine(design, fingerprint),
+    said('orderText.notes', 'notes', order.notes),
+  ];
+  const text = lines.flatMap((line) => (line === undefined ? [] : [typeof line === 'string' ? line : speak(line)]));
+  return `${text.join('\n')}\n`;
+}
+
+function said(
+  key: 'orderText.who' | 'orderText.reference' | 'orderText.neededBy' | 'orderText.notes',
+  name: string,
+  typed: string,
+): Wording | undefined {
+  const line = oneLine(typed, 400);
+  return line === '' ? undefined : sayOfOrder(key, { [name]: line });
+}
+
+/** Loud where what was approved is something else. */
+function approvalLine(design: Design, fingerprint: string): Wording {
+  const standing = standingOf(design, fingerprint);
+  if (standing.kind === 'open') return sayOfOrder('orderText.notApproved');
+  const { approval } = standing;
+  const [name, at] = [oneLine(approval.name, 60), oneLine(approval.at, 40)];
+  if (standing.kind === 'changed') {
+    return sayOfOrder('orderText.approvedOther', { name, approved: oneLine(approval.fingerprint, 8) });
+  }
+  return at === '' ? sayOfOrder('orderText.approvedPlain', { name }) : sayOfOrder('orderText.approved', { name, at });
+}

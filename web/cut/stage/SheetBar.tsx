@@ -1,0 +1,78 @@
+import { ChevronLeft, ChevronRight, Redo2, Undo2 } from 'lucide-react';
+import { useUi } from '../../page/page-context.ts';
+import { Button } from '../../ui/Button.tsx';
+import { formatNumber } from '../../words/say/format-number.ts';
+import { t } from '../../words/t.ts';
+import { useCut, useCutParts } from '../state/cut-context.ts';
+import { alikeAs } from '../state/plates-wanted.ts';
+import css from './SheetBar.module.css';
+import { sizeWords } from '../state/sheet-words.ts';
+
+/** Which sheet is seen, how full it is, and steps back and forward. */
+export function SheetBar() {
+  const { work } = useCutParts();
+  const sheets = useCut((s) => s.sheets);
+  const at = useCut((s) => s.sheetAt);
+  const canUndo = useCut((s) => s.past.length > 0);
+  const canRedo = useCut((s) => s.future.length > 0);
+  const unit = useUi((s) => s.unit);
+  const sheet = sheets[at];
+  const alike = alikeAs(sheets, at);
+  return (
+    <div className={css.bar}>
+      <Button
+        kind="icon"
+        aria-label={t('cut.sheet.before')}
+        title={t('cut.sheet.before')}
+        disabled={at === 0}
+        onClick={() => work.show(at - 1)}
+      >
+        <ChevronLeft size={20} aria-hidden />
+      </Button>
+      <p className={css.which} role="status" data-testid="which-sheet">
+        <strong>
+          {sheet ? t('cut.sheet.of', { number: at + 1, count: sheets.length }) : t('cut.sheet.no')}
+          {alike > 0 && t('cut.sheet.alike', { count: alike })}
+        </strong>
+        {sheet && (
+          <>
+            <span className={css.facts}>{sizeWords(sheet.widthMm, sheet.heightMm, unit)}</span>
+            <span className={css.facts}>
+              {t('cut.sheet.facts', { count: sheet.plates.length, used: formatNumber(sheet.usedShare * 100, 0) })}
+            </span>
+          </>
+        )}
+      </p>
+      <Button
+        kind="icon"
+        aria-label={t('cut.sheet.after')}
+        title={t('cut.sheet.after')}
+        disabled={at >= sheets.length - 1}
+        onClick={() => work.show(at + 1)}
+      >
+        <ChevronRight size={20} aria-hidden />
+      </Button>
+      <span className={css.gap} />
+      <Button
+        kind="icon"
+        aria-label={t('cut.sheet.undo')}
+        title={t('cut.sheet.undo')}
+        aria-keyshortcuts="Control+Z Meta+Z"
+        disabled={!canUndo}
+        onClick={work.undo}
+      >
+        <Undo2 size={20} aria-hidden />
+      </Button>
+      <Button
+        kind="icon"
+        aria-label={t('cut.sheet.redo')}
+        title={t('cut.sheet.redo')}
+        aria-keyshortcuts="Control+Shift+Z Meta+Shift+Z"
+        disabled={!canRedo}
+        onClick={work.redo}
+      >
+        <Redo2 size={20} aria-hidden />
+      </Button>
+    </div>
+  );
+}

@@ -1,0 +1,205 @@
+import { HOT } from '../../../geometry/cutplan/sheet/heat-measure.ts';
+import type { CutPass } from '../../../geometry/cutplan/sheet-plan.ts';
+import { TIP_LIMIT } from '../../../geometry/cutplan/sheet/slugs.ts';
+import { contourPath, runPath } from '../../../geometry/files/svg/svg-path.ts';
+import type { PlannedSheet } from '../../worker/cut-api.ts';
+import type { Shown } from '../state/cut-store.ts';
+import { enter, wipe } from './paint-sheet.ts';
+import type { Inks } from './sheet-inks.ts';
+import type { SheetView } from './sheet-view.ts';
+
+export interface PassPaths {
+  readonly net: Path2D;
+  readonly path: Path2D;
+  readonly lead: Path2D;
+}
+
+const KEPT = new WeakMap<CutPass, PassPaths>();
+
+export function passPaths(pass: CutPass): PassPaths {
+  const known = KEPT.get(pass);
+  if (known) return known;
+  const paths = {
+    net: new Path2D(contourPath(pass.net)),
+    path: new Path2D(contourPath(pass.path)),
+    lead: new Path2D(runPath(pass.leadIn)),
+  };
+  KEPT.set(pass, paths);
+  return paths;
+}
+
+/** The pass that is pointed out, and the chosen plate, whose marks are numbered. */
+export interface Pointed {
+  readonly lit: string | undefined;
+  readonly selected: string | undefined;
+}
+
+/** What is drawn over the sheet while nothing moves: heat, ways, ways in, marks, numbers, and what is pointed out. */
+export function paintPlan(
+  ctx: CanvasRenderingContext2D,
+  planned: PlannedSheet | undefined,
+  shown: Shown,
+  { lit, selected }: Pointed,
+  view: SheetView,
+  inks: Inks,
+  dpr: number,
+): void {
+  wipe(ctx);
+  if (!planned) return;
+  enter(ctx, view, dpr);
+  const px = 1 / view.scale;
+  if (shown.heat) paintHeat(ctx, planned, inks);
+  for (const pass of planned.plan.passes) {
+    if (pass.kind !== 'witness') continue;
+    ctx.lineWidth = px;
+    ctx.strokeStyle = inks.ink;
+    ctx.stroke(passPaths(pass).net);
+  }
+  paintMarkNumbers(ctx, planned, selected, inks, px);
+  if (shown.rapids) paintRapids(ctx, planned, inks, px);
+  if (shown.leads) paintLeads(ctx, planned, inks, px);
+  if (shown.numbers) paintNumbers(ctx, planned, view, inks, px);
+  const pointed = planned.plan.passes.find(({ id }) => id === lit);
+  if (pointed) paintLit(ctx, pointed, inks, px);
+}
+
+/** As the fold Drift names them. */
+function paintMarkNumbers(
+  ctx: CanvasRenderingContext2D,
+  { marks }: PlannedSheet,
+  selected: string | undefined,
+  inks: Inks,
+  px: number,
+): void {
+  ctx.font = `600 ${12 * px}px Page, sans-serif`;
+  ctx.fillStyle = inks.ink;
+  ctx.textAlign = 'left';
+  ctx.textBaseline = 'middle';
+  marks
+    .filter(({ plate }) => plate === selected)
+    .forEach(({ at, outerMm }, i) => ctx.fillText(String(i + 1), at.x + outerMm / 2 + 3 * px, -at.y));
+}
+
+function paintHeat(ctx: CanvasRenderingContext2D, { heat }: PlannedSheet, inks: Inks): void {
+  const { cells, columns, cellMm } = heat;
+  ctx.save();
+  ctx.fillStyle = inks.copper;
+  cells.forEach((value, i) => {
+    if (value <= 0.02) return;
+    ctx.globalAlpha = Math.min(0.85, (value / (2 * HOT)) * 0.85);
+    const [column, row] = [i % columns, Math.floor(i / columns)];
+    ctx.fillRect(column * cellMm, -(row + 1) * cellMm, cellMm, cellMm);
+  });
+  ctx.restore();
+}
+
+function paintRapids(ctx: CanvasRenderingContext2D, { plan }: PlannedSheet, inks: Inks, px: number): void {
+  ctx.save();
+  ctx.lineWidth = px;
+  ctx.strokeStyle = inks.ink;
+  for (const raised of [false, true]) {
+    ctx.globalAlpha = 0.7;
+    ctx.setLineDash(raised ? [px, 3 * px] : [6 * px, 3 * px]);
+    ctx.beginPath();
+    for (const { way, raised: isRaised } of plan.rapids) {
+      if (isRaised !== raised) continue;
+      way.forEach((p, i) => (i === 0 ? ctx.moveTo(p.x, -p.y) : ctx.lineTo(p.x, -p.y)));
+    }
+    ctx.stroke();
+  }
+  ctx.restore();
+}
+
+const MOST_DOT_MM = 4;
+
+function paintLeads(ctx: CanvasRenderingContext2D, { plan }: PlannedSheet, inks: Inks, px: number): void {
+  // from afar a dot would hide the letters
+  const dot = Math.min(1.8 * px, MOST_DOT_MM);
+  ctx.lineWidth = Math.min(1.5 * px, MOST_DOT_MM);
+  ctx.strokeStyle = inks.copper;
+  ctx.fillStyle = inks.copper;
+  ctx.beginPath();
+  for (const pass of plan.passes) {
+    ctx.stroke(passPaths(pass).lead);
+    ctx.moveTo(pass.pierce.x, -pass.pierce.y);
+    ctx.arc(pass.pierce.x, -pass.pierce.y, dot, 0, 2 * Math.PI);
+  }
+  ctx.fill();
+}
+
+/** Numbers where there is room for them; nearer, more of them come up. */
+function paintNumbers(
+  ctx: CanvasRenderingContext2D,
+  { plan }: PlannedSheet,
+  view: SheetView,
+  inks: Inks,
+  px: number,
+): void {
+  const taken = new Map<string, Label[]>();
+  ctx.save();
+  ctx.font = `600 ${11 * px}px Page, sans-serif`;
+  ctx.textAlign = 'center';
+  ctx.textBaseline = 'middle';
+  plan.passes.forEach(({ pierce }, i) => {
+    const text = String(i + 1);
+    const w = ctx.measureText(text).width + 6 * px;
+    const label = { x: pierce.x * view.scale, y: pierce.y * view.scale, half: (w * view.scale) / 2 };
+    if (!hasRoom(taken, label)) return;
+    ctx.fillStyle = inks.paper;
+    ctx.beginPath();
+    ctx.roundRect(pierce.x - w / 2, -pierce.y - 7 * px, w, 14 * px, 4 * px);
+    ctx.fill();
+    ctx.fillStyle = inks.ink;
+    ctx.fillText(text, pierce.x, -pierce.y + 0.5 * px);
+  });
+  ctx.restore();
+}
+
+interface Label {
+  readonly x: number;
+  readonly y: number;
+  readonly half: number;
+}
+
+const LABEL_PX = 16;
+/** Free screen between two numbers, so that what they stand on is still seen. */
+const APART_PX = 10;
+
+/** Whether a label touches none that is there; then it is there too. */
+function hasRoom(taken: Map<string, Label[]>, label: Label): boolean {
+  const square = 64;
+  const [column, row] = [Math.floor(label.x / square), Math.floor(label.y / square)];
+  for (let dx = -1; dx <= 1; dx++) {
+    for (let dy = -1; dy <= 1; dy++) {
+      for (const other of taken.get(`${column + dx} ${row + dy}`) ?? []) {
+        const [apartX, apartY] = [Math.abs(other.x - label.x), Math.abs(other.y - label.y)];
+        if (apartX < other.half + label.half + APART_PX && apartY < LABEL_PX + APART_PX) return false;
+      }
+    }
+  }
+  const key = `${column} ${row}`;
+  taken.set(key, [...(taken.get(key) ?? []), label]);
+  return true;
+}
+
+function paintLit(ctx: CanvasRenderingContext2D, pass: CutPass, inks: Inks, px: number): void {
+  ctx.save();
+  ctx.lineWidth = 3 * px;
+  ctx.strokeStyle = inks.copper;
+  ctx.stroke(passPaths(pass).net);
+  ctx.lineWidth = 2 * px;
+  ctx.beginPath();
+  ctx.arc(pass.pierce.x, -pass.pierce.y, 18 * px, 0, 2 * Math.PI);
+  ctx.stroke();
+  ctx.restore();
+}
+
+/** What most likely becomes of a piece: how it is drawn once it is cut free. */
+export function fateOf(planned: PlannedSheet): ReadonlyMap<string, 'dropped' | 'lying' | 'stands' | 'held'> {
+  return new Map(
+    planned.plan.slugs.map((slug) => [
+      slug.pass,
+      slug.isTabbed ? 'held' : slug.tips > TIP_LIMIT ? 'stands' : slug.drops >= slug.lies ? 'dropped' : 'lying',
+    ]),
+  );
+}

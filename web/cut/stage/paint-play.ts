@@ -1,0 +1,115 @@
+import { runPoints } from '../../../geometry/cutplan/contour-walk.ts';
+import { runOf } from '../../../geometry/cutplan/cost/plan-time.ts';
+import type { CutPass } from '../../../geometry/cutplan/sheet-plan.ts';
+import type { Point } from '../../../geometry/shapes.ts';
+import { passPaths } from './paint-plan.ts';
+import { enter, wipe } from './paint-sheet.ts';
+import type { Inks } from './sheet-inks.ts';
+import type { SheetView } from './sheet-view.ts';
+import { alongWay, beatAt, type Beat, cutMm, wayMm } from './timeline.ts';
+
+export type Fates = ReadonlyMap<string, 'dropped' | 'lying' | 'stands' | 'held'>;
+
+/** Contours that are done, drawn onto what is there already; the next call goes on where this one ended. */
+export function paintDone(
+  ctx: CanvasRenderingContext2D,
+  beats: readonly Beat[],
+  from: number,
+  to: number,
+  fates: Fates,
+  view: SheetView,
+  inks: Inks,
+  dpr: number,
+): void {
+  enter(ctx, view, dpr);
+  const px = 1 / view.scale;
+  for (let i = from; i < to; i++) {
+    const { pass } = beats[i]!;
+    const { net } = passPaths(pass);
+    if (pass.kind === 'opening') paintSlug(ctx, pass, net, fates.get(pass.id), inks, px);
+    ctx.lineWidth = (pass.kind === 'rim' ? 2 : 1.2) * px;
+    ctx.strokeStyle = inks.hole;
+    ctx.stroke(net);
+  }
+}
+
+/** dropped: the floor is seen. lying: the piece lies in its hole. stands: hatched, with a mark at its pierce. */
+function paintSlug(
+  ctx: CanvasRenderingContext2D,
+  pass: CutPass,
+  net: Path2D,
+  fate: 'dropped' | 'lying' | 'stands' | 'held' | undefined,
+  inks: Inks,
+  px: number,
+): void {
+  if (fate === 'dropped' || fate === undefined) {
+    ctx.fillStyle = inks.hole;
+    ctx.fill(net);
+    return;
+  }
+  ctx.fillStyle = inks.plate;
+  ctx.fill(net);
+  if (fate !== 'stands') return;
+  ctx.save();
+  ctx.clip(net);
+  ctx.strokeStyle = inks.copper;
+  ctx.lineWidth = 1.5 * px;
+  ctx.beginPath();
+  const { x, y } = pass.pierce;
+  const reach = 400 * px;
+  for (let d = -reach; d < reach; d += 5 * px) {
+    ctx.moveTo(x + d - reach, -y - reach);
+    ctx.lineTo(x + d + reach, -y + reach);
+  }
+  ctx.stroke();
+  ctx.restore();
+}
+
+/** The contour that is being cut, and the head. */
+export function paintHead(
+  ctx: CanvasRenderingContext2D,
+  beats: readonly Beat[],
+  atS: number,
+  view: SheetView,
+  inks: Inks,
+  dpr: number,
+): void {
+  wipe(ctx);
+  const beat = beats[beatAt(beats, atS)];
+  if (!beat) return;
+  enter(ctx, view, dpr);
+  const px = 1 / view.scale;
+  const { pass } = beat;
+  let at: Point = pass.pierce;
+  let isCutting = false;
+  if (atS < beat.pierceS) {
+    const share = (atS - beat.fromS) / Math.max(1e-9, beat.pierceS - beat.fromS);
+    at = alongWay(beat.way, wayMm(beat.way) * share).at(-1) ?? pass.pierce;
+    ctx.save();
+    ctx.strokeStyle = inks.ink;
+    ctx.lineWidth = px;
+    ctx.setLineDash(beat.raised ? [px, 3 * px] : [6 * px, 3 * px]);
+    line(ctx, beat.way);
+    ctx.restore();
+  } else {
+    isCutting = true;
+    const done = alongWay(runPoints(runOf(pass), 1), cutMm(beat, atS));
+    at = done.at(-1) ?? pass.pierce;
+    ctx.strokeStyle = inks.copper;
+    ctx.lineWidth = 2.5 * px;
+    line(ctx, done);
+  }
+  ctx.beginPath();
+  ctx.arc(at.x, -at.y, 6 * px, 0, 2 * Math.PI);
+  ctx.lineWidth = 2 * px;
+  ctx.strokeStyle = inks.copper;
+  ctx.fillStyle = isCutting ? inks.copper : inks.paper;
+  ctx.fill();
+  ctx.stroke();
+}
+
+function line(ctx: CanvasRenderingContext2D, points: readonly Point[]): void {
+  ctx.beginPath();
+  points.forEach((p, i) => (i === 0 ? ctx.moveTo(p.x, -p.y) : ctx.lineTo(p.x, -p.y)));
+  ctx.stroke();
+}

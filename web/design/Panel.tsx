@@ -1,0 +1,92 @@
+import { ArrowLeft, ArrowRight } from 'lucide-react';
+import { lazy, Suspense, useEffect, useRef, type ComponentType } from 'react';
+import { Beginnings } from './beginnings/Beginnings.tsx';
+import { STEPS, type Step } from '../state/ui-store.ts';
+import { Button } from '../ui/Button.tsx';
+import { t, withWords } from '../words/t.ts';
+import { beginningById } from './beginnings/beginnings.ts';
+import { usePage, useUi } from '../page/page-context.ts';
+import css from './Panel.module.css';
+
+// what is not asked first comes when it is asked
+const QuestionSheet = lazy(async () => ({
+  default: (await withWords(import('./beginnings/QuestionSheet.tsx'), 'work')).QuestionSheet,
+}));
+const StylePanel = lazy(async () => ({
+  default: (await withWords(import('./panels/face/StylePanel.tsx'), 'work')).StylePanel,
+}));
+const TextPanel = lazy(async () => ({
+  default: (await withWords(import('./panels/text/TextPanel.tsx'), 'work')).TextPanel,
+}));
+const SizePanel = lazy(async () => ({
+  default: (await withWords(import('./panels/SizePanel.tsx'), 'work')).SizePanel,
+}));
+const FilesPanel = lazy(async () => ({
+  default: (await withWords(import('./panels/files/FilesPanel.tsx'), 'work')).FilesPanel,
+}));
+
+const PANELS: Record<Step, ComponentType> = { say: TextPanel, look: StylePanel, size: SizePanel, take: FilesPanel };
+
+/** One question at a time, and the way to the next. */
+export function Panel() {
+  const { ui } = usePage();
+  const step = useUi((s) => s.step);
+  const scroller = useRef<HTMLDivElement>(null);
+  const title = useRef<HTMLHeadingElement>(null);
+  const begin = useUi((s) => (s.step === 'say' ? s.begin : undefined));
+  const page = `${step} ${begin ?? ''}`;
+  const shown = useRef(page);
+  const at = STEPS.indexOf(step);
+  const before = STEPS[at - 1];
+  const after = STEPS[at + 1];
+  const Questions = PANELS[step];
+
+  // another question begins at its top, for eyes and for screen readers
+  useEffect(() => {
+    if (shown.current === page) return;
+    shown.current = page;
+    scroller.current?.scrollTo({ top: 0 });
+    title.current?.focus({ preventScroll: true });
+  }, [page]);
+
+  const beginning = beginningById(begin);
+  if (begin !== undefined) {
+    return (
+      <div ref={scroller} className={css.scroller} tabIndex={-1}>
+        <h2 ref={title} tabIndex={-1} className={css.title}>
+          {beginning === undefined ? t('begin.title') : t(`begin.kinds.${beginning.id}`)}
+        </h2>
+        <div className={`${css.question} ${css.fill}`}>
+          <Suspense>
+            {beginning === undefined ? <Beginnings /> : <QuestionSheet key={beginning.id} beginning={beginning} />}
+          </Suspense>
+        </div>
+      </div>
+    );
+  }
+
+  return (
+    <div ref={scroller} className={css.scroller} tabIndex={-1}>
+      <h2 ref={title} tabIndex={-1} className={css.title}>
+        {t(`page.steps.${step}.title`)}
+      </h2>
+      <div className={css.question}>
+        <Suspense>
+          <Questions key={step} />
+        </Suspense>
+      </div>
+      <div className={css.way}>
+        {before !== undefined && (
+          <Button kind="plain" onClick={() => ui.getState().set({ step: before })}>
+            <ArrowLeft size={16} aria-hidden /> {t('page.steps.back')}
+          </Button>
+        )}
+        {after !== undefined && step !== 'take' && (
+          <Button kind="next" onClick={() => ui.getState().set({ step: after })}>
+            {t(`page.steps.next.${step}`)} <ArrowRight size={16} aria-hidden />
+          </Button>
+        )}
+      </div>
+    </div>
+  );
+}

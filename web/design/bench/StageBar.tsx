@@ -1,0 +1,63 @@
+import { useStore } from 'zustand';
+import type { BarrelState, View } from '../../state/ui-store.ts';
+import { Choice } from '../../ui/Choice.tsx';
+import { VerdictMark } from '../../ui/VerdictMark.tsx';
+import { t } from '../../words/t.ts';
+import { useCurrentPlate, useDesign, usePage, usePlates, useUi } from '../../page/page-context.ts';
+import css from './StageBar.module.css';
+
+/** Which plate, and whether it lies flat or on its barrel. */
+export function StageBar() {
+  const { ui } = usePage();
+  const design = useDesign();
+  const { spec } = useCurrentPlate();
+  const plates = usePlates((s) => s.plates);
+  const view = useUi((s) => s.view);
+  const barrelState = useStore(ui, (s) => s.barrelState);
+  return (
+    <div className={css.bar}>
+      <Choice
+        legend={t('page.plates.legend')}
+        quiet
+        value={spec.id}
+        options={design.plates.map((p) => {
+          const verdict = plates[p.id]?.verdict;
+          return {
+            value: p.id,
+            label: (
+              <>
+                {p.name}
+                {verdict !== undefined && <VerdictMark verdict={verdict} size={16} />}
+              </>
+            ),
+          };
+        })}
+        onChange={(plateId) => ui.getState().set({ plateId, litFinding: undefined })}
+      />
+      <Choice<View>
+        legend={t('page.views.legend')}
+        quiet
+        value={view}
+        options={[
+          { value: 'plate', label: t('page.views.plate') },
+          { value: 'barrel', label: t('page.views.barrel') },
+        ]}
+        onChange={(to) => ui.getState().set({ view: to })}
+      />
+      {view === 'barrel' && (
+        <div className={css.states}>
+          <Choice<BarrelState>
+            legend={t('page.barrelStates.legend')}
+            value={barrelState}
+            options={[
+              { value: 'plate', label: t('page.barrelStates.plate') },
+              { value: 'paint', label: t('page.barrelStates.paint') },
+              { value: 'char', label: t('page.barrelStates.char') },
+            ]}
+            onChange={(to) => ui.getState().set({ barrelState: to })}
+          />
+        </div>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,39 @@
+import { lazy, Suspense, useEffect, useState } from 'react';
+import { t, withWords } from '../../words/t.ts';
+import { FirstPlate } from './FirstPlate.tsx';
+import { useCurrentPlate, usePlates } from '../../page/page-context.ts';
+
+const StageArea = lazy(async () => ({ default: (await withWords(import('./StageArea.tsx'), 'work')).StageArea }));
+
+/** A plate that does not come in this time must not keep the stage away. */
+const LONGEST_WAIT_MS = 20_000;
+
+/** Once it has been drawn, the plain picture is no longer needed in this visit. */
+let drawnBefore = false;
+
+/** The stage with all that works on it is large to load: it comes once the plate is in sight. */
+export function StageLater() {
+  const { plate } = useCurrentPlate();
+  const trouble = usePlates((s) => s.trouble);
+  const [drawn, setDrawn] = useState(drawnBefore);
+  useEffect(() => {
+    drawnBefore = drawn;
+    if (drawn) return;
+    const timer = setTimeout(() => setDrawn(true), LONGEST_WAIT_MS);
+    return () => clearTimeout(timer);
+  }, [drawn]);
+  const picture = (
+    <FirstPlate
+      plate={plate}
+      waiting={trouble === undefined ? t('stage.loading') : ''}
+      onDrawn={() => setDrawn(true)}
+    />
+  );
+  return drawn ? (
+    <Suspense fallback={picture}>
+      <StageArea />
+    </Suspense>
+  ) : (
+    picture
+  );
+}

@@ -1,0 +1,168 @@
+import { Ruler } from 'lucide-react';
+import { useState } from 'react';
+import { BARRELS } from '../../../../geometry/barrel/barrels.ts';
+import { headRecess } from '../../../../geometry/barrel/recess.ts';
+import { measureHead } from '../../../state/actions/plates/measure-head.ts';
+import { pickBarrel } from '../../../state/actions/plates/pick-barrel.ts';
+import { setHead } from '../../../state/actions/plates/set-head.ts';
+import { useAct, useDesign, usePage, useUi } from '../../../page/page-context.ts';
+import { Button } from '../../../ui/Button.tsx';
+import { Choice } from '../../../ui/Choice.tsx';
+import { Field } from '../../../ui/Field.tsx';
+import fieldCss from '../../../ui/Field.module.css';
+import { Fold } from '../../../ui/Fold.tsx';
+import { lengthWords } from '../../../words/say/format-number.ts';
+import { LengthField } from '../../../ui/LengthField.tsx';
+import { t } from '../../../words/t.ts';
+import css from '../../../ui/fields.module.css';
+import { HeadPicture } from './HeadPicture.tsx';
+import { BarrelSource } from './HeadSource.tsx';
+import { barrelName } from '../../../words/say/record-words.ts';
+
+const FIRST_BARREL = 'american-53';
+const FARTHEST_MM = 100_000;
+
+interface Tape {
+  readonly alongMm?: number;
+  readonly acrossMm?: number;
+}
+
+/** The head, measured two ways, or taken from the table of barrels with the plain warning to measure first. */
+export function HeadFields() {
+  const { head } = useDesign();
+  const unit = useUi((s) => s.unit);
+  const { design } = usePage();
+  const act = useAct();
+  const done = (): void => design.getState().closeMerge();
+  const { source } = head;
+  const [tape, setTape] = useState<Tape | undefined>();
+  const read: Tape = source.kind === 'measured' ? source : (tape ?? {});
+  const how = source.kind === 'measured' || tape !== undefined ? 'measured' : 'barrel';
+
+  function change(to: 'measured' | 'barrel'): void {
+    setTape(to === 'measured' && source.kind === 'barrel' ? {} : undefined);
+    if (to === 'barrel' && source.kind === 'measured') act((d) => pickBarrel(d, FIRST_BARREL));
+  }
+
+  /** Figures from a table never pass for measured ones: the head is measured once both were typed. */
+  function measure(part: Tape): void {
+    const now = { ...read, ...part };
+    const { alongMm, acrossMm } = now;
+    if (alongMm === undefined || acrossMm === undefined) {
+      setTape(now);
+      return;
+    }
+    setTape(undefined);
+    act((d) => measureHead(d, alongMm, acrossMm));
+  }
+
+  return (
+    <div className={css.stack}>
+      <Choice
+        legend={t('size.how')}
+        showLegend
+        value={how}
+        options={[
+          { value: 'measured', label: t('size.measured') },
+          { value: 'barrel', label: t('size.barrel') },
+        ]}
+        onChange={change}
+      />
+      {source.kind === 'measured' || how === 'measured' ? (
+        <>
+          <p>{t('advice.head.tape')}</p>
+          <HeadPicture />
+          <div className={css.pair}>
+            <LengthField
+              label={t('size.along')}
+              mm={read.alongMm}
+              unit={unit}
+              leastMm={-FARTHEST_MM}
+              mostMm={FARTHEST_MM}
+              onDone={done}
+              onChange={(alongMm) => measure({ alongMm })}
+            />
+            <LengthField
+              label={t('size.across')}
+              mm={read.acrossMm}
+              unit={unit}
+              leastMm={-FARTHEST_MM}
+              mostMm={FARTHEST_MM}
+              onDone={done}
+              onChange={(acrossMm) => measure({ acrossMm })}
+            />
+          </div>
+          {source.kind === 'barrel' && <p className={css.note}>{t('advice.head.both')}</p>}
+        </>
+      ) : (
+        <>
+          <Field label={t('size.barrelLabel')}>
+            {({ id }) => (
+              <select
+                id={id}
+                className={fieldCss.control}
+                value={source.barrel}
+                onChange={(e) => {
+                  const { value } = e.target;
+                  act((d) => pickBarrel(d, value));
+                }}
+              >
+                {!BARRELS.some((b) => b.id === source.barrel) && <option value={source.barrel}>{source.barrel}</option>}
+                {BARRELS.map((b) => (
+                  <option key={b.id} value={b.id}>
+                    {barrelName(b)}
+                  </option>
+                ))}
+              </select>
+            )}
+          </Field>
+          <p className={css.warning}>{t('size.barrelWarning')}</p>
+          <div>
+            <Button kind="plain" onClick={() => change('measured')}>
+              <Ruler size={16} aria-hidden /> {t('advice.head.now')}
+            </Button>
+          </div>
+          <BarrelSource id={source.barrel} />
+        </>
+      )}
+      <Fold title={t('size.moreHead')}>
+        <div className={css.pair}>
+          <LengthField
+            label={t('size.clearance')}
+            hint={t('size.clearanceHint')}
+            mm={head.clearanceMm}
+            unit={unit}
+            leastMm={0}
+            mostMm={200}
+            onDone={done}
+            onChange={(clearanceMm) => act((d) => setHead(d, { clearanceMm }))}
+          />
+          <LengthField
+            label={t('size.crown')}
+            hint={t('size.crownHint')}
+            mm={head.crownMm}
+            unit={unit}
+            leastMm={-100}
+            mostMm={200}
+            onDone={done}
+            onChange={(crownMm) => act((d) => setHead(d, { crownMm }))}
+          />
+        </div>
+        <LengthField
+          label={t('barrel.recess')}
+          hint={
+            head.recessMm === undefined
+              ? t('barrel.recessHint', { depth: lengthWords(headRecess(head).mm, unit) })
+              : t('barrel.recessMeasured')
+          }
+          mm={head.recessMm}
+          unit={unit}
+          leastMm={0}
+          mostMm={200}
+          onDone={done}
+          onChange={(recessMm) => act((d) => setHead(d, { recessMm }))}
+        />
+      </Fold>
+    </div>
+  );
+}

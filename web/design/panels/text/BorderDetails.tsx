@@ -1,0 +1,54 @@
+import type { Border } from '../../../../geometry/design/schema.ts';
+import { setBorder } from '../../../state/actions/elements/set-border.ts';
+import { useAct, usePage } from '../../../page/page-context.ts';
+import { Choice } from '../../../ui/Choice.tsx';
+import { NumberField } from '../../../ui/NumberField.tsx';
+import { t } from '../../../words/t.ts';
+import { BandFields } from './BandFields.tsx';
+import { MannerField } from './MannerField.tsx';
+
+const STYLES = ['ring', 'dashes', 'beads', 'rope'] as const;
+const FIRST_COUNT = 48;
+
+/** Style, place and count of a border. */
+export function BorderDetails({ element }: { readonly element: Border }) {
+  const act = useAct();
+  const { design } = usePage();
+  const set = (part: Parameters<typeof setBorder>[2]): void => act((d) => setBorder(d, element.id, part));
+  return (
+    <>
+      <Choice
+        legend={t('details.style')}
+        showLegend
+        value={element.style}
+        options={STYLES.map((value) => ({ value, label: t(`details.styles.${value}`) }))}
+        onChange={(style) => set({ style })}
+      />
+      <BandFields id={element.id} inner={element.inner} outer={element.outer} />
+      {element.style !== 'ring' && (
+        <Choice
+          legend={t('details.count')}
+          showLegend
+          value={element.count === 'auto' ? 'auto' : 'own'}
+          options={[
+            { value: 'auto', label: t('details.auto') },
+            { value: 'own', label: t('details.own') },
+          ]}
+          onChange={(how) => set({ count: how === 'auto' ? 'auto' : FIRST_COUNT })}
+        />
+      )}
+      {element.style !== 'ring' && element.count !== 'auto' && (
+        <NumberField
+          label={t('details.countNumber')}
+          value={element.count}
+          least={2}
+          most={720}
+          whole
+          onDone={() => design.getState().closeMerge()}
+          onChange={(count) => set({ count })}
+        />
+      )}
+      <MannerField element={element} />
+    </>
+  );
+}

@@ -1,0 +1,87 @@
+import type { RingText } from '../../../../geometry/design/schema.ts';
+import { setRingText } from '../../../state/actions/elements/set-ring-text.ts';
+import { useAct, usePage } from '../../../page/page-context.ts';
+import { Choice } from '../../../ui/Choice.tsx';
+import { NumberField } from '../../../ui/NumberField.tsx';
+import { t } from '../../../words/t.ts';
+import { BandFields } from './BandFields.tsx';
+import { FaceLink } from './FaceLink.tsx';
+import css from '../../../ui/fields.module.css';
+import { MannerField } from './MannerField.tsx';
+import { TrackingField } from './TrackingField.tsx';
+
+const FIRST_SPAN_DEG = 120;
+
+/** Where a ring text stands, which way it reads, how it is spaced. */
+export function RingTextDetails({ element }: { readonly element: RingText }) {
+  const act = useAct();
+  const { design } = usePage();
+  const done = (): void => design.getState().closeMerge();
+  const set = (part: Parameters<typeof setRingText>[2]): void => act((d) => setRingText(d, element.id, part));
+  const place =
+    element.middleDeg === 0 && element.reads === 'outward'
+      ? 'top'
+      : Math.abs(element.middleDeg) === 180 && element.reads === 'inward'
+        ? 'bottom'
+        : 'other';
+  return (
+    <>
+      <FaceLink id={element.id} face={element.face} />
+      <Choice
+        legend={t('details.where')}
+        showLegend
+        value={place === 'other' ? undefined : place}
+        options={[
+          { value: 'top', label: t('details.places.top') },
+          { value: 'bottom', label: t('details.places.bottom') },
+        ]}
+        onChange={(to) => set(to === 'top' ? { middleDeg: 0, reads: 'outward' } : { middleDeg: 180, reads: 'inward' })}
+      />
+      <BandFields id={element.id} inner={element.inner} outer={element.outer} />
+      <div className={css.pair}>
+        <NumberField
+          label={t('details.middle')}
+          value={element.middleDeg}
+          least={-360}
+          most={360}
+          unitLabel={t('details.degrees')}
+          onDone={done}
+          onChange={(middleDeg) => set({ middleDeg })}
+        />
+        <TrackingField id={element.id} tracking={element.tracking} />
+      </div>
+      <Choice
+        legend={t('details.reads')}
+        showLegend
+        value={element.reads}
+        options={[
+          { value: 'outward', label: t('details.outward') },
+          { value: 'inward', label: t('details.inward') },
+        ]}
+        onChange={(reads) => set({ reads })}
+      />
+      <Choice
+        legend={t('details.fit')}
+        showLegend
+        value={element.fit === 'natural' ? 'natural' : 'span'}
+        options={[
+          { value: 'natural', label: t('details.natural') },
+          { value: 'span', label: t('details.span') },
+        ]}
+        onChange={(fit) => set({ fit: fit === 'natural' ? 'natural' : { spanDeg: FIRST_SPAN_DEG } })}
+      />
+      {element.fit !== 'natural' && (
+        <NumberField
+          label={t('details.spanDeg')}
+          value={element.fit.spanDeg}
+          least={1}
+          most={360}
+          unitLabel={t('details.degrees')}
+          onDone={done}
+          onChange={(spanDeg) => set({ fit: { spanDeg } })}
+        />
+      )}
+      <MannerField element={element} />
+    </>
+  );
+}

@@ -1,0 +1,118 @@
+import { useEffect, useMemo, useState } from 'react';
+import type { SizePx } from '../../ui/size.ts';
+import type { Theme } from '../../barrel/painting/oak.ts';
+import { PALETTES } from './palette.ts';
+import {
+  healScene,
+  paintGround,
+  paintScene,
+  type Ground,
+  type Painted,
+  type ScenePlate,
+  type SceneWish,
+} from './scene.ts';
+import { viewOf, WHOLE, type Frame, type Look } from './view.ts';
+
+/** How long the view must rest before the picture is painted sharply for it. */
+const REST_MS = 130;
+
+export interface Scene {
+  /** Everything, for the stage as a whole: shown beneath, so that a drag never uncovers bare ground. */
+  readonly whole: Painted | undefined;
+  /** Sharp for the zoomed view at which the person rests. */
+  readonly detail: Painted | undefined;
+  /** Wood alone, as sharp as there is: what is seen through an opening that is dragged. */
+  readonly ground: Painted | undefined;
+  /** The plate that is in the picture; undefined while one is being painted for the first time. */
+  readonly plate: ScenePlate | undefined;
+}
+
+/** Openings lifted out of one plate's picture. */
+export interface Lifted {
+  readonly of: ScenePlate;
+  readonly openings: Path2D;
+}
+
+/**
+ * Bitmaps of barrel and plate; the ground is kept apart so that typing repaints the plate only. lifted: openings that
+ * are being dragged, filled up with metal meanwhile.
+ */
+export function useScene(
+  frame: Frame | undefined,
+  look: Look,
+  plate: ScenePlate | undefined,
+  plateMm: number,
+  theme: Theme,
+  lifted: Lifted | undefined,
+): Scene {
+  const rested = useRested(look);
+  const width = frame?.size.width;
+  const height = frame?.size.height;
+  const marginPx = frame?.marginPx;
+  const worldMm = frame?.worldMm;
+
+  const wishFor = useMemo(() => {
+    if (width === undefined || height === undefined || marginPx === undefined || worldMm === undefined)
+      return undefined;
+    const size: SizePx = { width, height };
+    return (at: Look): SceneWish => ({
+      size,
+      ratio: Math.min(2, window.devicePixelRatio || 1),
+      view: viewOf(at, { size, worldMm, marginPx }),
+      plateMm,
+      theme,
+      palette: PALETTES[theme],
+    });
+  }, [width, height, marginPx, worldMm, plateMm, theme]);
+  const zoomed = rested.zoom > 1;
+  const wholeWish = useMemo(() => wishFor?.(WHOLE), [wishFor]);
+  const detailWish = useMemo(() => (zoomed ? wishFor?.(rested) : undefined), [wishFor, zoomed, rested]);
+
+  const whole = usePainted(wholeWish, plate, lifted);
+  const detail = usePainted(detailWish, plate, lifted);
+  return useMemo(
+    () => ({
+      whole: whole.shown,
+      detail: detailWish && detail.shown,
+      ground: (detailWish && detail.ground) ?? whole.ground,
+      plate: !detailWish || detail.plate === whole.plate ? whole.plate : undefined,
+    }),
+    [whole, detail, detailWish],
+  );
+}
+
+/** One picture: painted step by step between other work of the page; the one before is shown until it is done. */
+function usePainted(wish: SceneWish | undefined, plate: ScenePlate | undefined, lifted: Lifted | undefined) {
+  const [done, setDone] = useState<{ painted: Painted; ground: Ground; plate: ScenePlate; theme: Theme }>();
+  const ground = useMemo(() => wish && paintGround(wish), [wish]);
+  useEffect(() => {
+    if (!wish || !ground || !plate) return;
+    const { painted, steps } = paintScene(wish, ground, plate);
+    let timer: ReturnType<typeof setTimeout>;
+    const go = (at: number) => {
+      const step = steps[at];
+      if (step) {
+        step();
+        timer = setTimeout(go, 0, at + 1);
+      } else setDone({ painted, ground, plate, theme: wish.theme });
+    };
+    timer = setTimeout(go, 0, 0);
+    return () => clearTimeout(timer);
+  }, [wish, ground, plate]);
+  const fits = done && wish && plate && done.theme === wish.theme ? done : undefined;
+  const healed = useMemo(
+    () => (fits && lifted?.of === fits.plate ? healScene(fits.painted, fits.ground, lifted.openings) : fits?.painted),
+    [fits, lifted],
+  );
+  return useMemo(() => ({ shown: healed ?? ground, ground, plate: fits?.plate }), [healed, ground, fits]);
+}
+
+function useRested(look: Look): Look {
+  const [rested, setRested] = useState(look);
+  useEffect(() => {
+    if (look === rested) return;
+    const timer = setTimeout(() => setRested(look), look.zoom === 1 ? 0 : REST_MS);
+    return () => clearTimeout(timer);
+  }, [look, rested]);
+  return rested;
+}

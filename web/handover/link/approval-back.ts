@@ -1,0 +1,54 @@
+import { standingOf } from '../../../geometry/approval/standing.ts';
+import { fingerprintOf } from '../../../geometry/design/fingerprint.ts';
+import { readDesign } from '../../../geometry/design/read-design.ts';
+import type { Design } from '../../../geometry/design/schema.ts';
+import { ownRules } from '../../../geometry/stock/own-rules.ts';
+import type { StockBook } from '../../../geometry/stock/stock-book.ts';
+import { takeApproval, wasApprovedAs } from '../../state/actions/agreed/take-approval.ts';
+import type { Page } from '../../page/page-context.ts';
+import { t } from '../../words/t.ts';
+
+/** The parts of the page that know the own designs. */
+export type OwnParts = Pick<Page, 'own' | 'list' | 'design' | 'saving'>;
+
+/**
+ * A design came by a link with an approval on it. When this browser has that design already, the approval is put on it,
+ * and what happened comes back as a sentence; undefined when it is not here, or the link carries no approval, or carries
+ * a design that was changed after it was approved: that one is to be looked at, never taken for what was approved.
+ */
+export async function approvalBack(from: Design, page: OwnParts, book: StockBook): Promise<string | undefined> {
+  const { approval } = from;
+  const approved = printOf(from, book);
+  if (!approval || standingOf(from, approved).kind !== 'approved') return undefined;
+  if (!(await openTheOne(approved, page, book))) return undefined;
+  const { history } = page.design.getState();
+  const print = printOf(history.present, book);
+  const when = wasApprovedAs(history.present, print, approved);
+  page.design.getState().apply(takeApproval(history.present, from, print));
+  await page.own.flush();
+  const values = { name: approval.name, title: history.present.title };
+  return t(when === 'now' ? 'proof.send.cameBack' : 'proof.send.cameBackOther', values);
+}
+
+/** Opens the own design that was approved: the one open already, else the newest. */
+async function openTheOne(
+  approved: string,
+  { own, list, design, saving }: OwnParts,
+  book: StockBook,
+): Promise<boolean> {
+  const isIt = (d: Design): boolean => wasApprovedAs(d, printOf(d, book), approved) !== undefined;
+  // a beginning that nobody touched is nobody's design
+  if (saving.getState().openId !== undefined && isIt(design.getState().history.present)) return true;
+  await list.refresh();
+  for (const card of saving.getState().cards ?? []) {
+    if (card.damaged || card.binnedMs !== undefined) continue;
+    const text = await list.textOf(card.id);
+    const read = text === undefined ? undefined : readDesign(text);
+    if (read && 'design' in read && isIt(read.design)) return (await own.open(card.id)) === undefined;
+  }
+  return false;
+}
+
+function printOf(design: Design, book: StockBook): string {
+  return fingerprintOf(design, ownRules(design, book));
+}

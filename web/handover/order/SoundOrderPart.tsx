@@ -1,0 +1,70 @@
+import { Download, ShieldCheck } from 'lucide-react';
+import { visible } from '../../../geometry/design/visible.ts';
+import type { OrderFile, SoundOrder } from '../../../geometry/order-file/order.ts';
+import { usePage } from '../../page/page-context.ts';
+import { saveFile } from '../../page/save-file.ts';
+import { Button } from '../../ui/Button.tsx';
+import { momentDay } from '../../words/say/moment-words.ts';
+import { t } from '../../words/t.ts';
+import css from './OrderDialog.module.css';
+import { closeOrder } from './order-store.ts';
+
+/** What was proven of an order, and its files to take. */
+export function SoundOrderPart({ order }: { readonly order: SoundOrder }) {
+  const { ui } = usePage();
+  const { design, manifest, files } = order;
+  const { approval } = design;
+  return (
+    <>
+      <div role="status" className={css.sound}>
+        <p className={css.verdict}>
+          <ShieldCheck size={20} aria-hidden /> {t('handOver.verified', { count: files.length + 1 })}
+        </p>
+        <p>
+          {approval
+            ? t('handOver.approved', { name: visible(approval.name), day: momentDay(approval.at) })
+            : t('handOver.notApproved')}
+        </p>
+        <p>{t('handOver.opened', { title: visible(design.title) })}</p>
+      </div>
+      <p className={css.hint}>
+        <strong>{t('handOver.fingerprint', { fingerprint: manifest.fingerprint.slice(0, 8) })}</strong>{' '}
+        {t('handOver.compare')}
+      </p>
+      <h3 className={css.filesTitle}>{t('handOver.files')}</h3>
+      <ul className={css.files}>
+        {files.map((file) => (
+          <li key={file.name}>
+            <span>
+              {file.name}
+              <span className={css.role}>{t(`handOver.roles.${file.role}`)}</span>
+            </span>
+            <Button
+              kind="icon"
+              aria-label={t('handOver.take', { name: file.name })}
+              title={t('handOver.take', { name: file.name })}
+              onClick={() => take(file)}
+            >
+              <Download size={18} aria-hidden />
+            </Button>
+          </li>
+        ))}
+      </ul>
+      <div className={css.foot}>
+        <Button
+          kind="next"
+          onClick={() => {
+            ui.getState().set({ page: 'design' });
+            closeOrder();
+          }}
+        >
+          {t('handOver.toDesign')}
+        </Button>
+      </div>
+    </>
+  );
+}
+
+function take({ name, bytes }: OrderFile): void {
+  saveFile({ name, type: 'application/octet-stream', bytes: bytes.slice() });
+}

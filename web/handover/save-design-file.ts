@@ -1,0 +1,16 @@
+import { shortFingerprint } from '../../geometry/design/fingerprint.ts';
+import type { Design } from '../../geometry/design/schema.ts';
+import { ownRules } from '../../geometry/stock/own-rules.ts';
+import type { StockBook } from '../../geometry/stock/stock-book.ts';
+import { designText } from '../../geometry/design/write-design.ts';
+import { fileStem } from '../worker/file-stem.ts';
+import { saveFile } from '../page/save-file.ts';
+
+/** Saves the design document itself: the same file the headless command reads. */
+export function saveDesignFile(design: Design, book: StockBook): void {
+  saveFile({
+    name: `${fileStem(design.title)}-${shortFingerprint(design, ownRules(design, book))}.json`,
+    type: 'application/json',
+    bytes: new TextEncoder().encode(designText(design)),
+  });
+}

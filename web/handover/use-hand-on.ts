@@ -1,0 +1,31 @@
+import type { Design } from '../../geometry/design/schema.ts';
+import { t } from '../words/t.ts';
+
+export interface HandedOn {
+  /** What became of it, for the person. */
+  readonly sentence: string;
+  /** The link itself, when the browser did not let the page copy it. */
+  readonly byHand?: string;
+}
+
+type How = (design: Design) => Promise<HandedOn>;
+
+/** Ways to hand on a design as a link; the packing is loaded only when somebody does. */
+export function useHandOn(): { readonly copy: How; readonly share: How | undefined } {
+  return { copy, share: typeof (navigator as Partial<Navigator>).share === 'function' ? share : undefined };
+}
+
+async function copy(design: Design): Promise<HandedOn> {
+  const { copyText, linkTo } = await import('./link/hand-on.ts');
+  const link = linkTo(design);
+  if ('problem' in link) return { sentence: link.problem };
+  if (await copyText(link.url)) return { sentence: t('link.copied', { count: link.url.length }) };
+  return { sentence: t('link.notCopied'), byHand: link.url };
+}
+
+async function share(design: Design): Promise<HandedOn> {
+  const { linkTo, shareLink } = await import('./link/hand-on.ts');
+  const link = linkTo(design);
+  if ('problem' in link) return { sentence: link.problem };
+  return { sentence: (await shareLink(design.title, link.url)) ? t('link.shared') : '' };
+}

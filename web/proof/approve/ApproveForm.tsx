@@ -1,0 +1,122 @@
+import { useId, useState } from 'react';
+import { whyNoApproval } from '../../../geometry/approval/approve.ts';
+import { approve } from '../../state/actions/agreed/approve.ts';
+import { useAct, useDesign } from '../../page/page-context.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Check } from '../../ui/Check.tsx';
+import { Field } from '../../ui/Field.tsx';
+import fieldCss from '../../ui/Field.module.css';
+import { refusalWords } from '../../words/say/finding-words.ts';
+import { Fold } from '../../ui/Fold.tsx';
+import { TextField } from '../../ui/TextField.tsx';
+import { t } from '../../words/t.ts';
+import css from './ApproveForm.module.css';
+import { countFindings } from '../state/gather-findings.ts';
+import { dayNow, momentNow } from '../state/now.ts';
+import type { PlannedDesign } from '../state/planned-design.ts';
+
+interface ApproveFormProps {
+  readonly planned: PlannedDesign;
+  readonly fingerprint: string;
+}
+
+/** Name and a tick that all was read: by the customer here, or by the shop for what was signed on paper. */
+export function ApproveForm({ planned, fingerprint }: ApproveFormProps) {
+  const design = useDesign();
+  const act = useAct();
+  const titleId = useId();
+  const [name, setName] = useState('');
+  const [read, setRead] = useState(false);
+  const [missing, setMissing] = useState(false);
+  if (planned.state !== 'ready') return null;
+  const plates = planned.plates.map(({ plate }) => plate);
+  if (countFindings(plates).verdict === 'stop') {
+    return (
+      <section className={css.form} aria-labelledby={titleId}>
+        <h3 id={titleId}>{t('proof.approve.cannot')}</h3>
+        <p>{t('proof.approve.cannotHint')}</p>
+      </section>
+    );
+  }
+  const refused = whyNoApproval(design, { name: name.trim() || '-', fingerprint });
+
+  function give(): void {
+    if (name.trim() === '' || !read) {
+      setMissing(true);
+      return;
+    }
+    act((d) => approve(d, { name, at: momentNow(), how: 'link', fingerprint }));
+  }
+
+  return (
+    <section className={css.form} aria-labelledby={titleId}>
+      <h3 id={titleId}>{t('proof.approve.title')}</h3>
+      <form
+        className={css.fields}
+        onSubmit={(e) => {
+          e.preventDefault();
+          give();
+        }}
+      >
+        <TextField
+          label={t('proof.approve.name')}
+          value={name}
+          maxLength={200}
+          problem={missing && name.trim() === '' ? t('proof.approve.noName') : undefined}
+          onChange={setName}
+        />
+        <div>
+          <Check label={t('proof.approve.read')} checked={read} onChange={setRead} />
+          {missing && !read && <p className={css.problem}>{t('proof.approve.notRead')}</p>}
+        </div>
+        <p className={css.note}>{t('proof.approve.means', { fingerprint: fingerprint.slice(0, 8) })}</p>
+        {refused && (
+          <p role="alert" className={css.problem}>
+            {refusalWords(refused)}
+          </p>
+        )}
+        <p role="status" className="sr-only">
+          {missing && (name.trim() === '' || !read) ? t('proof.approve.incomplete') : ''}
+        </p>
+        <Button kind="next" type="submit" disabled={refused !== undefined}>
+          {t('proof.approve.button')}
+        </Button>
+      </form>
+      <Fold title={t('proof.paper.title')}>
+        <PaperFields fingerprint={fingerprint} />
+      </Fold>
+    </section>
+  );
+}
+
+/** The shop types who signed the printed proof, and when. */
+function PaperFields({ fingerprint }: { readonly fingerprint: string }) {
+  const act = useAct();
+  const [name, setName] = useState('');
+  const [day, setDay] = useState(dayNow);
+  return (
+    <div className={css.fields}>
+      <p className={css.note}>{t('proof.paper.hint')}</p>
+      <TextField label={t('proof.paper.name')} value={name} maxLength={200} onChange={setName} />
+      <Field label={t('proof.paper.day')}>
+        {({ id }) => (
+          <input
+            id={id}
+            type="date"
+            className={fieldCss.control}
+            value={day}
+            max={dayNow()}
+            onChange={(e) => setDay(e.target.value)}
+          />
+        )}
+      </Field>
+      <Button
+        kind="plain"
+        disabled={name.trim() === '' || day === ''}
+        onClick={() => act((d) => approve(d, { name, at: day, how: 'paper', fingerprint }))}
+      >
+        {t('proof.paper.button')}
+      </Button>
+    </div>
+  );
+}

@@ -1,0 +1,49 @@
+import { CircleCheck, Undo2 } from 'lucide-react';
+import { useEffect, useRef } from 'react';
+import type { Approval } from '../../../geometry/design/schema.ts';
+import { withdrawApproval } from '../../state/actions/agreed/withdraw-approval.ts';
+import { useAct } from '../../page/page-context.ts';
+import { Button } from '../../ui/Button.tsx';
+import { t } from '../../words/t.ts';
+import css from './ApprovedNote.module.css';
+import { momentWords } from '../state/now.ts';
+import { SendBack } from './SendBack.tsx';
+
+interface ApprovedNoteProps {
+  readonly approval: Approval;
+  readonly letter: string | undefined;
+}
+
+/** Who approved it and when; and the way back to the shop. */
+export function ApprovedNote({ approval, letter }: ApprovedNoteProps) {
+  const act = useAct();
+  const note = useRef<HTMLDivElement>(null);
+  const { name, at, how, fingerprint } = approval;
+  // whoever has just approved is told so, and finds what to do next
+  useEffect(() => {
+    const age = Date.now() - Date.parse(at);
+    if (age >= 0 && age < JUST_NOW_MS) note.current?.focus();
+  }, [at]);
+  return (
+    <div ref={note} className={css.note} role="group" aria-label={t('proof.approved.title')} tabIndex={-1}>
+      <p className={css.who}>
+        <CircleCheck size={22} aria-hidden />
+        <span>
+          <strong>{t('proof.approved.by', { name })}</strong>
+          <span className={css.when}>
+            {t(`proof.approved.how.${how}`, { at: momentWords(at) })}{' '}
+            {letter === undefined
+              ? t('proof.approved.print', { fingerprint: fingerprint.slice(0, 8) })
+              : t('proof.approved.printAs', { letter, fingerprint: fingerprint.slice(0, 8) })}
+          </span>
+        </span>
+      </p>
+      <SendBack />
+      <Button kind="quiet" className={css.withdraw} onClick={() => act(withdrawApproval)}>
+        <Undo2 size={16} aria-hidden /> {t('proof.approved.withdraw')}
+      </Button>
+    </div>
+  );
+}
+
+const JUST_NOW_MS = 3000;

@@ -1,0 +1,95 @@
+import { lazy, Suspense, useState } from 'react';
+import type { Design } from '../../../geometry/design/schema.ts';
+import { headSize } from '../../barrel/head-size.ts';
+import { saveFile } from '../../page/save-file.ts';
+import { usePage, useUi } from '../../page/page-context.ts';
+import { useTheme } from '../../page/use-theme.ts';
+import { Choice } from '../../ui/Choice.tsx';
+import { lengthWords } from '../../words/say/format-number.ts';
+import { PlatePicture } from '../../ui/PlatePicture.tsx';
+import { fileStem } from '../../worker/file-stem.ts';
+import type { PlannedPlate } from '../../worker/plate-api.ts';
+import { t } from '../../words/t.ts';
+import css from './BigPicture.module.css';
+import { useProof, useProofParts } from '../state/proof-context.ts';
+
+const BarrelPlace = lazy(async () => ({ default: (await import('../../barrel/BarrelPlace.tsx')).BarrelPlace }));
+
+interface BigPictureProps {
+  readonly design: Design;
+  /** Undefined while they are worked out. */
+  readonly plates: readonly PlannedPlate[] | undefined;
+}
+
+/** What is approved, large: its mark on the barrel, or the plate itself. */
+export function BigPicture({ design, plates }: BigPictureProps) {
+  const { ui } = usePage();
+  const { store } = useProofParts();
+  const view = useProof((s) => s.view);
+  const unit = useUi((s) => s.unit);
+  const theme = useTheme();
+  const [chosen, setChosen] = useState<string | undefined>();
+  const lettered = plates?.filter(({ plate }) => design.plates.some((p) => p.id === plate.plateId)) ?? [];
+  const shown = (lettered.find(({ plate }) => plate.plateId === chosen) ?? lettered[0])?.plate;
+  const savePicture = (png: Uint8Array<ArrayBuffer>): void => {
+    const name = `${fileStem(design.title)}-${shown?.fingerprint ?? 'plain'}-barrel.png`;
+    saveFile({ name, type: 'image/png', bytes: png });
+    ui.getState().set({ notice: t('cask.saved', { name }) });
+  };
+  return (
+    <div className={css.big}>
+      <div className={css.bar}>
+        {lettered.length > 1 && (
+          <Choice
+            legend={t('page.plates.legend')}
+            quiet
+            value={shown?.plateId}
+            options={lettered.map(({ plate }) => ({ value: plate.plateId, label: plate.name }))}
+            onChange={setChosen}
+          />
+        )}
+        <Choice<'barrel' | 'plate'>
+          legend={t('page.views.legend')}
+          quiet
+          value={view}
+          options={[
+            { value: 'barrel', label: t('proof.view.barrel') },
+            { value: 'plate', label: t('proof.view.plate') },
+          ]}
+          onChange={(to) => store.getState().set({ view: to })}
+        />
+      </div>
+      <div className={css.picture}>
+        {shown === undefined ? (
+          <p className={css.wait} role="status">
+            {t('proof.working')}
+          </p>
+        ) : view === 'plate' ? (
+          <div
+            className={css.plate}
+            role="img"
+            aria-label={t('proof.view.plateLabel', { name: shown.name, across: lengthWords(shown.diameterMm, unit) })}
+          >
+            <PlatePicture plate={shown} />
+          </div>
+        ) : (
+          <Suspense fallback={<p className={css.wait}>{t('stage.loading')}</p>}>
+            <BarrelPlace
+              design={design}
+              plate={shown}
+              plates={lettered.map(({ plate }) => plate)}
+              head={headSize(design.head)}
+              state={design.stock.use === 'torch' ? 'char' : 'paint'}
+              theme={theme}
+              label={t('cask.label', {
+                name: shown.name,
+                state: t(`page.barrelStates.${design.stock.use === 'torch' ? 'char' : 'paint'}`),
+              })}
+              onPicture={savePicture}
+            />
+          </Suspense>
+        )}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,61 @@
+import type { Design } from '../../../geometry/design/schema.ts';
+import { lengthWords } from '../../words/say/format-number.ts';
+import { useUi } from '../../page/page-context.ts';
+import { t } from '../../words/t.ts';
+import css from './OptionPicture.module.css';
+import { useProof } from '../state/proof-context.ts';
+import type { PlannedDesign } from '../state/planned-design.ts';
+
+interface OptionPictureProps {
+  readonly design: Design;
+  readonly planned: PlannedDesign;
+  readonly name: string;
+}
+
+/** The first plate of an option: its mark on the barrel's end, or the plate itself. */
+export function OptionPicture({ design, planned, name }: OptionPictureProps) {
+  const view = useProof((s) => s.view);
+  const unit = useUi((s) => s.unit);
+  if (planned.state !== 'ready') {
+    return <div className={css.empty} data-working={planned.state === 'working' || undefined} />;
+  }
+  const [first] = planned.plates.filter((p) => design.plates.some((s) => s.id === p.plate.plateId && !s.masks));
+  if (first === undefined) return <div className={css.empty} />;
+  const { plate, barrel, path } = first;
+  const across = lengthWords(plate.diameterMm, unit);
+  if (view === 'plate') {
+    const r = plate.diameterMm / 2;
+    return (
+      <svg
+        viewBox={`${-r} ${-r} ${2 * r} ${2 * r}`}
+        className={css.picture}
+        role="img"
+        aria-label={t('proof.view.plateLabel', { name, across })}
+      >
+        <circle r={r} className={css.metal} />
+        <path d={path} fillRule="evenodd" className={css.cut} />
+      </svg>
+    );
+  }
+  const half = barrel.reachMm;
+  return (
+    <svg
+      viewBox={`${-half} ${-half} ${2 * half} ${2 * half}`}
+      className={css.picture}
+      role="img"
+      aria-label={t('proof.view.barrelLabel', { name, across })}
+    >
+      {barrel.paths.map((p, i) => (
+        <path
+          key={i}
+          d={p.d}
+          fillRule="evenodd"
+          fill={p.fill ?? 'none'}
+          stroke={p.stroke}
+          strokeWidth={p.width}
+          opacity={p.opacity}
+        />
+      ))}
+    </svg>
+  );
+}

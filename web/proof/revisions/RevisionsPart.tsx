@@ -1,0 +1,217 @@
+import { useState } from 'react';
+import { revisionDesign, whyNoRevision } from '../../../geometry/approval/revisions.ts';
+import { sameFingerprint } from '../../../geometry/approval/same-fingerprint.ts';
+import type { Revision } from '../../../geometry/design/schema.ts';
+import { bringBack } from '../../state/actions/agreed/bring-back.ts';
+import { forgetRevisions } from '../../state/actions/agreed/forget-revisions.ts';
+import { keepRevision } from '../../state/actions/agreed/keep-revision.ts';
+import { useAct, useDesign, usePage } from '../../page/page-context.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Field } from '../../ui/Field.tsx';
+import fieldCss from '../../ui/Field.module.css';
+import { refusalWords } from '../../words/say/finding-words.ts';
+import { TextField } from '../../ui/TextField.tsx';
+import { t } from '../../words/t.ts';
+import { ComparedDesigns } from './ComparedDesigns.tsx';
+import { momentNow, momentWords } from '../state/now.ts';
+import css from './RevisionsPart.module.css';
+import { useFingerprint } from '../state/use-designs.ts';
+
+/** As it is now, among the letters of the revisions. */
+const NOW = '';
+
+/** The design as it was, letter by letter: kept with a note, held against another, brought back. */
+export function RevisionsPart() {
+  const design = useDesign();
+  const { design: store } = usePage();
+  const fingerprint = useFingerprint();
+  const act = useAct();
+  const [said, setSaid] = useState<{ readonly sentence: string; readonly undo: boolean }>({
+    sentence: '',
+    undo: false,
+  });
+  const revisions = design.revisions ?? [];
+  return (
+    <section className={css.part} aria-labelledby="proof-revisions">
+      <div className={css.list}>
+        <h2 id="proof-revisions" className={css.title}>
+          {t('proof.revisions.title')}
+        </h2>
+        {revisions.length === 0 && <p className={css.none}>{t('proof.revisions.none')}</p>}
+        <ol className={css.rows}>
+          {revisions.toReversed().map((revision) => (
+            <RevisionRow
+              key={revision.letter}
+              revision={revision}
+              isNow={sameFingerprint(revision.fingerprint, fingerprint)}
+              onBack={() => {
+                const { letter } = revision;
+                const why = t('proof.revisions.before', { letter });
+                act((d) => bringBack(d, letter, { at: momentNow(), why, fingerprint }));
+                setSaid({ sentence: t('proof.revisions.broughtBack', { letter }), undo: true });
+              }}
+            />
+          ))}
+        </ol>
+        <p role="status" className={css.said}>
+          {said.sentence}
+          {said.undo && (
+            <Button
+              kind="quiet"
+              onClick={() => {
+                store.getState().undo();
+                setSaid({ sentence: t('proof.undone'), undo: false });
+              }}
+            >
+              {t('page.top.undo')}
+            </Button>
+          )}
+        </p>
+        <Keep
+          onKept={(sentence) => setSaid({ sentence, undo: true })}
+          onCopied={(sentence) => setSaid({ sentence, undo: true })}
+        />
+      </div>
+      {revisions.length > 0 && <Compare revisions={revisions} />}
+    </section>
+  );
+}
+
+interface RevisionRowProps {
+  readonly revision: Revision;
+  readonly isNow: boolean;
+  readonly onBack: () => void;
+}
+
+function RevisionRow({ revision, isNow, onBack }: RevisionRowProps) {
+  const { letter, at, why, fingerprint, approval } = revision;
+  return (
+    <li className={css.row}>
+      <span className={css.letter} aria-hidden>
+        {letter}
+      </span>
+      <div className={css.facts}>
+        <h3>
+          <span className="sr-only">{t('proof.revisions.letter', { letter })} </span>
+          {why || (approval ? t('proof.approved.by', { name: approval.name }) : t('proof.revisions.noNote'))}
+        </h3>
+        <p className={css.when}>
+          {momentWords(at)} · <span className={css.print}>{fingerprint.slice(0, 8)}</span>
+        </p>
+        {approval && why !== '' && (
+          <p className={css.approved}>
+            {t('proof.standing.approved', { name: approval.name, at: momentWords(approval.at) })}
+          </p>
+        )}
+      </div>
+      {isNow ? (
+        <span className={css.now}>{t('proof.revisions.isNow')}</span>
+      ) : (
+        <Button kind="plain" aria-label={t('proof.revisions.bringBack', { letter })} onClick={onBack}>
+          {t('proof.revisions.back')}
+        </Button>
+      )}
+    </li>
+  );
+}
+
+interface KeepProps {
+  readonly onKept: (sentence: string) => void;
+  readonly onCopied: (sentence: string) => void;
+}
+
+function Keep({ onKept, onCopied }: KeepProps) {
+  const design = useDesign();
+  const fingerprint = useFingerprint();
+  const { own } = usePage();
+  const act = useAct();
+  const [why, setWhy] = useState('');
+  const refused = whyNoRevision(design);
+  return (
+    <form
+      className={css.keep}
+      onSubmit={(e) => {
+        e.preventDefault();
+        const before = design.revisions?.length ?? 0;
+        act((d) => {
+          const change = keepRevision(d, { at: momentNow(), why, fingerprint });
+          const made = change.design.revisions ?? [];
+          const letter = made.at(-1)?.letter ?? '';
+          onKept(
+            made.length > before ? t('proof.revisions.kept', { letter }) : t('proof.revisions.keptAlready', { letter }),
+          );
+          return change;
+        });
+        setWhy('');
+      }}
+    >
+      <TextField
+        label={t('proof.revisions.note')}
+        value={why}
+        maxLength={200}
+        placeholder={t('proof.revisions.noteExample')}
+        onChange={setWhy}
+      />
+      <Button kind="plain" type="submit" disabled={refused !== undefined}>
+        {t('proof.revisions.keep')}
+      </Button>
+      {refused && (
+        <>
+          <p className={css.refused}>{refusalWords(refused)}</p>
+          <Button
+            kind="plain"
+            onClick={() => {
+              own.begin(forgetRevisions);
+              onCopied(t('proof.revisions.copied'));
+            }}
+          >
+            {t('proof.revisions.copy')}
+          </Button>
+        </>
+      )}
+    </form>
+  );
+}
+
+function Compare({ revisions }: { readonly revisions: readonly Revision[] }) {
+  const design = useDesign();
+  const [before, setBefore] = useState(revisions.at(-1)?.letter ?? NOW);
+  const [after, setAfter] = useState(NOW);
+  const designOf = (letter: string) =>
+    revisions.some((r) => r.letter === letter) ? revisionDesign(design, letter) : design;
+  const nameOf = (letter: string): string =>
+    letter === NOW ? t('proof.revisions.nowName') : t('proof.revisions.letter', { letter });
+  const choice = (label: string, value: string, onChange: (letter: string) => void) => (
+    <Field label={label}>
+      {({ id }) => (
+        <select id={id} className={fieldCss.control} value={value} onChange={(e) => onChange(e.target.value)}>
+          {[...revisions.map((r) => r.letter), NOW].map((letter) => (
+            <option key={letter} value={letter}>
+              {nameOf(letter)}
+            </option>
+          ))}
+        </select>
+      )}
+    </Field>
+  );
+  return (
+    <section className={css.compare} aria-labelledby="proof-compare">
+      <h2 id="proof-compare" className={css.title}>
+        {t('proof.compare.title')}
+      </h2>
+      <div className={css.choices}>
+        {choice(t('proof.compare.before'), before, setBefore)}
+        {choice(t('proof.compare.after'), after, setAfter)}
+      </div>
+      {before === after ? (
+        <p className={css.none}>{t('proof.compare.same')}</p>
+      ) : (
+        <ComparedDesigns
+          before={designOf(before)}
+          after={designOf(after)}
+          titles={{ before: nameOf(before), after: nameOf(after) }}
+        />
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,35 @@
+import { canonicalJson } from '../../../geometry/design/canonical-json.ts';
+import { emptyDesign } from '../../../geometry/design/defaults.ts';
+import type { Design } from '../../../geometry/design/schema.ts';
+import type { Change } from '../history.ts';
+import { t } from '../../words/t.ts';
+
+/** What belongs to the person's barrel and order, not to the lettering. */
+const THEIRS = ['head', 'plates', 'stock', 'order'] as const;
+
+/**
+ * Takes another design in place of this one (a beginning, an opened file); undo brings the old one back. A beginning
+ * brings lettering, not a barrel and not an order: given all beginnings, what is none of theirs was said by the person
+ * and stays; the rest is as in a new design, so that a head nobody measured is told to be measured.
+ */
+export function beginWith(before: Design, design: Design, beginnings: readonly Design[] = []): Change {
+  if (beginnings.length === 0) return { design, undo: 'step' };
+  const fresh = spokenAs(emptyDesign());
+  const kept = Object.fromEntries(
+    THEIRS.map((part) => {
+      const own = canonicalJson(before[part]);
+      const theirs = [...beginnings, fresh].every((b) => canonicalJson(b[part]) !== own);
+      return [part, theirs ? before[part] : fresh[part]];
+    }),
+  );
+  return { design: { ...design, ...kept }, undo: 'step' };
+}
+
+/** A new design calls its plates in the language spoken. */
+function spokenAs(fresh: Design): Design {
+  const names: Readonly<Record<string, string>> = {
+    large: t('page.plates.large'),
+    half: t('page.plates.half'),
+  };
+  return { ...fresh, plates: fresh.plates.map((p) => ({ ...p, name: names[p.id] ?? p.name })) };
+}

@@ -1,0 +1,34 @@
+import { languageById, languageFor, type Language } from './languages.ts';
+
+export type Unit = 'mm' | 'inch';
+export type ThemeChoice = 'auto' | 'light' | 'dark';
+
+export interface Tastes {
+  readonly language: Language;
+  readonly unit: Unit;
+  readonly theme: ThemeChoice;
+}
+
+const KEY = 'bridgehead-tastes';
+
+/** Language, unit and light of the last visit; a browser that keeps nothing gets the defaults. */
+export function readTastes(): Tastes {
+  try {
+    const kept = JSON.parse(localStorage.getItem(KEY) ?? '{}') as Partial<Tastes>;
+    return {
+      language: languageById(kept.language) ?? languageFor(navigator.languages),
+      unit: kept.unit === 'inch' ? 'inch' : 'mm',
+      theme: kept.theme === 'light' || kept.theme === 'dark' ? kept.theme : 'auto',
+    };
+  } catch {
+    return { language: languageFor(navigator.languages), unit: 'mm', theme: 'auto' };
+  }
+}
+
+export function writeTastes(tastes: Tastes): void {
+  try {
+    localStorage.setItem(KEY, JSON.stringify(tastes));
+  } catch {
+    // A browser may forbid it; nothing of the design is lost.
+  }
+}

@@ -1,7 +1,7 @@
 import { LayoutGrid, Link, Redo2, Undo2 } from 'lucide-react';
 import { useStore } from 'zustand';
 import { LONGEST_TITLE, setTitle } from '../state/actions/agreed/set-title.ts';
-import { Button } from '../ui/Button.tsx';
+import { IconButton } from '../ui/IconButton.tsx';
 import { t } from '../words/t.ts';
 import { useAct, useDesign, usePage, useUi } from '../page/page-context.ts';
 import { PageSwitch } from './PageSwitch.tsx';
@@ -30,17 +30,16 @@ export function TopBar() {
         <span>{t('page.name')}</span>
       </h1>
       <PageSwitch />
-      <Button
-        kind="icon"
+      <IconButton
         className={css.own}
-        aria-label={t('keep.button')}
+        label={t('keep.button')}
         aria-haspopup="dialog"
-        title={t('keep.button')}
+
         onClick={() => ui.getState().set({ designsOpen: true })}
       >
         <LayoutGrid size={20} aria-hidden />
         <span>{t('keep.button')}</span>
-      </Button>
+      </IconButton>
       <input
         className={css.title}
         aria-label={t('page.top.title')}
@@ -56,35 +55,32 @@ export function TopBar() {
       <div className={css.tools}>
         {page === 'design' && (
           <>
-            <Button
-              kind="icon"
-              aria-label={t('page.top.undo')}
-              title={t('page.top.undo')}
+            <IconButton
+              label={t('page.top.undo')}
+
               aria-keyshortcuts="Control+Z Meta+Z"
               disabled={!canUndo}
               onClick={() => store.getState().undo()}
             >
               <Undo2 size={20} aria-hidden />
-            </Button>
-            <Button
-              kind="icon"
-              aria-label={t('page.top.redo')}
-              title={t('page.top.redo')}
+            </IconButton>
+            <IconButton
+              label={t('page.top.redo')}
+
               aria-keyshortcuts="Control+Shift+Z Meta+Shift+Z"
               disabled={!canRedo}
               onClick={() => store.getState().redo()}
             >
               <Redo2 size={20} aria-hidden />
-            </Button>
-            <Button
-              kind="icon"
+            </IconButton>
+            <IconButton
               className={css.link}
-              aria-label={t('link.copy')}
-              title={t('link.copy')}
+              label={t('link.copy')}
+
               onClick={() => void copy(design).then(({ sentence }) => ui.getState().set({ notice: sentence }))}
             >
               <Link size={20} aria-hidden />
-            </Button>
+            </IconButton>
           </>
         )}
         <Settings />

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { sheetKindsFor } from '../../../geometry/cutplan/cost/settings-for.ts';
 import { usePage, useUi } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
+import { IconButton } from '../../ui/IconButton.tsx';
 import { formatNumber, lengthWords } from '../../words/say/format-number.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { t } from '../../words/t.ts';
@@ -53,14 +54,13 @@ export function SheetsFold() {
                 </span>
               ))}
             </span>
-            <Button
-              kind="icon"
-              aria-label={t('cut.sheets.dropRemnant', { number: i + 1 })}
-              title={t('cut.sheets.dropRemnant', { number: i + 1 })}
+            <IconButton
+              label={t('cut.sheets.dropRemnant', { number: i + 1 })}
+
               onClick={() => work.choose({ remnants: remnants.filter((r) => r !== kind) })}
             >
               <X size={18} aria-hidden />
-            </Button>
+            </IconButton>
           </div>
         ))}
       </fieldset>

@@ -2,7 +2,7 @@ import { FilePlus2, X } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { openDesignFile } from '../../handover/open-design-file.ts';
 import { usePage, useSaving, useUi } from '../../page/page-context.ts';
-import { Button } from '../../ui/Button.tsx';
+import { IconButton } from '../../ui/IconButton.tsx';
 import { Field } from '../../ui/Field.tsx';
 import { FilePick } from './FilePick.tsx';
 import { findingWords, refusalWords } from '../../words/say/finding-words.ts';
@@ -113,14 +113,13 @@ function Item({ item, alone }: { readonly item: OrderItem; readonly alone: boole
           </span>
         </p>
         {!alone && (
-          <Button
-            kind="icon"
-            aria-label={t('cut.what.drop', { title })}
-            title={t('cut.what.drop', { title })}
+          <IconButton
+            label={t('cut.what.drop', { title })}
+
             onClick={() => work.drop(item.key)}
           >
             <X size={18} aria-hidden />
-          </Button>
+          </IconButton>
         )}
       </div>
       {!fits && <p className={css.bad}>{t('cut.what.otherStock')}</p>}

@@ -1,6 +1,7 @@
 import { Lock, LockOpen, RotateCcw, RotateCw } from 'lucide-react';
 import { useUi } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
+import { IconButton } from '../../ui/IconButton.tsx';
 import { findingWords } from '../../words/say/finding-words.ts';
 import { formatNumber, lengthWords } from '../../words/say/format-number.ts';
 import { t } from '../../words/t.ts';
@@ -36,22 +37,20 @@ export function PlateTools() {
             </span>
           </p>
           <div className={css.buttons}>
-            <Button
-              kind="icon"
-              aria-label={t('cut.hand.turnLeft', { by: TURN_DEG })}
-              title={t('cut.hand.turnLeft', { by: TURN_DEG })}
+            <IconButton
+              label={t('cut.hand.turnLeft', { by: TURN_DEG })}
+
               onClick={() => work.turn([plate.id], plate.turnDeg - TURN_DEG)}
             >
               <RotateCcw size={18} aria-hidden />
-            </Button>
-            <Button
-              kind="icon"
-              aria-label={t('cut.hand.turnRight', { by: TURN_DEG })}
-              title={t('cut.hand.turnRight', { by: TURN_DEG })}
+            </IconButton>
+            <IconButton
+              label={t('cut.hand.turnRight', { by: TURN_DEG })}
+
               onClick={() => work.turn([plate.id], plate.turnDeg + TURN_DEG)}
             >
               <RotateCw size={18} aria-hidden />
-            </Button>
+            </IconButton>
             <Button kind="plain" aria-pressed={plate.locked} onClick={() => work.lock(plate.id, !plate.locked)}>
               {plate.locked ? <Lock size={16} aria-hidden /> : <LockOpen size={16} aria-hidden />}
               {t(plate.locked ? 'cut.hand.unlock' : 'cut.hand.lock')}

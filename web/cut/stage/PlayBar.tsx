@@ -1,6 +1,6 @@
 import { Pause, Play, SkipBack, SkipForward, X } from 'lucide-react';
 import { useEffect, useMemo } from 'react';
-import { Button } from '../../ui/Button.tsx';
+import { IconButton } from '../../ui/IconButton.tsx';
 import { formatNumber } from '../../words/say/format-number.ts';
 import { t } from '../../words/t.ts';
 import { useCutParts, usePlannedSheet, usePlay } from '../state/cut-context.ts';
@@ -54,21 +54,20 @@ export function PlayBar({ beats }: { readonly beats: readonly Beat[] }) {
   return (
     <section className={css.bar} aria-label={t('cut.play.title')}>
       <div className={css.buttons}>
-        <Button kind="icon" aria-label={t('cut.play.back')} title={t('cut.play.back')} onClick={() => step(-1)}>
+        <IconButton label={t('cut.play.back')} onClick={() => step(-1)}>
           <SkipBack size={18} aria-hidden />
-        </Button>
-        <Button
-          kind="icon"
+        </IconButton>
+        <IconButton
           className={css.play}
-          aria-label={t(playing ? 'cut.play.pause' : 'cut.play.play')}
-          title={t(playing ? 'cut.play.pause' : 'cut.play.play')}
+          label={t(playing ? 'cut.play.pause' : 'cut.play.play')}
+
           onClick={toggle}
         >
           {playing ? <Pause size={20} aria-hidden /> : <Play size={20} aria-hidden />}
-        </Button>
-        <Button kind="icon" aria-label={t('cut.play.on')} title={t('cut.play.on')} onClick={() => step(1)}>
+        </IconButton>
+        <IconButton label={t('cut.play.on')} onClick={() => step(1)}>
           <SkipForward size={18} aria-hidden />
-        </Button>
+        </IconButton>
       </div>
       <input
         type="range"
@@ -99,14 +98,13 @@ export function PlayBar({ beats }: { readonly beats: readonly Beat[] }) {
         {stands > 0 && <span className={css.stands}> · {t('cut.play.stands', { count: stands })}</span>}
       </p>
       {on && (
-        <Button
-          kind="icon"
-          aria-label={t('cut.play.close')}
-          title={t('cut.play.close')}
+        <IconButton
+          label={t('cut.play.close')}
+
           onClick={() => set({ on: false, playing: false, atS: 0 })}
         >
           <X size={18} aria-hidden />
-        </Button>
+        </IconButton>
       )}
     </section>
   );

@@ -1,6 +1,6 @@
 import { ChevronLeft, ChevronRight, Redo2, Undo2 } from 'lucide-react';
 import { useUi } from '../../page/page-context.ts';
-import { Button } from '../../ui/Button.tsx';
+import { IconButton } from '../../ui/IconButton.tsx';
 import { formatNumber } from '../../words/say/format-number.ts';
 import { t } from '../../words/t.ts';
 import { useCut, useCutParts } from '../state/cut-context.ts';
@@ -20,15 +20,14 @@ export function SheetBar() {
   const alike = alikeAs(sheets, at);
   return (
     <div className={css.bar}>
-      <Button
-        kind="icon"
-        aria-label={t('cut.sheet.before')}
-        title={t('cut.sheet.before')}
+      <IconButton
+        label={t('cut.sheet.before')}
+
         disabled={at === 0}
         onClick={() => work.show(at - 1)}
       >
         <ChevronLeft size={20} aria-hidden />
-      </Button>
+      </IconButton>
       <p className={css.which} role="status" data-testid="which-sheet">
         <strong>
           {sheet ? t('cut.sheet.of', { number: at + 1, count: sheets.length }) : t('cut.sheet.no')}
@@ -43,36 +42,33 @@ export function SheetBar() {
           </>
         )}
       </p>
-      <Button
-        kind="icon"
-        aria-label={t('cut.sheet.after')}
-        title={t('cut.sheet.after')}
+      <IconButton
+        label={t('cut.sheet.after')}
+
         disabled={at >= sheets.length - 1}
         onClick={() => work.show(at + 1)}
       >
         <ChevronRight size={20} aria-hidden />
-      </Button>
+      </IconButton>
       <span className={css.gap} />
-      <Button
-        kind="icon"
-        aria-label={t('cut.sheet.undo')}
-        title={t('cut.sheet.undo')}
+      <IconButton
+        label={t('cut.sheet.undo')}
+
         aria-keyshortcuts="Control+Z Meta+Z"
         disabled={!canUndo}
         onClick={work.undo}
       >
         <Undo2 size={20} aria-hidden />
-      </Button>
-      <Button
-        kind="icon"
-        aria-label={t('cut.sheet.redo')}
-        title={t('cut.sheet.redo')}
+      </IconButton>
+      <IconButton
+        label={t('cut.sheet.redo')}
+
         aria-keyshortcuts="Control+Shift+Z Meta+Shift+Z"
         disabled={!canRedo}
         onClick={work.redo}
       >
         <Redo2 size={20} aria-hidden />
-      </Button>
+      </IconButton>
     </div>
   );
 }

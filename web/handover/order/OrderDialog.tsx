@@ -4,7 +4,7 @@ import { MOST_ORDER_BYTES } from '../../../geometry/order-file/order.ts';
 import { beginWith } from '../../state/actions/begin-with.ts';
 import { type Page, usePage } from '../../page/page-context.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
-import { Button } from '../../ui/Button.tsx';
+import { IconButton } from '../../ui/IconButton.tsx';
 import { Modal } from '../../ui/Modal.tsx';
 import { t } from '../../words/t.ts';
 import type { OpenedOrder, Progress } from '../../worker/plate-api.ts';
@@ -54,9 +54,9 @@ export function OrderDialog({ file }: { readonly file: File }) {
           <h2 id={title} className={css.title}>
             {t('handOver.title')}
           </h2>
-          <Button kind="icon" aria-label={t('handOver.close')} title={t('handOver.close')} onClick={closeOrder}>
+          <IconButton label={t('handOver.close')} onClick={closeOrder}>
             <X size={20} aria-hidden />
-          </Button>
+          </IconButton>
         </div>
         <p className={css.name}>{file.name}</p>
         <p role="status" className={css.busy}>

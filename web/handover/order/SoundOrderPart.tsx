@@ -4,6 +4,7 @@ import type { OrderFile, SoundOrder } from '../../../geometry/order-file/order.t
 import { usePage } from '../../page/page-context.ts';
 import { saveFile } from '../../page/save-file.ts';
 import { Button } from '../../ui/Button.tsx';
+import { IconButton } from '../../ui/IconButton.tsx';
 import { momentDay } from '../../words/say/moment-words.ts';
 import { t } from '../../words/t.ts';
 import css from './OrderDialog.module.css';
@@ -39,14 +40,13 @@ export function SoundOrderPart({ order }: { readonly order: SoundOrder }) {
               {file.name}
               <span className={css.role}>{t(`handOver.roles.${file.role}`)}</span>
             </span>
-            <Button
-              kind="icon"
-              aria-label={t('handOver.take', { name: file.name })}
-              title={t('handOver.take', { name: file.name })}
+            <IconButton
+              label={t('handOver.take', { name: file.name })}
+
               onClick={() => take(file)}
             >
               <Download size={18} aria-hidden />
-            </Button>
+            </IconButton>
           </li>
         ))}
       </ul>

@@ -4,6 +4,7 @@ import { usePage, useSaving } from '../page-context.ts';
 import { BIN_DAYS, type Done } from '../../state/own/card-list.ts';
 import type { Card } from '../../state/card.ts';
 import { Button } from '../../ui/Button.tsx';
+import { IconButton } from '../../ui/IconButton.tsx';
 import { Fold } from '../../ui/Fold.tsx';
 import { Modal } from '../../ui/Modal.tsx';
 import { t } from '../../words/t.ts';
@@ -69,9 +70,9 @@ export function MyDesigns() {
           <h2 id="my-designs-title" className={css.title}>
             {t('designs.title')}
           </h2>
-          <Button kind="icon" aria-label={t('designs.close')} title={t('designs.close')} onClick={close}>
+          <IconButton label={t('designs.close')} onClick={close}>
             <X size={20} aria-hidden />
-          </Button>
+          </IconButton>
         </div>
         <p className={css.intro}>{t('designs.intro')}</p>
         <div role="status">

@@ -6,6 +6,7 @@ import { dropOption } from '../../state/actions/agreed/drop-option.ts';
 import { editOption } from '../../state/actions/agreed/edit-option.ts';
 import { useAct, usePage, useUi } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
+import { IconButton } from '../../ui/IconButton.tsx';
 import { t } from '../../words/t.ts';
 import css from './OptionCard.module.css';
 import { FACTS, factsThatDiffer, optionFacts } from './option-facts.ts';
@@ -65,17 +66,16 @@ export function OptionCard({ option, base, onDone }: OptionCardProps) {
                 }}
                 onBlur={() => store.getState().closeMerge()}
               />
-              <Button
-                kind="icon"
-                aria-label={t('proof.options.remove', { name })}
-                title={t('proof.options.remove', { name })}
+              <IconButton
+                label={t('proof.options.remove', { name })}
+
                 onClick={() => {
                   act((d) => dropOption(d, option.id));
                   onDone(t('proof.options.removed', { name }));
                 }}
               >
                 <X size={18} aria-hidden />
-              </Button>
+              </IconButton>
             </>
           )}
         </div>

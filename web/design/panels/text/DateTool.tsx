@@ -3,6 +3,7 @@ import { useId, useState } from 'react';
 import { readIso } from '../../../../geometry/sentences/calendar.ts';
 import { useUi } from '../../../page/page-context.ts';
 import { Button } from '../../../ui/Button.tsx';
+import { IconButton } from '../../../ui/IconButton.tsx';
 import { Field } from '../../../ui/Field.tsx';
 import fieldCss from '../../../ui/Field.module.css';
 import { findDate, placeDate, waysFor, writeDate } from '../../../words/dates.ts';
@@ -82,8 +83,8 @@ interface DateButtonProps {
 export function DateButton({ what, open, controls, onPress }: DateButtonProps) {
   const name = t('dates.button', { what });
   return (
-    <Button kind="icon" aria-expanded={open} aria-controls={controls} aria-label={name} title={name} onClick={onPress}>
+    <IconButton aria-expanded={open} aria-controls={controls} label={name} onClick={onPress}>
       <CalendarDays size={18} aria-hidden />
-    </Button>
+    </IconButton>
   );
 }

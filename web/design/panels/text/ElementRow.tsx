@@ -6,7 +6,7 @@ import type { DesignElement } from '../../../../geometry/design/schema.ts';
 import { removeElement } from '../../../state/actions/elements/remove-element.ts';
 import { setText } from '../../../state/actions/elements/set-text.ts';
 import { useAct, usePage, useUi } from '../../../page/page-context.ts';
-import { Button } from '../../../ui/Button.tsx';
+import { IconButton } from '../../../ui/IconButton.tsx';
 import { TextField } from '../../../ui/TextField.tsx';
 import { t } from '../../../words/t.ts';
 import { BorderDetails } from './BorderDetails.tsx';
@@ -69,23 +69,21 @@ export function ElementRow({ element }: { readonly element: DesignElement }) {
               }}
             />
           )}
-          <Button
-            kind="icon"
+          <IconButton
             aria-expanded={open}
             aria-controls={detailsId}
-            aria-label={t('say.adjust', { what })}
-            title={t('say.adjust', { what })}
+            label={t('say.adjust', { what })}
+
             onClick={() => {
               choose();
               setOpen(!open);
             }}
           >
             <SlidersHorizontal size={18} aria-hidden />
-          </Button>
-          <Button
-            kind="icon"
-            aria-label={t('say.remove', { what })}
-            title={t('say.remove', { what })}
+          </IconButton>
+          <IconButton
+            label={t('say.remove', { what })}
+
             onClick={() => {
               act((d) => removeElement(d, element.id));
               ui.getState().set({ selectedId: undefined, notice: t('say.removed', { what }) });
@@ -94,7 +92,7 @@ export function ElementRow({ element }: { readonly element: DesignElement }) {
             }}
           >
             <Trash2 size={18} aria-hidden />
-          </Button>
+          </IconButton>
         </div>
       </div>
       {isText(element) && (

@@ -1,7 +1,8 @@
-import { LayoutGrid, Link, Redo2, Undo2 } from 'lucide-react';
+import { LayoutGrid, Link } from 'lucide-react';
 import { useStore } from 'zustand';
 import { LONGEST_TITLE, setTitle } from '../state/actions/agreed/set-title.ts';
 import { IconButton } from '../ui/IconButton.tsx';
+import { UndoButtons } from '../ui/UndoButtons.tsx';
 import { t } from '../words/t.ts';
 import { useAct, useDesign, usePage, useUi } from '../page/page-context.ts';
 import { PageSwitch } from './PageSwitch.tsx';
@@ -31,13 +32,13 @@ export function TopBar() {
       </h1>
       <PageSwitch />
       <IconButton
-        className={css.own}
         label={t('keep.button')}
+        sign={LayoutGrid}
+        size={20}
+        className={css.own}
         aria-haspopup="dialog"
-
         onClick={() => ui.getState().set({ designsOpen: true })}
       >
-        <LayoutGrid size={20} aria-hidden />
         <span>{t('keep.button')}</span>
       </IconButton>
       <input
@@ -55,32 +56,21 @@ export function TopBar() {
       <div className={css.tools}>
         {page === 'design' && (
           <>
+            <UndoButtons
+              undoName={t('page.top.undo')}
+              redoName={t('page.top.redo')}
+              canUndo={canUndo}
+              canRedo={canRedo}
+              undo={() => store.getState().undo()}
+              redo={() => store.getState().redo()}
+            />
             <IconButton
-              label={t('page.top.undo')}
-
-              aria-keyshortcuts="Control+Z Meta+Z"
-              disabled={!canUndo}
-              onClick={() => store.getState().undo()}
-            >
-              <Undo2 size={20} aria-hidden />
-            </IconButton>
-            <IconButton
-              label={t('page.top.redo')}
-
-              aria-keyshortcuts="Control+Shift+Z Meta+Shift+Z"
-              disabled={!canRedo}
-              onClick={() => store.getState().redo()}
-            >
-              <Redo2 size={20} aria-hidden />
-            </IconButton>
-            <IconButton
-              className={css.link}
               label={t('link.copy')}
-
+              sign={Link}
+              size={20}
+              className={css.link}
               onClick={() => void copy(design).then(({ sentence }) => ui.getState().set({ notice: sentence }))}
-            >
-              <Link size={20} aria-hidden />
-            </IconButton>
+            />
           </>
         )}
         <Settings />

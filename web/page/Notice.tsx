@@ -1,7 +1,7 @@
 import { X } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { useStore } from 'zustand';
-import { Button } from '../ui/Button.tsx';
+import { IconButton } from '../ui/IconButton.tsx';
 import { t } from '../words/t.ts';
 import css from './Notice.module.css';
 import { usePage, useUi } from './page-context.ts';
@@ -33,9 +33,7 @@ export function Notice() {
       {text !== undefined && (
         <p className={css.notice}>
           {text}
-          <Button kind="icon" aria-label={t('trouble.close')} onClick={close}>
-            <X size={16} aria-hidden />
-          </Button>
+          <IconButton label={t('trouble.close')} sign={X} size={16} onClick={close} />
         </p>
       )}
     </div>

@@ -2,6 +2,7 @@ import { Minus, Plus } from 'lucide-react';
 import { useEffect, useId, useRef, useState } from 'react';
 import { MOST_ROUND } from '../../state/actions/elements/copy-round.ts';
 import { Button } from '../../ui/Button.tsx';
+import { IconButton } from '../../ui/IconButton.tsx';
 import { t } from '../../words/t.ts';
 import css from './PlacingTools.module.css';
 
@@ -31,9 +32,7 @@ export function CopyRoundForm(props: {
       }}
     >
       <label htmlFor={id}>{t('placing.roundCount')}</label>
-      <Button kind="icon" aria-label={t('placing.fewer')} onClick={() => step(-1)}>
-        <Minus size={18} aria-hidden />
-      </Button>
+      <IconButton label={t('placing.fewer')} sign={Minus} onClick={() => step(-1)} />
       <input
         ref={field}
         id={id}
@@ -45,9 +44,7 @@ export function CopyRoundForm(props: {
         aria-invalid={!fits}
         onChange={(event) => setText(event.target.value)}
       />
-      <Button kind="icon" aria-label={t('placing.more')} onClick={() => step(1)}>
-        <Plus size={18} aria-hidden />
-      </Button>
+      <IconButton label={t('placing.more')} sign={Plus} onClick={() => step(1)} />
       <Button kind="next" type="submit" disabled={!fits}>
         {t('placing.roundDo')}
       </Button>

@@ -54,9 +54,7 @@ export function OrderDialog({ file }: { readonly file: File }) {
           <h2 id={title} className={css.title}>
             {t('handOver.title')}
           </h2>
-          <IconButton label={t('handOver.close')} onClick={closeOrder}>
-            <X size={20} aria-hidden />
-          </IconButton>
+          <IconButton label={t('handOver.close')} sign={X} size={20} onClick={closeOrder} />
         </div>
         <p className={css.name}>{file.name}</p>
         <p role="status" className={css.busy}>

@@ -42,11 +42,9 @@ export function SoundOrderPart({ order }: { readonly order: SoundOrder }) {
             </span>
             <IconButton
               label={t('handOver.take', { name: file.name })}
-
+              sign={Download}
               onClick={() => take(file)}
-            >
-              <Download size={18} aria-hidden />
-            </IconButton>
+            />
           </li>
         ))}
       </ul>

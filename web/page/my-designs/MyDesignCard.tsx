@@ -1,11 +1,11 @@
-import { Copy, FileWarning, Pencil, Save, Trash2, Undo2 } from 'lucide-react';
-import { useEffect, useRef, useState, type ReactNode } from 'react';
+import { Copy, FileWarning, Pencil, Save, Trash2, Undo2, type LucideIcon } from 'lucide-react';
+import { useEffect, useRef, useState } from 'react';
 import { LONGEST_TITLE } from '../../state/actions/agreed/set-title.ts';
 import { usePage } from '../page-context.ts';
 import { saveFile } from '../save-file.ts';
 import type { Done } from '../../state/own/card-list.ts';
 import type { Card } from '../../state/card.ts';
-import { Button } from '../../ui/Button.tsx';
+import { IconButton } from '../../ui/IconButton.tsx';
 import { t } from '../../words/t.ts';
 import { fileStem } from '../../worker/file-stem.ts';
 import { cardTitle } from './card-title.ts';
@@ -38,14 +38,9 @@ export function MyDesignCard({ card, isOpen, onOpen, onBin, onDone }: MyDesignCa
       });
   }
 
-  function tool(what: string, sign: ReactNode, act: () => void) {
-    const label = t('designs.more', { what, title });
-    return (
-      <Button kind="icon" aria-label={label} title={what} onClick={act}>
-        {sign}
-      </Button>
-    );
-  }
+  const tool = (what: string, sign: LucideIcon, onClick: () => void) => (
+    <IconButton label={t('designs.more', { what, title })} title={what} sign={sign} onClick={onClick} />
+  );
 
   return (
     <li className={css.card} data-open={isOpen || undefined}>
@@ -79,20 +74,15 @@ export function MyDesignCard({ card, isOpen, onOpen, onBin, onDone }: MyDesignCa
       <div className={css.tools}>
         {canOpen && (
           <>
-            {tool(t('designs.rename'), <Pencil size={18} aria-hidden />, () => setNaming(true))}
-            {tool(
-              t('designs.duplicate'),
-              <Copy size={18} aria-hidden />,
-              () => void list.duplicate(card.id).then(onDone),
-            )}
+            {tool(t('designs.rename'), Pencil, () => setNaming(true))}
+            {tool(t('designs.duplicate'), Copy, () => void list.duplicate(card.id).then(onDone))}
           </>
         )}
-        {tool(t('designs.saveFile'), <Save size={18} aria-hidden />, () => void saveAsFile())}
-        {inBin &&
-          tool(t('designs.putBack'), <Undo2 size={18} aria-hidden />, () => void list.putBack(card.id).then(onDone))}
+        {tool(t('designs.saveFile'), Save, () => void saveAsFile())}
+        {inBin && tool(t('designs.putBack'), Undo2, () => void list.putBack(card.id).then(onDone))}
         {inBin
-          ? tool(t('designs.discard'), <Trash2 size={18} aria-hidden />, () => void list.discard(card.id).then(onDone))
-          : tool(t('designs.delete'), <Trash2 size={18} aria-hidden />, onBin)}
+          ? tool(t('designs.discard'), Trash2, () => void list.discard(card.id).then(onDone))
+          : tool(t('designs.delete'), Trash2, onBin)}
       </div>
     </li>
   );

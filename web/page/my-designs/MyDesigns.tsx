@@ -70,9 +70,7 @@ export function MyDesigns() {
           <h2 id="my-designs-title" className={css.title}>
             {t('designs.title')}
           </h2>
-          <IconButton label={t('designs.close')} onClick={close}>
-            <X size={20} aria-hidden />
-          </IconButton>
+          <IconButton label={t('designs.close')} sign={X} size={20} onClick={close} />
         </div>
         <p className={css.intro}>{t('designs.intro')}</p>
         <div role="status">

@@ -6,6 +6,7 @@ import { removePlate } from '../../../state/actions/plates/remove-plate.ts';
 import { setPlate } from '../../../state/actions/plates/set-plate.ts';
 import { useAct, useDesign, usePage, useUi } from '../../../page/page-context.ts';
 import { Button } from '../../../ui/Button.tsx';
+import { IconButton } from '../../../ui/IconButton.tsx';
 import { Fold } from '../../../ui/Fold.tsx';
 import { formatNumber, lengthWords } from '../../../words/say/format-number.ts';
 import { NumberField } from '../../../ui/NumberField.tsx';
@@ -87,14 +88,13 @@ function PlateRow({ plate, only }: { readonly plate: PlateSpec; readonly only: b
           </p>
         </div>
         <div className={css.pieces}>
-          <Button
-            kind="icon"
-            aria-label={t('advice.plates.fewer', { name })}
+          <IconButton
+            label={t('advice.plates.fewer', { name })}
+            sign={Minus}
+            size={16}
             disabled={quantity <= 1}
             onClick={() => pieces(quantity - 1)}
-          >
-            <Minus size={16} aria-hidden />
-          </Button>
+          />
           <NumberField
             label={t('size.quantity')}
             value={quantity}
@@ -104,14 +104,13 @@ function PlateRow({ plate, only }: { readonly plate: PlateSpec; readonly only: b
             onDone={() => design.getState().closeMerge()}
             onChange={pieces}
           />
-          <Button
-            kind="icon"
-            aria-label={t('advice.plates.another', { name })}
+          <IconButton
+            label={t('advice.plates.another', { name })}
+            sign={Plus}
+            size={16}
             disabled={quantity >= MOST_PIECES}
             onClick={() => pieces(quantity + 1)}
-          >
-            <Plus size={16} aria-hidden />
-          </Button>
+          />
         </div>
       </div>
       <Fold title={t('advice.plates.more', { name })}>

@@ -82,9 +82,5 @@ interface DateButtonProps {
 /** Opens the tool for one text. */
 export function DateButton({ what, open, controls, onPress }: DateButtonProps) {
   const name = t('dates.button', { what });
-  return (
-    <IconButton aria-expanded={open} aria-controls={controls} label={name} onClick={onPress}>
-      <CalendarDays size={18} aria-hidden />
-    </IconButton>
-  );
+  return <IconButton label={name} sign={CalendarDays} aria-expanded={open} aria-controls={controls} onClick={onPress} />;
 }

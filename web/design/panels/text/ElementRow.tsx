@@ -70,29 +70,25 @@ export function ElementRow({ element }: { readonly element: DesignElement }) {
             />
           )}
           <IconButton
+            label={t('say.adjust', { what })}
+            sign={SlidersHorizontal}
             aria-expanded={open}
             aria-controls={detailsId}
-            label={t('say.adjust', { what })}
-
             onClick={() => {
               choose();
               setOpen(!open);
             }}
-          >
-            <SlidersHorizontal size={18} aria-hidden />
-          </IconButton>
+          />
           <IconButton
             label={t('say.remove', { what })}
-
+            sign={Trash2}
             onClick={() => {
               act((d) => removeElement(d, element.id));
               ui.getState().set({ selectedId: undefined, notice: t('say.removed', { what }) });
               // the button that had the focus is gone with its row
               document.getElementById('elements-title')?.focus();
             }}
-          >
-            <Trash2 size={18} aria-hidden />
-          </IconButton>
+          />
         </div>
       </div>
       {isText(element) && (

@@ -40,11 +40,7 @@ export function SoundOrderPart({ order }: { readonly order: SoundOrder }) {
               {file.name}
               <span className={css.role}>{t(`handOver.roles.${file.role}`)}</span>
             </span>
-            <IconButton
-              label={t('handOver.take', { name: file.name })}
-              sign={Download}
-              onClick={() => take(file)}
-            />
+            <IconButton label={t('handOver.take', { name: file.name })} sign={Download} onClick={() => take(file)} />
           </li>
         ))}
       </ul>

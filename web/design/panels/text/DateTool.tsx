@@ -82,5 +82,7 @@ interface DateButtonProps {
 /** Opens the tool for one text. */
 export function DateButton({ what, open, controls, onPress }: DateButtonProps) {
   const name = t('dates.button', { what });
-  return <IconButton label={name} sign={CalendarDays} aria-expanded={open} aria-controls={controls} onClick={onPress} />;
+  return (
+    <IconButton label={name} sign={CalendarDays} aria-expanded={open} aria-controls={controls} onClick={onPress} />
+  );
 }

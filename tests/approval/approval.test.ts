@@ -24,7 +24,7 @@ import { MOST_OWN_FACES, addOwnFace } from '../../web/state/actions/elements/add
 import { approve as approveAction } from '../../web/state/actions/agreed/approve.ts';
 import { bringBack as bringBackAction } from '../../web/state/actions/agreed/bring-back.ts';
 import { createDesignStore } from '../../web/state/design-store.ts';
-import type { Change } from '../../web/state/history.ts';
+import type { Change } from '../../web/state/change.ts';
 import { demo, DEMOS } from './demos.ts';
 import { someEdits } from './random-edits.ts';
 

@@ -7,7 +7,7 @@ import { readDesign } from '../../geometry/design/read-design.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { approvalBack, type OwnParts } from '../../web/handover/link/approval-back.ts';
-import type { Change } from '../../web/state/history.ts';
+import type { Change } from '../../web/state/change.ts';
 
 const read = readDesign(readFileSync('web/demo/golden-wedding.json', 'utf8'));
 if ('problem' in read) throw new Error(read.problem);

@@ -15,7 +15,7 @@ import { countedEdits, MOST_EDITS } from '../../web/state/actions/elements/forme
 import { keepBridge } from '../../web/state/actions/bridges/keep-bridge.ts';
 import { removeElement } from '../../web/state/actions/elements/remove-element.ts';
 import { setManner } from '../../web/state/actions/bridges/set-manner.ts';
-import { closeMerge, record, startHistory, stepBack } from '../../web/state/history.ts';
+import { createDesignStore } from '../../web/state/design-store.ts';
 
 const START: Design = {
   ...emptyDesign(),
@@ -63,15 +63,17 @@ describe('bridges by hand', () => {
   });
 
   it('join the presses of a key in one step', () => {
-    let history = startHistory(START);
+    const store = createDesignStore(START);
+    const now = () => store.getState();
     const change = keepBridge(START, plate, first(), raised(first(), 0.5), 'merge');
-    history = record(history, change);
+    now().apply(change);
     const edit = { ...first(), editId: change.editId! };
     for (let i = 2; i < 6; i++) {
-      history = record(history, keepBridge(history.present, plate, edit, raised(first(), 0.5 * i), 'merge'));
+      now().apply(keepBridge(now().history.present, plate, edit, raised(first(), 0.5 * i), 'merge'));
     }
-    expect(history.past).toHaveLength(1);
-    expect(stepBack(closeMerge(history)).present).toBe(START);
+    expect(now().history.past).toHaveLength(1);
+    now().undo();
+    expect(now().history.present).toBe(START);
   });
 
   it('edit the same edit again and keep its id', () => {

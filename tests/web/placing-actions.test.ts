@@ -13,7 +13,7 @@ import { placeElements } from '../../web/state/actions/elements/place-elements.t
 import { uprightBox } from '../../web/state/actions/elements/reach.ts';
 import { removeElements } from '../../web/state/actions/elements/remove-elements.ts';
 import { spreadElements } from '../../web/state/actions/elements/spread-elements.ts';
-import { closeMerge, record, startHistory } from '../../web/state/history.ts';
+import { createDesignStore } from '../../web/state/design-store.ts';
 import { RULES } from '../layout/set-up.ts';
 
 const FACE = 'bebas-neue-400';
@@ -54,15 +54,19 @@ const LINES = ['line-1', 'line-2', 'line-3'];
 
 describe('placing by hand', () => {
   it('one drag is one step, the next one another, and what changes nothing leaves none', () => {
-    let history = startHistory(START);
-    const by = (n: number) => placeElements(history.present, [shiftElement(line(START, 'line-1'), n / 100, 0)]);
-    for (let n = 1; n <= 5; n++) history = record(history, by(n));
-    history = closeMerge(history);
-    expect(history.past).toHaveLength(1);
-    history = record(history, by(5));
-    expect(history.past).toHaveLength(1);
-    history = record(history, by(9));
-    expect(history.past).toHaveLength(2);
+    const store = createDesignStore(START);
+    const steps = () => store.getState().history.past;
+    const shift = (n: number) => {
+      const { apply, history } = store.getState();
+      apply(placeElements(history.present, [shiftElement(line(START, 'line-1'), n / 100, 0)]));
+    };
+    for (let n = 1; n <= 5; n++) shift(n);
+    store.getState().closeMerge();
+    expect(steps()).toHaveLength(1);
+    shift(5);
+    expect(steps()).toHaveLength(1);
+    shift(9);
+    expect(steps()).toHaveLength(2);
   });
 
   it('locked ones stay and are not removed; unlocked there is no trace of the lock', () => {

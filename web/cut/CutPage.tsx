@@ -36,7 +36,7 @@ export function CutPage() {
 
 /** The sheet with what belongs to it. */
 function Desk() {
-  const sheet = useCut((s) => s.sheets[s.sheetAt]);
+  const sheet = useCut((s) => s.history.present[s.sheetAt]);
   const work = useCut((s) => s.work);
   const trouble = useCut((s) => s.trouble);
   const planned = usePlannedSheet();

@@ -5,7 +5,7 @@ import type { PlateResult } from '../../geometry/plate/plate.ts';
 import type { ShopBook } from '../../geometry/shop/shop-book.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import type { DesignStore } from '../state/design-store.ts';
-import type { Change } from '../state/history.ts';
+import type { Change } from '../state/change.ts';
 import type { PlatesState, PlatesStore } from '../state/plates-store.ts';
 import type { CardList } from '../state/own/card-list.ts';
 import type { OwnDesigns } from '../state/own/own-designs.ts';

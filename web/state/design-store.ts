@@ -1,9 +1,10 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Design } from '../../geometry/design/schema.ts';
-import { closeMerge, record, startHistory, stepBack, stepForward, type Change, type History } from './history.ts';
+import type { Change } from './change.ts';
+import { closeMerge, record, startHistory, stepBack, stepForward, type History } from './history.ts';
 
 export interface DesignState {
-  readonly history: History;
+  readonly history: History<Design>;
   apply(change: Change): void;
   closeMerge(): void;
   undo(): void;
@@ -18,7 +19,7 @@ export type DesignStore = StoreApi<DesignState>;
 export function createDesignStore(design: Design): DesignStore {
   return createStore<DesignState>()((set) => ({
     history: startHistory(design),
-    apply: (change) => set((s) => ({ history: record(s.history, change) })),
+    apply: ({ design, undo, about }) => set((s) => ({ history: record(s.history, design, undo, about) })),
     closeMerge: () => set((s) => ({ history: closeMerge(s.history) })),
     undo: () => set((s) => ({ history: stepBack(s.history) })),
     redo: () => set((s) => ({ history: stepForward(s.history) })),

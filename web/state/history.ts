@@ -1,54 +1,41 @@
-import type { Design } from '../../geometry/design/schema.ts';
-
 /**
- * What an action hands back: the design as it shall be, and what undo makes of it.
+ * What undo makes of a change.
  * step: one step of its own. merge: one step with the change before, when both are about the same thing
  * (typing in one field, one drag). none: not recorded (what was saved is read back at the start).
  */
 export type UndoPolicy = 'step' | 'merge' | 'none';
 
-export interface Change {
-  readonly design: Design;
-  readonly undo: UndoPolicy;
-  /** What a merging change is about, such as `text:ring-1`. */
-  readonly about?: string;
-}
-
-export interface History {
-  readonly past: readonly Design[];
-  readonly present: Design;
-  readonly future: readonly Design[];
+/** Everything that undo and redo can bring back: of the design being worked on, or of plates moved on their sheets. */
+export interface History<T> {
+  readonly past: readonly T[];
+  readonly present: T;
+  readonly future: readonly T[];
   /** What the change last recorded was about, while more of its kind may still join it. */
   readonly open: string | undefined;
 }
 
-/** Designs are plain data that share their unchanged parts: many steps cost little. */
+/** Documents are plain data that share their unchanged parts: many steps cost little. */
 const MOST_STEPS = 500;
 
-export function startHistory(design: Design): History {
-  return { past: [], present: design, future: [], open: undefined };
+export function startHistory<T>(present: T): History<T> {
+  return { past: [], present, future: [], open: undefined };
 }
 
-/** Takes a change in; a change that changes nothing leaves no step behind. */
-export function record(history: History, change: Change): History {
-  if (change.design === history.present) return history;
-  if (change.undo === 'none') return { ...history, present: change.design, open: undefined };
-  const about = change.undo === 'merge' ? (change.about ?? '') : undefined;
-  if (about !== undefined && about === history.open) return { ...history, present: change.design, future: [] };
-  return {
-    past: [...history.past, history.present].slice(-MOST_STEPS),
-    present: change.design,
-    future: [],
-    open: about,
-  };
+/** Takes the next state in. The very same state as before leaves no step behind. */
+export function record<T>(history: History<T>, next: T, undo: UndoPolicy = 'step', topic = ''): History<T> {
+  if (next === history.present) return history;
+  if (undo === 'none') return { ...history, present: next, open: undefined };
+  const open = undo === 'merge' ? topic : undefined;
+  if (open !== undefined && open === history.open) return { ...history, present: next, future: [] };
+  return { past: [...history.past, history.present].slice(-MOST_STEPS), present: next, future: [], open };
 }
 
 /** Ends the run of merging changes: the next one is a step of its own. */
-export function closeMerge(history: History): History {
+export function closeMerge<T>(history: History<T>): History<T> {
   return history.open === undefined ? history : { ...history, open: undefined };
 }
 
-export function stepBack(history: History): History {
+export function stepBack<T>(history: History<T>): History<T> {
   const last = history.past.at(-1);
   if (last === undefined) return history;
   return {
@@ -59,7 +46,7 @@ export function stepBack(history: History): History {
   };
 }
 
-export function stepForward(history: History): History {
+export function stepForward<T>(history: History<T>): History<T> {
   const [next, ...rest] = history.future;
   if (next === undefined) return history;
   return { past: [...history.past, history.present], present: next, future: rest, open: undefined };

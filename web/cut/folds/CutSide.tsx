@@ -86,7 +86,7 @@ function NextStep() {
   const busy = useCut((s) => s.work);
   const trouble = useCut((s) => s.trouble);
   const refused = useCut((s) => s.refused);
-  const sheets = useCut((s) => s.sheets);
+  const sheets = useCut((s) => s.history.present);
   const missing = useCut((s) => s.missing);
   const faults = useCut((s) => s.faults);
   const planned = useCut((s) => s.planned);

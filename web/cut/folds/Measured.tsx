@@ -41,7 +41,7 @@ export function Measured({ marks }: { readonly marks: readonly WitnessMark[] }) 
   const { book } = usePage();
   const unit = useUi((s) => s.unit);
   const stock = useCut(stockOf);
-  const sheet = useCut((s) => s.sheets[s.sheetAt]);
+  const sheet = useCut((s) => s.history.present[s.sheetAt]);
   const selected = useCut((s) => s.selected);
   const [by, setBy] = useState<By>('ring');
   const [typed, setTyped] = useState<Readonly<Record<string, Typed>>>({});

@@ -23,7 +23,8 @@ export function SheetsFold() {
   const gaps = gapsOf(state, book);
   const all = stock ? sheetKindsFor(book, stock) : [];
   const chosen = new Set(kindsOf(state, book).map(({ id }) => id));
-  const { sheets, rest, remnants } = state;
+  const { rest, remnants } = state;
+  const sheets = state.history.present;
   return (
     <>
       <fieldset>

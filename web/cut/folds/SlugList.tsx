@@ -26,7 +26,7 @@ export function SlugList({ planned, home }: SlugListProps) {
   const wishes = useCut((s) => s.wishes);
   const lit = useCut((s) => s.lit);
   const items = useCut((s) => s.items);
-  const sheets = useCut((s) => s.planned?.job.sheets ?? s.sheets);
+  const sheets = useCut((s) => s.planned?.job.sheets ?? s.history.present);
   const sheetAt = useCut((s) => s.sheetAt);
   const unit = useUi((s) => s.unit);
   const [listed, setListed] = useState(LISTED);

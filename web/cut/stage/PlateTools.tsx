@@ -13,7 +13,7 @@ const TURN_DEG = 15;
 /** The chosen plate: where it lies, what is wrong with it, and what hands can do. */
 export function PlateTools() {
   const { work } = useCutParts();
-  const sheets = useCut((s) => s.sheets);
+  const sheets = useCut((s) => s.history.present);
   const at = useCut((s) => s.sheetAt);
   const selected = useCut((s) => s.selected);
   const faults = useCut((s) => s.faults);

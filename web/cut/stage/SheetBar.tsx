@@ -11,10 +11,10 @@ import { sizeWords } from '../state/sheet-words.ts';
 /** Which sheet is seen, how full it is, and steps back and forward. */
 export function SheetBar() {
   const { work } = useCutParts();
-  const sheets = useCut((s) => s.sheets);
+  const sheets = useCut((s) => s.history.present);
   const at = useCut((s) => s.sheetAt);
-  const canUndo = useCut((s) => s.past.length > 0);
-  const canRedo = useCut((s) => s.future.length > 0);
+  const canUndo = useCut((s) => s.history.past.length > 0);
+  const canRedo = useCut((s) => s.history.future.length > 0);
   const unit = useUi((s) => s.unit);
   const sheet = sheets[at];
   const alike = alikeAs(sheets, at);

@@ -112,7 +112,7 @@ export function useSheetHand(
   function show(own: Held, at: Point): void {
     const state = store.getState();
     const hand = handOf(own, at);
-    const moved = moveOnSheets(state.sheets, own.id, sheetAt, hand, {
+    const moved = moveOnSheets(state.history.present, own.id, sheetAt, hand, {
       wishes: wishesOf(state),
       gaps: gapsOf(state, book),
     });

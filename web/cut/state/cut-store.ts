@@ -4,6 +4,7 @@ import type { NestFault } from '../../../geometry/sheet/check-nest.ts';
 import type { MissingPlates, NestedSheet, SheetKind, SheetRest } from '../../../geometry/sheet/sheets.ts';
 import type { Refused } from '../../../geometry/sentences/wording.ts';
 import type { Key } from '../../words/keys.ts';
+import { startHistory, type History } from '../../state/history.ts';
 import type { CutPlate, PlanJob, PlannedSheet, PlanWishes } from '../../worker/cut-api.ts';
 
 /** Where a design of the order comes from, and can be read again. */
@@ -48,11 +49,10 @@ export interface CutState {
   readonly remnants: readonly SheetKind[];
   /** Typed by the person; absent: as the process asks. */
   readonly ownGaps: { readonly betweenMm?: number; readonly edgeMm?: number };
-  readonly sheets: readonly NestedSheet[];
+  /** Sheets with their plates; undo takes back what was moved by hand. */
+  readonly history: History<readonly NestedSheet[]>;
   readonly missing: readonly MissingPlates[];
   readonly rest: SheetRest | undefined;
-  readonly past: readonly (readonly NestedSheet[])[];
-  readonly future: readonly (readonly NestedSheet[])[];
   readonly faults: readonly NestFault[];
   readonly sheetAt: number;
   readonly selected: string | undefined;
@@ -79,11 +79,9 @@ export function createCutStore(): CutStore {
     kindIds: undefined,
     remnants: [],
     ownGaps: {},
-    sheets: [],
+    history: startHistory([]),
     missing: [],
     rest: undefined,
-    past: [],
-    future: [],
     faults: [],
     sheetAt: 0,
     selected: undefined,

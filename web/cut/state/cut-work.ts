@@ -5,11 +5,11 @@ import { planStillFits } from '../../../geometry/files/job/job.ts';
 import { checkSheet } from '../../../geometry/sheet/check-nest.ts';
 import { lockOnSheets, moveOnSheets, turnOnSheets } from '../../../geometry/sheet/move-on-sheet.ts';
 import { restOf } from '../../../geometry/sheet/sheet-use.ts';
-import type { NestedSheet } from '../../../geometry/sheet/sheets.ts';
 import type { Refused } from '../../../geometry/sentences/wording.ts';
 import { settingsFor } from '../../../geometry/cutplan/cost/settings-for.ts';
 import type { Comparison } from '../../../geometry/cutplan/cost/compare.ts';
 import type { Page } from '../../page/page-context.ts';
+import { record, startHistory, stepBack, stepForward } from '../../state/history.ts';
 import type {
   CutApi,
   FileWishes,
@@ -62,8 +62,6 @@ export interface WantedSo extends Omit<FileWishes, 'outdated'> {
   readonly evenOutdated: boolean;
 }
 
-const MOST_STEPS = 200;
-
 export function createCutWork(page: Page, store: CutStore, play: PlayStore): CutWork {
   const { book, ownBook: own } = page;
   const worker = cutWorker();
@@ -94,7 +92,7 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
     set({ work: 'placing', planned: undefined, trouble: undefined, refused: undefined });
     play.getState().set({ on: false, playing: false, atS: 0 });
     const state = get();
-    const kept = keepLocked ? state.sheets.filter(({ plates }) => plates.some((p) => p.locked)) : [];
+    const kept = keepLocked ? state.history.present.filter(({ plates }) => plates.some((p) => p.locked)) : [];
     const laid = await worker
       .nest(wishesOf(state), kindsOf(state, book), gapsOf(state, book), kept)
       .catch(() => undefined);
@@ -106,11 +104,9 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
     const { sheets, missing, rest } = laid;
     const { sheetAt, selected } = get();
     set({
-      sheets,
+      history: startHistory(sheets),
       missing,
       rest,
-      past: [],
-      future: [],
       work: undefined,
       sheetAt: Math.min(sheetAt, Math.max(0, sheets.length - 1)),
       selected: sheets.some(({ plates }) => plates.some((p) => p.id === selected)) ? selected : undefined,
@@ -119,20 +115,16 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
     return true;
   }
 
-  function byHand(sheets: readonly NestedSheet[], sheetAt = get().sheetAt): void {
-    if (sheets === get().sheets) return;
-    const { past } = get();
-    set({ past: [...past, get().sheets].slice(-MOST_STEPS), future: [] });
-    lay(sheets, sheetAt);
-  }
-
-  function lay(sheets: readonly NestedSheet[], sheetAt: number): void {
-    newest++;
+  /** Takes a change by hand in, or a step of its history; one that changes nothing leaves the plan as it is. */
+  function lay(history: CutState['history'], sheetAt = get().sheetAt): void {
     const state = get();
+    if (history === state.history) return;
+    newest++;
+    const sheets = history.present;
     const [wishes, gaps] = [wishesOf(state), gapsOf(state, book)];
     play.getState().set({ on: false, playing: false, atS: 0 });
     set({
-      sheets,
+      history,
       sheetAt: Math.min(sheetAt, Math.max(0, sheets.length - 1)),
       planned: undefined,
       rest: sheets.length > 0 ? restOf(sheets.at(-1)!, sheets.length - 1, gaps) : undefined,
@@ -144,13 +136,13 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
   async function plan(): Promise<void> {
     const state = get();
     const stock = stockOf(state);
-    if (!stock || state.sheets.length === 0 || state.faults.length > 0) return;
+    if (!stock || state.history.present.length === 0 || state.faults.length > 0) return;
     const settings = settingsFor(book, stock);
     if ('problem' in settings) {
       set({ refused: settings });
       return;
     }
-    const job: PlanJob = { sheets: state.sheets, stock, gaps: gapsOf(state, book), wishes: state.wishes };
+    const job: PlanJob = { sheets: state.history.present, stock, gaps: gapsOf(state, book), wishes: state.wishes };
     await planSheetOf(job, state.sheetAt);
   }
 
@@ -213,14 +205,6 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
     return take(items);
   }
 
-  function step(from: 'past' | 'future', to: 'past' | 'future'): void {
-    const state = get();
-    const sheets = state[from].at(-1);
-    if (!sheets) return;
-    set({ [from]: state[from].slice(0, -1), [to]: [...state[to], state.sheets] });
-    lay(sheets, state.sheetAt);
-  }
-
   return {
     async look() {
       const { items, planned } = get();
@@ -253,22 +237,23 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
     },
     placeAnew: () => void place(false),
     move(id, to, at, slide = true) {
-      const { sheets } = get();
       const state = get();
-      const moved = moveOnSheets(sheets, id, to, at, { wishes: wishesOf(state), gaps: gapsOf(state, book) }, slide);
-      byHand(moved.sheets, to);
+      const { history } = state;
+      const limits = { wishes: wishesOf(state), gaps: gapsOf(state, book) };
+      lay(record(history, moveOnSheets(history.present, id, to, at, limits, slide).sheets), to);
     },
     turn(ids, turnDeg) {
       const wishes = wishesOf(get());
-      byHand(ids.reduce((sheets, id) => turnOnSheets(sheets, id, turnDeg, wishes), get().sheets));
+      const { history } = get();
+      lay(record(history, ids.reduce((sheets, id) => turnOnSheets(sheets, id, turnDeg, wishes), history.present)));
     },
     lock: (id, locked) => {
       // where it lies stays as it is, and so does the plan
-      const { sheets, past } = get();
-      set({ sheets: lockOnSheets(sheets, id, locked), past: [...past, sheets].slice(-MOST_STEPS), future: [] });
+      const { history } = get();
+      set({ history: record(history, lockOnSheets(history.present, id, locked)) });
     },
-    undo: () => step('past', 'future'),
-    redo: () => step('future', 'past'),
+    undo: () => lay(stepBack(get().history)),
+    redo: () => lay(stepForward(get().history)),
     show(sheetAt) {
       play.getState().set({ on: false, playing: false, atS: 0 });
       set({ sheetAt, selected: undefined, lit: undefined });

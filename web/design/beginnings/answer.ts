@@ -3,7 +3,7 @@ import type { Design, DesignElement } from '../../../geometry/design/schema.ts';
 import { editElement } from '../../state/actions/elements/edit-element.ts';
 import { setFace } from '../../state/actions/elements/set-face.ts';
 import { setText } from '../../state/actions/elements/set-text.ts';
-import type { Change } from '../../state/history.ts';
+import type { Change } from '../../state/change.ts';
 import { initialsOf } from './initials.ts';
 import type { LettersQuestion, MotifQuestion, Question, TextQuestion } from './question.ts';
 

@@ -22,7 +22,7 @@ import { elementWords } from '../../page/element-words.ts';
 import type { PlacingCommand } from '../stage/carry/placing-keys.ts';
 import type { StagePlacing } from '../stage/use-stage-placing.tsx';
 import { fromRim } from '../../state/from-rim.ts';
-import type { Change } from '../../state/history.ts';
+import type { Change } from '../../state/change.ts';
 import { t } from '../../words/t.ts';
 import { useCurrentPlate, useDesign, usePage, useUi } from '../../page/page-context.ts';
 import { placedWords } from './placing-words.ts';

@@ -1,6 +1,6 @@
 import type { Design } from '../../../geometry/design/schema.ts';
 import type { Mend } from '../../../geometry/findings.ts';
-import type { Change } from '../history.ts';
+import type { Change } from '../change.ts';
 import { addMaskRing } from './plates/add-mask-ring.ts';
 import { forgetEdits } from './bridges/forget-edits.ts';
 import { scaleText } from './elements/scale-text.ts';

@@ -1,7 +1,7 @@
 import { canonicalJson } from '../../../geometry/design/canonical-json.ts';
 import { emptyDesign } from '../../../geometry/design/defaults.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
-import type { Change } from '../history.ts';
+import type { Change } from '../change.ts';
 import { t } from '../../words/t.ts';
 
 /** What belongs to the person's barrel and order, not to the lettering. */

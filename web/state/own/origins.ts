@@ -12,7 +12,7 @@ export interface Origins {
   /** With this design, by identity, another entry begins. */
   mark(design: Design, origin: Origin): void;
   /** The entry that the present design of a history belongs to; undefined when its beginning is no longer known. */
-  of(history: History): Origin | undefined;
+  of(history: History<Design>): Origin | undefined;
 }
 
 /** Undo leads back over the beginning of a design into the one before: each step knows which entry it belongs to. */

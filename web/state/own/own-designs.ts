@@ -5,7 +5,7 @@ import { LONGEST_TITLE } from '../actions/agreed/set-title.ts';
 import { sayRefusal } from '../../words/say/say-refusal.ts';
 import { t } from '../../words/t.ts';
 import type { DesignStore } from '../design-store.ts';
-import type { Change } from '../history.ts';
+import type { Change } from '../change.ts';
 import { createSaver, isFull } from '../saving.ts';
 import type { SavingStore } from '../saving-store.ts';
 import { createTabHold, type HoldParts, type TabHold } from '../tab-hold.ts';

@@ -5,7 +5,7 @@ import { addLineText } from '../../../state/actions/elements/add-line-text.ts';
 import { addRingText } from '../../../state/actions/elements/add-ring-text.ts';
 import { useAct, useDesign, usePage } from '../../../page/page-context.ts';
 import { fromRim } from '../../../state/from-rim.ts';
-import type { Change } from '../../../state/history.ts';
+import type { Change } from '../../../state/change.ts';
 import type { Design } from '../../../../geometry/design/schema.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { t } from '../../../words/t.ts';

@@ -1,5 +1,5 @@
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 
 /** Types into the order: who, reference, needed by, notes. None of it changes what is cut. */
 export function setOrder(design: Design, part: Partial<Design['order']>): Change {

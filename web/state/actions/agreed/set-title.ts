@@ -1,5 +1,5 @@
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 
 export const LONGEST_TITLE = 120;
 

@@ -2,7 +2,7 @@ import { approve } from '../../../../geometry/approval/approve.ts';
 import { sameFingerprint } from '../../../../geometry/approval/same-fingerprint.ts';
 import { MOST_ACCEPTED } from '../../../../geometry/design/limits.ts';
 import type { Acceptance, Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 
 /** Whether a design is what somebody approved, or was: one of its revisions is. */
 export function wasApprovedAs(design: Design, fingerprintNow: string, approved: string): 'now' | 'before' | undefined {

@@ -2,7 +2,7 @@ import { bridgeAcross } from '../../../../geometry/bridges/across-opening.ts';
 import { type BridgedPlate, keepFrom } from '../../../../geometry/bridges/edit-terms.ts';
 import type { Design } from '../../../../geometry/design/schema.ts';
 import type { Point, Region } from '../../../../geometry/shapes.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { MOST_EDITS } from '../elements/former-place.ts';
 import { freeId } from '../elements/free-id.ts';
 

@@ -1,6 +1,6 @@
 import { type BridgedPlate, dropFrom } from '../../../../geometry/bridges/edit-terms.ts';
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { MOST_EDITS } from '../elements/former-place.ts';
 import { freeId } from '../elements/free-id.ts';
 import type { WorkedBridge } from './keep-bridge.ts';

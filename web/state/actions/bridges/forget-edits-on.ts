@@ -1,5 +1,5 @@
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { forgetEdits } from './forget-edits.ts';
 
 /** Gives one shape (a letter, a border) back to the tool: all that was changed about its bridges is taken back. */

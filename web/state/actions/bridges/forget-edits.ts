@@ -1,5 +1,5 @@
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 
 /** Takes back what was changed about bridges by hand: the edits named, or all of them. The tool's own come back. */
 export function forgetEdits(design: Design, editIds: readonly string[] | 'all'): Change {

@@ -1,6 +1,6 @@
 import { type BridgedPlate, dropFrom, type HandBridge, keepFrom } from '../../../../geometry/bridges/edit-terms.ts';
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { freeId } from '../elements/free-id.ts';
 import { formerPlaceId, MOST_EDITS } from '../elements/former-place.ts';
 

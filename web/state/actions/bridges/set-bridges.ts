@@ -1,5 +1,5 @@
 import type { BridgeWishes, Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { typedOrChosen } from '../elements/typed-or-chosen.ts';
 
 export function setBridges(design: Design, part: Partial<BridgeWishes>): Change {

@@ -1,5 +1,5 @@
 import type { Design, Manner } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { editElement } from '../elements/edit-element.ts';
 
 /** Sets how one element is bridged; undefined: as the whole design. */

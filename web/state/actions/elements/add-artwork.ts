@@ -1,6 +1,6 @@
 import type { Artwork, Design } from '../../../../geometry/design/schema.ts';
 import type { Extent } from '../../../../geometry/layout/placed.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { freeId } from './free-id.ts';
 import { freePlace } from './free-place.ts';
 

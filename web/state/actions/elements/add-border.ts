@@ -1,7 +1,7 @@
 import { isBand } from '../../../../geometry/design/kinds.ts';
 import { newBorder } from '../../../../geometry/design/defaults.ts';
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { freeId } from './free-id.ts';
 
 /** Gap between a new border and what lies around it, share of the radius. */

@@ -3,7 +3,7 @@ import type { Extent } from '../../../../geometry/layout/placed.ts';
 import { outlineBox } from '../../../../geometry/measure/outline-box.ts';
 import { motifById } from '../../../../geometry/motifs/catalogue.ts';
 import { drawMotif } from '../../../../geometry/motifs/draw-motif.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { freeId } from './free-id.ts';
 import { freePlace } from './free-place.ts';
 

@@ -1,6 +1,6 @@
 import { facesNeeded } from '../../../../geometry/approval/snapshot.ts';
 import type { Design, OwnFace } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { setFace } from './set-face.ts';
 
 export const MOST_OWN_FACES = 8;

@@ -1,6 +1,6 @@
 import { newRingText } from '../../../../geometry/design/defaults.ts';
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { usualFace } from './usual-face.ts';
 import { freeId } from './free-id.ts';
 

@@ -4,7 +4,7 @@ import type { Extent } from '../../../../geometry/layout/placed.ts';
 import { clockAngleDeg } from '../../../../geometry/measure/clock.ts';
 import { joinBoxes } from '../../../../geometry/measure/ring.ts';
 import type { Box } from '../../../../geometry/shapes.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { isFree, plainDeg, pullElement, shiftElement } from './move-element.ts';
 import { placeElements } from './place-elements.ts';
 import { boxOf } from './reach.ts';

@@ -1,6 +1,6 @@
 import { isDrawing } from '../../../../geometry/design/kinds.ts';
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { addCopies } from './add-copies.ts';
 import { editElement } from './edit-element.ts';
 import { isFree, swingElement } from './move-element.ts';

@@ -1,6 +1,6 @@
 import type { Design, DesignElement } from '../../../../geometry/design/schema.ts';
 import type { Extent } from '../../../../geometry/layout/placed.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { addCopies } from './add-copies.ts';
 import { isFree, pullElement, shiftElement, swingElement } from './move-element.ts';
 import { boxOf, spanOf } from './reach.ts';

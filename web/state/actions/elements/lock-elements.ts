@@ -1,5 +1,5 @@
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { editElement } from './edit-element.ts';
 
 /** Makes elements stand fast on the stage, or lets them move again. Nothing is cut otherwise for it. */

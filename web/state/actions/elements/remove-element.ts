@@ -1,5 +1,5 @@
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 
 /** Removes an element, and with it what was changed by hand about its bridges. */
 export function removeElement(design: Design, id: string): Change {

@@ -1,5 +1,5 @@
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { removeElement } from './remove-element.ts';
 
 /** Removes elements, but for those that are locked; with them what was changed by hand about their bridges. */

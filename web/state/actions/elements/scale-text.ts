@@ -1,6 +1,6 @@
 import { isBand } from '../../../../geometry/design/kinds.ts';
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { editElement } from './edit-element.ts';
 
 /** Makes a drawing or the letters of one text larger or smaller by a share (0.9 = a tenth smaller); it stays where it is. */

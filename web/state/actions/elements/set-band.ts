@@ -1,6 +1,6 @@
 import { isBand } from '../../../../geometry/design/kinds.ts';
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { editElement } from './edit-element.ts';
 
 /** Moves a ring text or border to the band between two radii, shares of the plate's radius, given in either order. */

@@ -1,6 +1,6 @@
 import { isText } from '../../../../geometry/design/kinds.ts';
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 
 /** Gives one text its face, or all of them when no id is said. */
 export function setFace(design: Design, face: string, id?: string): Change {

@@ -1,5 +1,5 @@
 import type { Design, LineText } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { editElement } from './edit-element.ts';
 import { typedOrChosen } from './typed-or-chosen.ts';
 

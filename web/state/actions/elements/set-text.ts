@@ -1,7 +1,7 @@
 import { isText } from '../../../../geometry/design/kinds.ts';
 import { LONGEST_TEXT } from '../../../../geometry/design/limits.ts';
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { editElement } from './edit-element.ts';
 
 /** Types into one text element; typing in one field is one step. Line breaks become spaces. */

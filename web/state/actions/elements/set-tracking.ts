@@ -1,6 +1,6 @@
 import { isText } from '../../../../geometry/design/kinds.ts';
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { editElement } from './edit-element.ts';
 
 /** Sets the extra space after each letter, a share of the cap height. */

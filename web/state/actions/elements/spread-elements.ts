@@ -1,6 +1,6 @@
 import type { Design, DesignElement } from '../../../../geometry/design/schema.ts';
 import type { Extent } from '../../../../geometry/layout/placed.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { angleOf, atAngle } from './align-elements.ts';
 import { isFree, shiftElement } from './move-element.ts';
 import { placeElements } from './place-elements.ts';

@@ -1,5 +1,5 @@
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { t } from '../../../words/t.ts';
 import { MOST_PLATES } from './add-plate.ts';
 import { freeId } from '../elements/free-id.ts';

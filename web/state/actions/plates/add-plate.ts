@@ -1,5 +1,5 @@
 import type { Design, PlateSpec } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { freeId } from '../elements/free-id.ts';
 
 export const MOST_PLATES = 12;

@@ -1,5 +1,5 @@
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 
 /** Sets the two measured diameters, mm: along the boards and across them. */
 export function measureHead(design: Design, alongMm: number, acrossMm: number): Change {

@@ -1,5 +1,5 @@
 import type { Design } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 
 /** Takes one plate out of the order, and the ring around it; the last one stays. */
 export function removePlate(design: Design, plateId: string): Change {

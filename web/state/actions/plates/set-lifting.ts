@@ -1,5 +1,5 @@
 import type { Design, Lifting } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 
 /** Two holes near the rim, left and right: what a pair of hands expects. */
 export const USUAL_LIFTING: Lifting = { shape: 'holes', count: 2, firstDeg: 90, at: 0.88 };

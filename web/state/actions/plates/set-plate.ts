@@ -1,5 +1,5 @@
 import type { Design, PlateSpec } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { typedOrChosen } from '../elements/typed-or-chosen.ts';
 
 /** Sets name, diameter or quantity of one plate. */

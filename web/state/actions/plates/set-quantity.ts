@@ -1,5 +1,5 @@
 import type { Design, PlateSpec } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 
 /** So many of one plate, in the design and in every option that has it: prices stay comparable. */
 export function setQuantity(design: Design, plateId: string, quantity: number): Change {

@@ -1,5 +1,5 @@
 import type { Design, Stock } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { typedOrChosen } from '../elements/typed-or-chosen.ts';
 
 /** Sets material, thickness, process or use. */

@@ -1,5 +1,5 @@
 import type { Design, Side } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../history.ts';
+import type { Change } from '../../change.ts';
 import { typedOrChosen } from '../elements/typed-or-chosen.ts';
 
 /** From the head of the barrel to its side, and back. */

@@ -57,8 +57,8 @@ describe('placing by hand', () => {
     const store = createDesignStore(START);
     const steps = () => store.getState().history.past;
     const shift = (n: number) => {
-      const { apply, history } = store.getState();
-      apply(placeElements(history.present, [shiftElement(line(START, 'line-1'), n / 100, 0)]));
+      const state = store.getState();
+      state.apply(placeElements(state.history.present, [shiftElement(line(START, 'line-1'), n / 100, 0)]));
     };
     for (let n = 1; n <= 5; n++) shift(n);
     store.getState().closeMerge();

@@ -245,7 +245,12 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
     turn(ids, turnDeg) {
       const wishes = wishesOf(get());
       const { history } = get();
-      lay(record(history, ids.reduce((sheets, id) => turnOnSheets(sheets, id, turnDeg, wishes), history.present)));
+      lay(
+        record(
+          history,
+          ids.reduce((sheets, id) => turnOnSheets(sheets, id, turnDeg, wishes), history.present),
+        ),
+      );
     },
     lock: (id, locked) => {
       // where it lies stays as it is, and so does the plan

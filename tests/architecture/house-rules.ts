@@ -176,7 +176,10 @@ export const PARTS: readonly Part[] = [
   // Fields, buttons, folds: they know words, and nothing of designs' stores.
   { path: 'web/ui/', may: ['geometry/', 'fonts/', 'web/words/'] },
   // Design in, design out: no store, no screen; only the name of an action's undo policy comes from the history.
-  { path: 'web/state/actions/', may: ['geometry/', 'fonts/ (types)', 'web/words/', 'web/state/change.ts (types)', 'web/state/history.ts (types)'] },
+  {
+    path: 'web/state/actions/',
+    may: ['geometry/', 'fonts/ (types)', 'web/words/', 'web/state/change.ts (types)', 'web/state/history.ts (types)'],
+  },
   { path: 'web/state/', may: ['geometry/', 'fonts/', 'web/words/', 'web/state/actions/'] },
   { path: 'web/worker/', may: ['geometry/', 'fonts/', 'web/words/', 'web/state/kept-rows.ts', 'web/state/ (types)'] },
   // The ground that pages share, what goes out and comes in by hand, and the barrel: all below the pages.

@@ -1,6 +1,7 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import { readFace } from '../geometry/adapters/opentype.ts';
+import { beginningOf } from '../geometry/sentences/shorten.ts';
 import type { Refused } from '../geometry/sentences/wording.ts';
 
 /** A person's own font file as the design keeps it; the same record as OwnFace of the design's schema. */
@@ -19,7 +20,7 @@ export function ownFaceFrom(bytes: Uint8Array, fileName: string): { ownFace: Own
     .replace(/^.*[\\/]/, '')
     .replace(/\.[a-z0-9]+$/i, '')
     .trim();
-  const name = (outcome.face.name === id ? plainName : outcome.face.name).slice(0, 120) || 'Own face';
+  const name = beginningOf(outcome.face.name === id ? plainName : outcome.face.name, 120) || 'Own face';
   return { ownFace: { id, name, data: base64Of(bytes) } };
 }
 

@@ -1,6 +1,7 @@
 import { MOST_ACCEPTED } from '../design/limits.ts';
 import type { Acceptance, Design } from '../design/schema.ts';
 import type { Finding } from '../findings.ts';
+import { beginningOf } from '../sentences/shorten.ts';
 import { sameFingerprint } from './same-fingerprint.ts';
 
 export interface Accepting {
@@ -24,7 +25,7 @@ export function mayBeAccepted({ severity }: Pick<Finding, 'severity'>): boolean 
  * stops a plate, and for what is accepted already.
  */
 export function acceptFinding(design: Design, { finding, plate, who, at, fingerprint }: Accepting): Design {
-  const name = who.trim().slice(0, 200);
+  const name = beginningOf(who.trim(), 200);
   if (name === '' || !mayBeAccepted(finding)) return design;
   if (isAccepted(finding, plate, acceptedOf(design, fingerprint))) return design;
   const added: Acceptance = { code: finding.code, ...(plate !== undefined && { plate }), who: name, at, fingerprint };

@@ -2,6 +2,7 @@ import type { DesignElement } from '../design/schema.ts';
 import { MOTIF_LABELS } from '../motifs/labels.ts';
 import { motifWords, say } from '../sentences/say.ts';
 import { sayHere } from '../sentences/say-approval.ts';
+import { shortText } from '../sentences/shorten.ts';
 import type { Wording } from '../sentences/wording.ts';
 
 /** What a person would call an element: its text in quotation marks, the kind of border, the motif or the drawing's name. */
@@ -12,19 +13,15 @@ export function elementName(element: DesignElement): Wording {
     case 'motif':
       return say('names.namedMotif', { motif: motifWords(motifLabel(element.motif)) });
     case 'artwork':
-      return say('names.namedDrawing', { name: shortened(element.name) });
+      return say('names.namedDrawing', { name: shortText(element.name) });
     case 'ringText':
     case 'lineText':
       return element.text.trim() === ''
         ? sayHere('kinds.emptyText')
-        : say('names.text', { text: shortened(element.text.trim()) });
+        : say('names.text', { text: shortText(element.text) });
   }
 }
 
 function motifLabel(id: string): string {
   return (Object.hasOwn(MOTIF_LABELS, id) ? MOTIF_LABELS[id] : undefined) ?? id;
-}
-
-function shortened(text: string): string {
-  return text.length > 24 ? `${text.slice(0, 22)}…` : text;
 }

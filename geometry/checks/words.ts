@@ -2,6 +2,7 @@ import type { DesignElement } from '../design/schema.ts';
 import { FINGER_HOLES_ID, HAND_SLOTS_ID } from '../layout/no-element.ts';
 import { motifById } from '../motifs/catalogue.ts';
 import { motifWords, say } from '../sentences/say.ts';
+import { shortText } from '../sentences/shorten.ts';
 import type { Wording } from '../sentences/wording.ts';
 
 /** What a person would call an element: its text in quotation marks, or the kind of border. */
@@ -14,10 +15,6 @@ export function callElement(elements: readonly DesignElement[], id: string): Wor
   if (element.kind === 'motif') {
     return say('names.namedMotif', { motif: motifWords(motifById(element.motif)?.label ?? element.motif) });
   }
-  if (element.kind === 'artwork') return say('names.namedDrawing', { name: shortened(element.name) });
-  return say('names.text', { text: shortened(element.text.trim()) });
-}
-
-function shortened(text: string): string {
-  return text.length > 24 ? `${text.slice(0, 22)}…` : text;
+  if (element.kind === 'artwork') return say('names.namedDrawing', { name: shortText(element.name) });
+  return say('names.text', { text: shortText(element.text) });
 }

@@ -1,5 +1,6 @@
 import type { core } from 'zod/mini';
 import { namedPart, refusedText, sayPart, type DocumentKey } from '../sentences/say-document.ts';
+import { beginningOf, shorten } from '../sentences/shorten.ts';
 import type { Refused, Wording } from '../sentences/wording.ts';
 import { visible } from './visible.ts';
 
@@ -119,8 +120,7 @@ function valueAt(raw: unknown, path: Path): unknown {
 }
 
 function quote(value: unknown): string {
-  const text = visible(JSON.stringify(value)?.slice(0, 60) ?? 'missing');
-  return text.length > 40 ? `${text.slice(0, 37)}...` : text;
+  return shorten(visible(beginningOf(JSON.stringify(value) ?? 'missing', 60)), 40, '...');
 }
 
 function wanted(expected: string): DocumentKey {

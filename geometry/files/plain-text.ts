@@ -1,14 +1,10 @@
+import { shorten } from '../sentences/shorten.ts';
+
 /** Text a person typed, on one line: control characters and line ends become spaces, runs of spaces one. */
 export function oneLine(text: string, longest: number): string {
   // Lone surrogates (Cs) are no characters at all and would spoil the encoding of the file.
   const clean = text.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}\s\ufffd-\uffff]+/gu, ' ').trim();
-  const letters = [...clean];
-  return letters.length <= longest
-    ? clean
-    : `${letters
-        .slice(0, longest - 1)
-        .join('')
-        .trimEnd()}\u2026`;
+  return shorten(clean, longest);
 }
 
 /** Accents folded to their letters and the few letters that do not decompose spelled out; what is left may not be ASCII. */

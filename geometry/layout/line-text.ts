@@ -9,7 +9,7 @@ import { emForCapHeight, readText } from './letters.ts';
 import type { Extent, Layout } from './placed.ts';
 import { straightRail } from './rail.ts';
 import { shapesOf } from './set-letters.ts';
-import { shortText } from './short-text.ts';
+import { shortText } from '../sentences/shorten.ts';
 import { spaceLetters } from './spacing.ts';
 import { characterFindings, outsidePlateFinding, spreadFinding, unknownFaceFinding } from './text-findings.ts';
 import { inMm, labelled, said } from '../sentences/say.ts';

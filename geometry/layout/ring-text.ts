@@ -9,7 +9,7 @@ import type { Extent, Layout } from './placed.ts';
 import { ringRail } from './rail.ts';
 import { shapesOf } from './set-letters.ts';
 import { gapAlong, spaceLetters } from './spacing.ts';
-import { shortText } from './short-text.ts';
+import { shortText } from '../sentences/shorten.ts';
 import {
   bandUpsideDownFinding,
   characterFindings,

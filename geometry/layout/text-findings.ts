@@ -1,7 +1,7 @@
 import type { Design } from '../design/schema.ts';
 import type { Finding, Place } from '../findings.ts';
 import { inMm, labelled, said } from '../sentences/say.ts';
-import { shortText } from './short-text.ts';
+import { shortText } from '../sentences/shorten.ts';
 import type { ReadText } from './letters.ts';
 
 type TextElement = Extract<Design['elements'][number], { text: string }>;

@@ -1,7 +1,8 @@
+import { visible } from '../../geometry/design/visible.ts';
 import { CircleCheck, CircleDashed, OctagonAlert } from 'lucide-react';
 import type { Standing } from '../../geometry/approval/standing.ts';
 import { t } from '../words/t.ts';
-import { momentWords } from './state/now.ts';
+import { momentWords } from '../words/say/moment-words.ts';
 import css from './StandingLine.module.css';
 
 const SIGNS = { open: CircleDashed, approved: CircleCheck, changed: OctagonAlert };
@@ -16,7 +17,7 @@ export function StandingLine({ standing }: { readonly standing: Standing }) {
         {standing.kind === 'open'
           ? t('proof.standing.open')
           : t(`proof.standing.${standing.kind}`, {
-              name: standing.approval.name,
+              name: visible(standing.approval.name),
               at: momentWords(standing.approval.at),
             })}
       </span>

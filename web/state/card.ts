@@ -1,3 +1,5 @@
+import { beginningOf } from '../../geometry/sentences/shorten.ts';
+
 /** A small drawing of a plate: SVG path data in a box from -100 to 100, y down, filled even-odd. */
 export interface CardPicture {
   readonly path: string;
@@ -30,7 +32,7 @@ export function cardOf(value: unknown, id: string): Card {
   const picture = pictureOf(raw['picture']);
   return {
     id,
-    title: typeof title === 'string' ? title.slice(0, 120) : '',
+    title: typeof title === 'string' ? beginningOf(title, 120) : '',
     changedMs: isTime(changedMs) ? changedMs : 0,
     revision: typeof revision === 'number' && Number.isInteger(revision) ? revision : 0,
     ...(isTime(binnedMs) ? { binnedMs } : {}),

@@ -1,5 +1,5 @@
 import type { Finding } from '../../findings.ts';
-import { shortText } from '../../layout/short-text.ts';
+import { shortText } from '../../sentences/shorten.ts';
 import { type Lettering, remark } from './lettering.ts';
 
 /** Zero width space, joiners, marks of direction, soft hyphen, byte order mark: \p{Cf}, but for tags of emoji flags. */

@@ -1,5 +1,5 @@
 import type { Finding } from '../../findings.ts';
-import { shortText } from '../../layout/short-text.ts';
+import { shortText } from '../../sentences/shorten.ts';
 import { type Lettering, remark } from './lettering.ts';
 
 /** After a figure a straight stroke means feet, inches or minutes. */

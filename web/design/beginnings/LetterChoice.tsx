@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import { isText } from '../../../geometry/design/kinds.ts';
 import type { DesignElement } from '../../../geometry/design/schema.ts';
+import { beginningOf } from '../../../geometry/sentences/shorten.ts';
 import { useAct, useDesign } from '../../page/page-context.ts';
 import { giveAnswer } from './answer.ts';
 import type { Letters, LettersQuestion } from './question.ts';
@@ -43,6 +44,6 @@ export function LetterChoice({ question, answer }: { readonly question: LettersQ
 function Sample({ offer, elements }: { readonly offer: Letters; readonly elements: readonly DesignElement[] }) {
   const face = Object.values(offer.faces)[0];
   const said = elements.map((e) => (isText(e) && offer.faces[e.id] === face ? e.text : '')).join('');
-  const text = said.replace(/\s/g, '').slice(0, 3);
+  const text = beginningOf(said.replace(/\s/g, ''), 3);
   return face === undefined ? null : <FaceSample id={face} source={face} text={text === '' ? 'Abc' : text} />;
 }

@@ -6,7 +6,7 @@ import { useAct } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
 import { t } from '../../words/t.ts';
 import css from './ApprovedNote.module.css';
-import { momentWords } from '../state/now.ts';
+import { momentWords } from '../../words/say/moment-words.ts';
 import { SendBack } from './SendBack.tsx';
 
 interface ApprovedNoteProps {

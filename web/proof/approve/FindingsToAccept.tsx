@@ -1,3 +1,4 @@
+import { visible } from '../../../geometry/design/visible.ts';
 import { useId, useState } from 'react';
 import { acceptedOf, isAccepted, mayBeAccepted } from '../../../geometry/approval/acceptances.ts';
 import type { Acceptance } from '../../../geometry/design/schema.ts';
@@ -10,7 +11,8 @@ import { VerdictMark } from '../../ui/VerdictMark.tsx';
 import { t } from '../../words/t.ts';
 import css from './FindingsToAccept.module.css';
 import { gatherFindings, type Gathered } from '../state/gather-findings.ts';
-import { momentNow, momentWords } from '../state/now.ts';
+import { momentNow } from '../state/now.ts';
+import { momentWords } from '../../words/say/moment-words.ts';
 import type { PlannedDesign } from '../state/planned-design.ts';
 
 interface FindingsToAcceptProps {
@@ -59,7 +61,9 @@ function FindingRow({ gathered: { finding, on }, accepted }: FindingRowProps) {
           {on.map(({ name }) => name).join(', ')}: {findingWords(finding, unit)}
         </p>
         {accepted && (
-          <p className={css.accepted}>{t('proof.findings.by', { who: accepted.who, at: momentWords(accepted.at) })}</p>
+          <p className={css.accepted}>
+            {t('proof.findings.by', { who: visible(accepted.who), at: momentWords(accepted.at) })}
+          </p>
         )}
       </div>
     </li>

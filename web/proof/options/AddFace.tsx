@@ -1,6 +1,7 @@
 import { FACES } from '../../../fonts/catalogue.ts';
 import type { OptionPart } from '../../../geometry/approval/options.ts';
 import { isText } from '../../../geometry/design/kinds.ts';
+import { beginningOf } from '../../../geometry/sentences/shorten.ts';
 import { useDesign } from '../../page/page-context.ts';
 import { FaceSample } from '../../page/FaceSample.tsx';
 import { faceSuits } from '../../words/say/record-words.ts';
@@ -16,7 +17,7 @@ interface AddFaceProps {
 export function AddFace({ onAdd }: AddFaceProps) {
   const design = useDesign();
   const texts = design.elements.filter(isText).filter(({ text }) => text.trim() !== '');
-  const sample = texts[0]?.text.trim().slice(0, 18) ?? t('look.sample');
+  const sample = beginningOf(texts[0]?.text.trim() ?? '', 18) || t('look.sample');
   if (texts.length === 0) return <p className={css.note}>{t('proof.add.noTexts')}</p>;
   const take = (id: string, name: string): void =>
     onAdd({ name, faces: Object.fromEntries(design.elements.filter(isText).map((e) => [e.id, id])) });

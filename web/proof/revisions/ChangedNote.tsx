@@ -1,3 +1,4 @@
+import { visible } from '../../../geometry/design/visible.ts';
 import { OctagonAlert } from 'lucide-react';
 import { useState } from 'react';
 import { whyNoRevision } from '../../../geometry/approval/revisions.ts';
@@ -8,7 +9,8 @@ import { Button } from '../../ui/Button.tsx';
 import { t } from '../../words/t.ts';
 import css from './ChangedNote.module.css';
 import { ComparedDesigns } from './ComparedDesigns.tsx';
-import { momentNow, momentWords } from '../state/now.ts';
+import { momentNow } from '../state/now.ts';
+import { momentWords } from '../../words/say/moment-words.ts';
 import type { ProofPart } from '../state/proof-store.ts';
 import { useFingerprint } from '../state/use-designs.ts';
 
@@ -35,7 +37,7 @@ export function ChangedNote({
           <h2 id="proof-changed">{t('proof.changed.title')}</h2>
           <p>
             {t('proof.changed.says', {
-              name: approval.name,
+              name: visible(approval.name),
               at: momentWords(approval.at),
               approved: approval.fingerprint.slice(0, 8),
               now: fingerprint.slice(0, 8),

@@ -1,3 +1,4 @@
+import { visible } from '../../../geometry/design/visible.ts';
 import { useState } from 'react';
 import { revisionDesign, whyNoRevision } from '../../../geometry/approval/revisions.ts';
 import { sameFingerprint } from '../../../geometry/approval/same-fingerprint.ts';
@@ -13,7 +14,8 @@ import { refusalWords } from '../../words/say/finding-words.ts';
 import { TextField } from '../../ui/TextField.tsx';
 import { t } from '../../words/t.ts';
 import { ComparedDesigns } from './ComparedDesigns.tsx';
-import { momentNow, momentWords } from '../state/now.ts';
+import { momentNow } from '../state/now.ts';
+import { momentWords } from '../../words/say/moment-words.ts';
 import css from './RevisionsPart.module.css';
 import { useFingerprint } from '../state/use-designs.ts';
 
@@ -93,14 +95,14 @@ function RevisionRow({ revision, isNow, onBack }: RevisionRowProps) {
       <div className={css.facts}>
         <h3>
           <span className="sr-only">{t('proof.revisions.letter', { letter })} </span>
-          {why || (approval ? t('proof.approved.by', { name: approval.name }) : t('proof.revisions.noNote'))}
+          {why || (approval ? t('proof.approved.by', { name: visible(approval.name) }) : t('proof.revisions.noNote'))}
         </h3>
         <p className={css.when}>
           {momentWords(at)} · <span className={css.print}>{fingerprint.slice(0, 8)}</span>
         </p>
         {approval && why !== '' && (
           <p className={css.approved}>
-            {t('proof.standing.approved', { name: approval.name, at: momentWords(approval.at) })}
+            {t('proof.standing.approved', { name: visible(approval.name), at: momentWords(approval.at) })}
           </p>
         )}
       </div>

@@ -1,3 +1,4 @@
+import { beginningOf } from '../../../geometry/sentences/shorten.ts';
 import type { Shelf } from './shelf.ts';
 
 /** What of earlier versions' store is asked: idb-keyval's functions in the page, a fake in tests. */
@@ -39,7 +40,7 @@ export async function takeOverOld(old: OldKeep, shelf: Shelf, nowMs: number): Pr
 function titleIn(text: string): string {
   try {
     const { title } = JSON.parse(text) as { title?: unknown };
-    return typeof title === 'string' ? title.slice(0, 120) : '';
+    return typeof title === 'string' ? beginningOf(title, 120) : '';
   } catch {
     return '';
   }

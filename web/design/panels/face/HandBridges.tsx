@@ -1,6 +1,7 @@
 import { isText } from '../../../../geometry/design/kinds.ts';
 import { Undo2 } from 'lucide-react';
 import type { BridgeEdit } from '../../../../geometry/design/schema.ts';
+import { shortText } from '../../../../geometry/sentences/shorten.ts';
 import { forgetEdits } from '../../../state/actions/bridges/forget-edits.ts';
 import { forgetEditsOn } from '../../../state/actions/bridges/forget-edits-on.ts';
 import { countedEdits } from '../../../state/actions/elements/former-place.ts';
@@ -23,7 +24,7 @@ export function HandBridges() {
   }
   const textOf = (id: string): string => {
     const element = design.elements.find((e) => e.id === id);
-    return element === undefined || !isText(element) ? '' : element.text.trim().slice(0, 24);
+    return element === undefined || !isText(element) ? '' : shortText(element.text);
   };
   const work = (bridgeKey?: string): void =>
     ui.getState().set({ view: 'plate', bridging: true, bridgeKey, addingBridge: false });

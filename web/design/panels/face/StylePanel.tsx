@@ -1,4 +1,5 @@
 import { isText } from '../../../../geometry/design/kinds.ts';
+import { beginningOf } from '../../../../geometry/sentences/shorten.ts';
 import { useState } from 'react';
 import { setFace } from '../../../state/actions/elements/set-face.ts';
 import { useAct, useDesign, usePage, useUi } from '../../../page/page-context.ts';
@@ -24,7 +25,7 @@ export function StylePanel() {
   const texts = fromRim(design).flatMap((e) => (isText(e) ? [e] : []));
   const chosen = everyText ? undefined : texts.find((t) => t.id === selectedId);
   const faces = new Set((chosen === undefined ? texts : [chosen]).map((t) => t.face));
-  const sample = (chosen ?? texts[0])?.text.trim().slice(0, 18);
+  const sample = beginningOf((chosen ?? texts[0])?.text.trim() ?? '', 18) || t('look.sample');
 
   function choose(id: string): void {
     setEveryText(id === ALL);
@@ -54,7 +55,7 @@ export function StylePanel() {
       )}
       <FacePicker
         faces={faces}
-        sample={sample === undefined || sample === '' ? t('look.sample') : sample}
+        sample={sample}
         elementId={chosen?.id}
         onPick={(face) => act((d) => setFace(d, face, chosen?.id))}
       />

@@ -1,5 +1,6 @@
 import type { Artwork, Design } from '../../../../geometry/design/schema.ts';
 import type { Extent } from '../../../../geometry/layout/placed.ts';
+import { beginningOf } from '../../../../geometry/sentences/shorten.ts';
 import type { Change } from '../../change.ts';
 import { freeId } from './free-id.ts';
 import { freePlace } from './free-place.ts';
@@ -23,7 +24,7 @@ export function addArtwork(
   radiusMm: number,
   inPlaceOf?: string,
 ): Change {
-  const name = drawing.name.slice(0, 120);
+  const name = beginningOf(drawing.name, 120);
   const old = design.elements.find((e) => e.id === inPlaceOf);
   if (old && (old.kind === 'motif' || old.kind === 'artwork')) {
     const { x, y, size, turnDeg, around } = old;

@@ -1,5 +1,5 @@
 import type { Approval, Design } from '../design/schema.ts';
-import { refusedHere } from '../sentences/say-approval.ts';
+import { APPROVAL_EN } from '../sentences/approval-en.ts';
 import type { Refused } from '../sentences/wording.ts';
 import { keepAnew, keptAs, whyNoLetter } from './revisions.ts';
 import { sameFingerprint } from './same-fingerprint.ts';
@@ -11,7 +11,7 @@ export type Approving = Approval;
 
 /** Why this cannot be approved, with what to do; undefined when it can. */
 export function whyNoApproval(design: Design, asked: Pick<Approving, 'name' | 'fingerprint'>): Refused | undefined {
-  if (tidied(asked.name) === '') return refusedHere('approving.noName');
+  if (tidied(asked.name) === '') return APPROVAL_EN.refused('approving.noName');
   return toBeMarked(design, asked) ? undefined : whyNoLetter(design);
 }
 

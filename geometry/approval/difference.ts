@@ -1,4 +1,5 @@
-import { saidHere, sayHere, type ApprovalKey } from '../sentences/say-approval.ts';
+import { APPROVAL_EN } from '../sentences/approval-en.ts';
+import type { KeyOf } from '../sentences/make-say.ts';
 import type { Amount, Wording, WordValues } from '../sentences/wording.ts';
 
 /** What a difference is about: what changed stands together by it, in this order. */
@@ -19,7 +20,7 @@ export interface Difference {
   readonly words: Wording;
 }
 
-export type DifferenceKey = Extract<ApprovalKey, `differences.${string}`>;
+export type DifferenceKey = Extract<KeyOf<typeof APPROVAL_EN>, `differences.${string}`>;
 
 export function difference(
   group: DifferenceGroup,
@@ -27,7 +28,7 @@ export function difference(
   values: WordValues = {},
   about: Pick<Difference, 'elementId' | 'plateId'> = {},
 ): Difference {
-  return { group, code, ...about, ...saidHere(code, values) };
+  return { group, code, ...about, ...APPROVAL_EN.said(code, values) };
 }
 
 /** A number with as many decimals as show that it is none: a change that is small is not said to be 0. */
@@ -44,5 +45,5 @@ export function apart(before: number, after: number, unit?: 'mm'): { readonly be
 }
 
 export function asUsual(): Wording {
-  return sayHere('kinds.asUsual');
+  return APPROVAL_EN.say('kinds.asUsual');
 }

@@ -7,7 +7,7 @@ import { BUILT_IN } from '../stock/built-in-stock.ts';
 import { materialWords, processWords } from '../stock/record-key.ts';
 import { materialIn, processIn, type StockBook } from '../stock/stock-book.ts';
 import { inMm, named, say } from '../sentences/say.ts';
-import { sayHere } from '../sentences/say-approval.ts';
+import { APPROVAL_EN } from '../sentences/approval-en.ts';
 import type { WordValue } from '../sentences/wording.ts';
 import { apart, asUsual, difference, DIFFERENCE_GROUPS, shownAmount, type Difference } from './difference.ts';
 import { elementDifferences, groupOf, mannerWords } from './element-differences.ts';
@@ -90,7 +90,8 @@ function ofBridges(before: Design, after: Design, { both, gone, come }: Pairs<De
   const found: Difference[] = [];
   const [was, is] = [before.bridges, after.bridges];
   if (canonicalJson(was.width) !== canonicalJson(is.width)) {
-    const words = ({ width }: Design['bridges']) => (width === 'auto' ? sayHere('kinds.asStockAsks') : width.mm);
+    const words = ({ width }: Design['bridges']) =>
+      width === 'auto' ? APPROVAL_EN.say('kinds.asStockAsks') : width.mm;
     const values = unlike(words(was), words(is), 'mm');
     found.push(difference('bridges', 'differences.bridgeWidth', values));
   }
@@ -155,14 +156,14 @@ function diameters({ diameter: was }: PlateSpec, { diameter: is }: PlateSpec): {
     if ('share' in was && 'share' in is) {
       const { before, after } = apart(was.share * 100, is.share * 100);
       return {
-        before: sayHere('kinds.ofFitting', { percent: before }),
-        after: sayHere('kinds.ofFitting', { percent: after }),
+        before: APPROVAL_EN.say('kinds.ofFitting', { percent: before }),
+        after: APPROVAL_EN.say('kinds.ofFitting', { percent: after }),
       };
     }
   }
   const words = (d: PlateSpec['diameter']): WordValue => {
-    if (d === 'fit') return sayHere('kinds.asFits');
-    return 'mm' in d ? inMm(d.mm, 2) : sayHere('kinds.ofFitting', { percent: shownAmount(d.share * 100) });
+    if (d === 'fit') return APPROVAL_EN.say('kinds.asFits');
+    return 'mm' in d ? inMm(d.mm, 2) : APPROVAL_EN.say('kinds.ofFitting', { percent: shownAmount(d.share * 100) });
   };
   return { before: words(was), after: words(is) };
 }
@@ -219,7 +220,7 @@ function headWords({ head: { source } }: Design): WordValue {
     const barrel = barrelById(source.barrel);
     return barrel ? named(`barrels.${barrel.id}.name`, barrel.name) : named('', source.barrel);
   }
-  return sayHere('kinds.measured', { along: inMm(source.alongMm, 3), across: inMm(source.acrossMm, 3) });
+  return APPROVAL_EN.say('kinds.measured', { along: inMm(source.alongMm, 3), across: inMm(source.acrossMm, 3) });
 }
 
 /** Two values of which either may be words: numbers with as many decimals as tell them apart. */

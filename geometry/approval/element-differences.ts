@@ -1,7 +1,7 @@
 import { canonicalJson } from '../design/canonical-json.ts';
 import { isText } from '../design/kinds.ts';
 import type { Artwork, Border, DesignElement, Motif, RingText, TextElement } from '../design/schema.ts';
-import { sayHere } from '../sentences/say-approval.ts';
+import { APPROVAL_EN } from '../sentences/approval-en.ts';
 import type { Wording, WordValues } from '../sentences/wording.ts';
 import { apart, difference, shownAmount, type Difference, type DifferenceKey } from './difference.ts';
 import { elementName } from './name-element.ts';
@@ -55,13 +55,13 @@ export function groupOf(element: DesignElement): 'lettering' | 'drawings' {
 export function mannerWords(manner: DesignElement['manner']): Wording {
   switch (manner) {
     case undefined:
-      return sayHere('kinds.likeDesign');
+      return APPROVAL_EN.say('kinds.likeDesign');
     case 'hidden':
-      return sayHere('kinds.hidden');
+      return APPROVAL_EN.say('kinds.hidden');
     case 'upright':
-      return sayHere('kinds.upright');
+      return APPROVAL_EN.say('kinds.upright');
     case 'band':
-      return sayHere('kinds.band');
+      return APPROVAL_EN.say('kinds.band');
   }
 }
 
@@ -105,7 +105,8 @@ function sayBorder(before: Border, after: Border, say: Say): void {
     say('differences.became', { before: elementName(before), after: elementName(after) });
   }
   if (before.count !== after.count) {
-    const words = (count: Border['count']) => (count === 'auto' ? sayHere('kinds.asManyAsSuit') : shownAmount(count));
+    const words = (count: Border['count']) =>
+      count === 'auto' ? APPROVAL_EN.say('kinds.asManyAsSuit') : shownAmount(count);
     say('differences.pieces', { before: words(before.count), after: words(after.count) });
   }
   sayBand(before, after, say);

@@ -1,7 +1,7 @@
 import type { DesignElement } from '../design/schema.ts';
 import { MOTIF_LABELS } from '../motifs/labels.ts';
 import { motifWords, say } from '../sentences/say.ts';
-import { sayHere } from '../sentences/say-approval.ts';
+import { APPROVAL_EN } from '../sentences/approval-en.ts';
 import { shortText } from '../sentences/shorten.ts';
 import type { Wording } from '../sentences/wording.ts';
 
@@ -17,7 +17,7 @@ export function elementName(element: DesignElement): Wording {
     case 'ringText':
     case 'lineText':
       return element.text.trim() === ''
-        ? sayHere('kinds.emptyText')
+        ? APPROVAL_EN.say('kinds.emptyText')
         : say('names.text', { text: shortText(element.text) });
   }
 }

@@ -2,7 +2,7 @@ import { canonicalJson } from '../design/canonical-json.ts';
 import { isText } from '../design/kinds.ts';
 import { MOST_OPTIONS } from '../design/limits.ts';
 import type { Design, DesignOption } from '../design/schema.ts';
-import { refusedHere } from '../sentences/say-approval.ts';
+import { APPROVAL_EN } from '../sentences/approval-en.ts';
 import type { Refused } from '../sentences/wording.ts';
 
 /** The design as it stands, among its options. No option may be called so. */
@@ -44,7 +44,7 @@ export function chooseOption(design: Design, id: string, formerName = ''): Desig
 /** Why no further option can be added, with what to do. */
 export function whyNoOption(design: Design): Refused | undefined {
   const many = (design.options ?? []).length >= MOST_OPTIONS;
-  return many ? refusedHere('approving.manyOptions', { most: MOST_OPTIONS }) : undefined;
+  return many ? APPROVAL_EN.refused('approving.manyOptions', { most: MOST_OPTIONS }) : undefined;
 }
 
 /** One option more, last; unchanged where there are as many as there may be. */

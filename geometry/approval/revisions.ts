@@ -1,6 +1,6 @@
 import { MOST_REVISIONS } from '../design/limits.ts';
 import type { Approval, Design, Revision } from '../design/schema.ts';
-import { refusedHere } from '../sentences/say-approval.ts';
+import { APPROVAL_EN } from '../sentences/approval-en.ts';
 import type { Refused } from '../sentences/wording.ts';
 import { sameSnapshot, snapshotOf, withSnapshot } from './snapshot.ts';
 
@@ -29,9 +29,10 @@ export function whyNoRevision(design: Design): Refused | undefined {
 /** Why there is no further letter for it, kept already or not. */
 export function whyNoLetter(design: Design): Refused | undefined {
   const revisions = design.revisions ?? [];
-  if (nextLetter(revisions) === undefined || revisions.length >= MOST_REVISIONS) return refusedHere('revisions.full');
+  if (nextLetter(revisions) === undefined || revisions.length >= MOST_REVISIONS)
+    return APPROVAL_EN.refused('revisions.full');
   const length = JSON.stringify(revisions).length + JSON.stringify(snapshotOf(design)).length;
-  return length > LONGEST_REVISIONS ? refusedHere('revisions.large') : undefined;
+  return length > LONGEST_REVISIONS ? APPROVAL_EN.refused('revisions.large') : undefined;
 }
 
 /**

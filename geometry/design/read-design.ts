@@ -1,4 +1,5 @@
-import { refusedText, type DocumentKey } from '../sentences/say-document.ts';
+import { DOCUMENT_EN } from '../sentences/document-en.ts';
+import type { KeyOf } from '../sentences/make-say.ts';
 import type { Refused } from '../sentences/wording.ts';
 import { bringUpToDate } from './versions/bring-up-to-date.ts';
 import { problemFor } from './say-where.ts';
@@ -15,29 +16,29 @@ export const LONGEST_DESIGN_TEXT = 16_000_000;
  * or one sentence that says what is wrong, where, and what to do. Nothing is repaired in silence.
  */
 export function readDesign(text: string): { design: Design } | Refused {
-  if (text.length > LONGEST_DESIGN_TEXT) return refusedText('document.largeFile');
+  if (text.length > LONGEST_DESIGN_TEXT) return DOCUMENT_EN.refused('document.largeFile');
   const raw = text.startsWith('\uFEFF') ? text.slice(1) : text;
-  if (raw.trim() === '') return refusedText('document.emptyFile');
+  if (raw.trim() === '') return DOCUMENT_EN.refused('document.emptyFile');
 
   let value: unknown;
   try {
     value = JSON.parse(raw);
   } catch {
-    return refusedText(endsEarly(raw) ? 'document.cutShort' : 'document.unreadable');
+    return DOCUMENT_EN.refused(endsEarly(raw) ? 'document.cutShort' : 'document.unreadable');
   }
-  if (!isRecord(value) || value['format'] !== DESIGN_FORMAT) return refusedText('document.notDesign');
-  if (hidesPrototype(value)) return refusedText('document.hidden');
+  if (!isRecord(value) || value['format'] !== DESIGN_FORMAT) return DOCUMENT_EN.refused('document.notDesign');
+  if (hidesPrototype(value)) return DOCUMENT_EN.refused('document.hidden');
 
   const version = value['version'];
-  if (typeof version !== 'number' || !Number.isInteger(version)) return refusedText('document.noVersion');
-  if (version > DESIGN_VERSION) return refusedText('document.newer', { version, newest: DESIGN_VERSION });
+  if (typeof version !== 'number' || !Number.isInteger(version)) return DOCUMENT_EN.refused('document.noVersion');
+  if (version > DESIGN_VERSION) return DOCUMENT_EN.refused('document.newer', { version, newest: DESIGN_VERSION });
   const current = bringUpToDate(value, DESIGN_VERSION, VERSION_STEPS);
   if ('problem' in current) return current;
 
   const parsed = designSchema.safeParse(current.upToDate);
   if (!parsed.success) {
     const issue = parsed.error.issues[0];
-    return issue ? problemFor(issue, current.upToDate) : refusedText('document.incomplete');
+    return issue ? problemFor(issue, current.upToDate) : DOCUMENT_EN.refused('document.incomplete');
   }
   const { elements, plates, ownFaces } = parsed.data;
   const twice =
@@ -75,10 +76,10 @@ function hidesPrototype(root: unknown): boolean {
   return false;
 }
 
-function idTwice(members: readonly { readonly id: string }[], key: DocumentKey): Refused | undefined {
+function idTwice(members: readonly { readonly id: string }[], key: KeyOf<typeof DOCUMENT_EN>): Refused | undefined {
   const seen = new Set<string>();
   for (const { id } of members) {
-    if (seen.has(id)) return refusedText(key, { id: visible(id) });
+    if (seen.has(id)) return DOCUMENT_EN.refused(key, { id: visible(id) });
     seen.add(id);
   }
   return undefined;

@@ -1,5 +1,6 @@
 import type { core } from 'zod/mini';
-import { namedPart, refusedText, sayPart, type DocumentKey } from '../sentences/say-document.ts';
+import { DOCUMENT_EN } from '../sentences/document-en.ts';
+import type { KeyOf } from '../sentences/make-say.ts';
 import { beginningOf, shorten } from '../sentences/shorten.ts';
 import type { Refused, Wording } from '../sentences/wording.ts';
 import { visible } from './visible.ts';
@@ -15,8 +16,8 @@ export function problemFor(issue: Issue, raw: unknown): Refused {
   const { path, complaint } = faultOf(issue, raw);
   const where = wordsForPath(path, raw);
   return where === undefined
-    ? refusedText('document.wrong', { complaint })
-    : refusedText('document.wrongAt', { where, complaint });
+    ? DOCUMENT_EN.refused('document.wrong', { complaint })
+    : DOCUMENT_EN.refused('document.wrongAt', { where, complaint });
 }
 
 /** Where in any document of ours a part fails its schema, and what is wrong with it: `is missing`. */
@@ -44,39 +45,42 @@ function complaintOf(issue: Issue, value: unknown): Wording {
   switch (issue.code) {
     case 'unrecognized_keys': {
       const names = issue.keys.slice(0, 3).map((k) => `"${visible(k)}"`);
-      return sayPart(issue.keys.length > 1 ? 'document.strangeParts' : 'document.strangePart', {
+      return DOCUMENT_EN.say(issue.keys.length > 1 ? 'document.strangeParts' : 'document.strangePart', {
         names: names.join(', '),
       });
     }
     case 'invalid_type':
-      return sayPart(value === undefined ? 'document.missing' : wanted(issue.expected));
+      return DOCUMENT_EN.say(value === undefined ? 'document.missing' : wanted(issue.expected));
     case 'too_small': {
       const least = Number(issue.minimum);
       if (issue.origin === 'string')
-        return least === 1 ? sayPart('document.empty') : sayPart('document.shorter', { least });
-      if (issue.origin === 'array') return sayPart('document.fewest', { least });
-      return sayPart('document.below', { value: quote(value), least });
+        return least === 1 ? DOCUMENT_EN.say('document.empty') : DOCUMENT_EN.say('document.shorter', { least });
+      if (issue.origin === 'array') return DOCUMENT_EN.say('document.fewest', { least });
+      return DOCUMENT_EN.say('document.below', { value: quote(value), least });
     }
     case 'too_big': {
       const most = Number(issue.maximum);
       if (issue.origin === 'string') {
         return typeof value === 'string'
-          ? sayPart('document.tooLongBy', { length: value.length, most })
-          : sayPart('document.tooLong', { most });
+          ? DOCUMENT_EN.say('document.tooLongBy', { length: value.length, most })
+          : DOCUMENT_EN.say('document.tooLong', { most });
       }
-      if (issue.origin === 'array') return sayPart('document.most', { most });
-      return sayPart('document.above', { value: quote(value), most });
+      if (issue.origin === 'array') return DOCUMENT_EN.say('document.most', { most });
+      return DOCUMENT_EN.say('document.above', { value: quote(value), most });
     }
     case 'invalid_value': {
       const known = issue.values.map((v) => `"${String(v)}"`);
       const [first = '', ...others] = known;
-      const either = others.reduce<string | Wording>((one, other) => sayPart('document.or', { one, other }), first);
-      return sayPart('document.oneOf', { value: quote(value), known: either });
+      const either = others.reduce<string | Wording>(
+        (one, other) => DOCUMENT_EN.say('document.or', { one, other }),
+        first,
+      );
+      return DOCUMENT_EN.say('document.oneOf', { value: quote(value), known: either });
     }
     default:
       return value === undefined
-        ? sayPart('document.missing')
-        : sayPart('document.formUnknown', { value: quote(value) });
+        ? DOCUMENT_EN.say('document.missing')
+        : DOCUMENT_EN.say('document.formUnknown', { value: quote(value) });
   }
 }
 
@@ -84,18 +88,18 @@ function complaintOf(issue: Issue, value: unknown): Wording {
 function wordsForPath(path: Path, raw: unknown): Wording | undefined {
   let words: Wording | undefined;
   const within = (part: Wording): Wording =>
-    words === undefined ? part : sayPart('document.partOf', { part, whole: words });
+    words === undefined ? part : DOCUMENT_EN.say('document.partOf', { part, whole: words });
   for (let i = 0; i < path.length; i++) {
     const key = path[i];
     const next = path[i + 1];
     if (typeof key === 'string' && Object.hasOwn(MEMBERS, key) && typeof next === 'number') {
-      const member = sayPart(MEMBERS[key as keyof typeof MEMBERS], { number: next + 1 });
+      const member = DOCUMENT_EN.say(MEMBERS[key as keyof typeof MEMBERS], { number: next + 1 });
       words = within(identified(member, valueAt(raw, path.slice(0, i + 2))));
       i++;
     } else if (typeof key === 'string' && key !== 'source') {
-      words = within(namedPart(key) ?? sayPart('document.otherPart', { name: visible(key) }));
+      words = within(namePart(key));
     } else if (typeof key === 'number') {
-      words = within(sayPart('document.member', { number: key + 1 }));
+      words = within(DOCUMENT_EN.say('document.member', { number: key + 1 }));
     }
   }
   return words;
@@ -106,7 +110,7 @@ function identified(what: Wording, member: unknown): Wording {
   if (typeof member !== 'object' || member === null) return what;
   const id = (member as Record<string, unknown>)['id'];
   return typeof id === 'string' && id !== '' && id.length <= 60
-    ? sayPart('document.identified', { what, id: visible(id) })
+    ? DOCUMENT_EN.say('document.identified', { what, id: visible(id) })
     : what;
 }
 
@@ -123,10 +127,17 @@ function quote(value: unknown): string {
   return shorten(visible(beginningOf(JSON.stringify(value) ?? 'missing', 60)), 40, '...');
 }
 
-function wanted(expected: string): DocumentKey {
+function wanted(expected: string): KeyOf<typeof DOCUMENT_EN> {
   if (expected === 'string') return 'document.wantsText';
   if (expected === 'number') return 'document.wantsNumber';
   if (expected === 'int') return 'document.wantsWhole';
   if (expected === 'array') return 'document.wantsList';
   return 'document.wantsGroup';
+}
+
+/** What a person would call a part of a design. */
+function namePart(key: string): Wording {
+  return Object.hasOwn(DOCUMENT_EN.table.parts, key)
+    ? DOCUMENT_EN.say(`parts.${key as keyof typeof DOCUMENT_EN.table.parts}`)
+    : DOCUMENT_EN.say('document.otherPart', { name: visible(key) });
 }

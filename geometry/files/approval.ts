@@ -1,6 +1,6 @@
 import { standingOf } from '../approval/standing.ts';
 import type { Design } from '../design/schema.ts';
-import { sayOnPaper } from '../sentences/say-paper.ts';
+import { PAPER_EN } from '../sentences/paper-en.ts';
 import type { Wording } from '../sentences/wording.ts';
 import { oneLine } from './plain-text.ts';
 
@@ -15,20 +15,20 @@ export function approvalWords(
 ): { readonly kind: 'open' | 'approved' | 'changed'; readonly words: Wording; readonly loud: boolean } {
   const standing = standingOf(design, fingerprint);
   const { kind } = standing;
-  if (kind === 'open') return { kind, words: sayOnPaper('paper.notApproved'), loud: false };
+  if (kind === 'open') return { kind, words: PAPER_EN.say('paper.notApproved'), loud: false };
   const { name, at, fingerprint: approved } = standing.approval;
   const person = oneLine(name, 60);
   const moment = at ? `, ${oneLine(at, 40)}` : '';
-  const who = person === '' ? sayOnPaper('paper.someone') : `${person}${moment}`;
+  const who = person === '' ? PAPER_EN.say('paper.someone') : `${person}${moment}`;
   if (kind === 'approved') {
     const { letter } = standing;
     const words = letter
-      ? sayOnPaper('paper.approvedLetter', { who, letter })
-      : sayOnPaper('paper.approvedBy', { who });
+      ? PAPER_EN.say('paper.approvedLetter', { who, letter })
+      : PAPER_EN.say('paper.approvedBy', { who });
     return { kind, words, loud: false };
   }
   const other = oneLine(approved, 8) || '–';
-  return { kind, words: sayOnPaper('paper.notThis', { who, approved: other, now: fingerprint }), loud: true };
+  return { kind, words: PAPER_EN.say('paper.notThis', { who, approved: other, now: fingerprint }), loud: true };
 }
 
 /** The same in English; what is loud in capitals at first. */

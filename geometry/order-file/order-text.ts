@@ -4,7 +4,7 @@ import type { Design } from '../design/schema.ts';
 import { oneLine } from '../files/plain-text.ts';
 import { materialIn, processIn, type StockBook } from '../stock/stock-book.ts';
 import { inMm, named } from '../sentences/say.ts';
-import { sayOfOrder } from '../sentences/say-order.ts';
+import { ORDER_EN } from '../sentences/order-en.ts';
 import type { Wording } from '../sentences/wording.ts';
 
 export interface OrderTextAsked {
@@ -27,28 +27,28 @@ export function orderText(asked: OrderTextAsked, speak: (words: Wording) => stri
   const { order, stock } = design;
   const [material, process] = [materialIn(book, stock.material), processIn(book, stock.process)];
   const lines: (Wording | string | undefined)[] = [
-    sayOfOrder('orderText.title', { title: oneLine(design.title, 120) }),
+    ORDER_EN.say('orderText.title', { title: oneLine(design.title, 120) }),
     said('orderText.who', 'who', order.who),
     said('orderText.reference', 'reference', order.reference),
     said('orderText.neededBy', 'day', order.neededBy),
     '',
-    sayOfOrder('orderText.plates'),
+    ORDER_EN.say('orderText.plates'),
     ...design.plates.flatMap(({ id, name, quantity }) => {
       const made = plates.find(({ plateId }) => plateId === id);
       if (!made) return [];
-      return [sayOfOrder('orderText.plate', { quantity, name: oneLine(name, 60), diameter: inMm(made.diameterMm) })];
+      return [ORDER_EN.say('orderText.plate', { quantity, name: oneLine(name, 60), diameter: inMm(made.diameterMm) })];
     }),
-    sayOfOrder('orderText.material', {
+    ORDER_EN.say('orderText.material', {
       material: named(`materials.${stock.material}.name`, material?.name ?? stock.material),
       thickness: inMm(stock.thicknessMm, 2),
       process: named(`processes.${stock.process}.name`, process?.name ?? stock.process),
     }),
     '',
-    sayOfOrder('orderText.letters'),
+    ORDER_EN.say('orderText.letters'),
     ...design.elements.flatMap((e) => (isText(e) ? [`“${oneLine(e.text, 200)}”`] : [])),
     '',
-    price === undefined ? undefined : sayOfOrder('orderText.price', { price }),
-    sayOfOrder('orderText.fingerprint', { fingerprint: fingerprint.slice(0, 8) }),
+    price === undefined ? undefined : ORDER_EN.say('orderText.price', { price }),
+    ORDER_EN.say('orderText.fingerprint', { fingerprint: fingerprint.slice(0, 8) }),
     approvalLine(design, fingerprint),
     said('orderText.notes', 'notes', order.notes),
   ];
@@ -62,17 +62,19 @@ function said(
   typed: string,
 ): Wording | undefined {
   const line = oneLine(typed, 400);
-  return line === '' ? undefined : sayOfOrder(key, { [name]: line });
+  return line === '' ? undefined : ORDER_EN.say(key, { [name]: line });
 }
 
 /** Loud where what was approved is something else. */
 function approvalLine(design: Design, fingerprint: string): Wording {
   const standing = standingOf(design, fingerprint);
-  if (standing.kind === 'open') return sayOfOrder('orderText.notApproved');
+  if (standing.kind === 'open') return ORDER_EN.say('orderText.notApproved');
   const { approval } = standing;
   const [name, at] = [oneLine(approval.name, 60), oneLine(approval.at, 40)];
   if (standing.kind === 'changed') {
-    return sayOfOrder('orderText.approvedOther', { name, approved: oneLine(approval.fingerprint, 8) });
+    return ORDER_EN.say('orderText.approvedOther', { name, approved: oneLine(approval.fingerprint, 8) });
   }
-  return at === '' ? sayOfOrder('orderText.approvedPlain', { name }) : sayOfOrder('orderText.approved', { name, at });
+  return at === ''
+    ? ORDER_EN.say('orderText.approvedPlain', { name })
+    : ORDER_EN.say('orderText.approved', { name, at });
 }

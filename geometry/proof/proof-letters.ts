@@ -5,7 +5,7 @@ import type { PaperWords } from '../files/paper/paper-words.ts';
 import { INK, type TextStyle } from '../files/paper/sheet-page.ts';
 import type { PlannedPlate } from '../files/paper/sheet-drawing.ts';
 import { isDay, weekdayOf } from '../sentences/calendar.ts';
-import { capitalised } from '../sentences/say.ts';
+import { capitalised } from '../sentences/make-say.ts';
 import { findDates } from '../sentences/find-dates.ts';
 import { type Flow, TYPE } from './flow.ts';
 

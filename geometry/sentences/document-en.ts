@@ -1,8 +1,10 @@
+import { makeSay } from './make-say.ts';
+
 /**
  * What the kernel says of a design's text that cannot be read, in English, and what the parts of a design are called.
  * A table of its own, so that it comes along only where designs are read.
  */
-export const DOCUMENT_EN = {
+export const DOCUMENT_EN = makeSay({
   document: {
     above: 'is {{value}}, above the most allowed, {{most}}',
     below: 'is {{value}}, below the least allowed, {{least}}',
@@ -100,4 +102,4 @@ export const DOCUMENT_EN = {
     who: 'the customer',
     width: 'the width',
   },
-} as const;
+});

@@ -1,5 +1,5 @@
 /**
- * Why a material and a process do not meet, in English: a part of the one table in said-en.ts, apart because every
+ * Why a material and a process do not meet, in English: a part of the one table in plate-en.ts, apart because every
  * stock book is made with it.
  */
 export const REASONS_EN = {

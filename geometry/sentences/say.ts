@@ -1,44 +1,15 @@
-import { SAID_EN } from './said-en.ts';
-import type { Amount, Refused, Wording, WordValue, WordValues } from './wording.ts';
+import { type KeyOf } from './make-say.ts';
+import { PLATE_EN } from './plate-en.ts';
+import type { Amount, Wording, WordValues } from './wording.ts';
 
-type Table = typeof SAID_EN;
-/** Templates by part and name. */
-type Templates = Readonly<Record<string, Readonly<Record<string, string>>>>;
-export type KeyOf<T extends Templates> = { [P in keyof T & string]: `${P}.${keyof T[P] & string}` }[keyof T & string];
-export type SaidKey = KeyOf<Table>;
+export type SaidKey = KeyOf<typeof PLATE_EN>;
 export type MendKey = Extract<SaidKey, `mends.${string}`>;
-export type ReasonKey = keyof Table['reasons'];
+export type ReasonKey = keyof (typeof PLATE_EN)['table']['reasons'];
 
-/** One sentence, name or label of the table, filled. */
-export function say(key: SaidKey, values: WordValues = {}): Wording {
-  return sayFrom(SAID_EN, key, values);
-}
+/** What is said of a plate, the table that is always there. */
+export const { say, said, refused } = PLATE_EN;
 
-/** The same out of another table. */
-export function sayFrom(table: Templates, key: string, values: WordValues): Wording {
-  const [part = '', name = ''] = key.split('.');
-  return { key, values, english: fill(table[part]?.[name] ?? key, values) };
-}
-
-/** A sentence for a finding: in English, and as what other languages need. It begins with a capital. */
-export function said(key: SaidKey, values: WordValues = {}): { readonly sentence: string; readonly words: Wording } {
-  return saidAs(say(key, values));
-}
-
-export function saidAs(words: Wording): { readonly sentence: string; readonly words: Wording } {
-  return { sentence: capitalised(words.english), words };
-}
-
-/** Why something could not be read, likewise. */
-export function refused(key: SaidKey, values: WordValues = {}): Refused {
-  return refusedAs(say(key, values));
-}
-
-export function refusedAs(words: Wording): Refused {
-  return { problem: capitalised(words.english), words };
-}
-
-/** The label of a mend, likewise. */
+/** The label of a mend. */
 export function labelled(key: MendKey, values: WordValues = {}): { readonly label: string; readonly words: Wording } {
   const words = say(key, values);
   return { label: words.english, words };
@@ -86,27 +57,4 @@ export function motifWords(label: string): Wording {
 /** Several names, at most three of them spelled out. */
 export function listed(names: readonly Wording[]): Wording | readonly Wording[] {
   return names.length > 3 ? say('names.andOthers', { names: names.slice(0, 3) }) : names;
-}
-
-export function capitalised(sentence: string): string {
-  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
-}
-
-function fill(template: string, values: WordValues): string {
-  return template.replace(/\{\{(\w+)\}\}/g, (whole, name: string) => {
-    const value = values[name];
-    return value === undefined ? whole : inEnglish(value);
-  });
-}
-
-function inEnglish(value: WordValue): string {
-  if (typeof value === 'string') return value;
-  if (typeof value === 'number') return String(value);
-  if (isList(value)) return value.map((v) => v.english).join(', ');
-  if ('english' in value) return value.english;
-  return `${Number(value.amount.toFixed(value.decimals))}${value.unit === undefined ? '' : ` ${value.unit}`}`;
-}
-
-function isList(value: Amount | Wording | readonly Wording[]): value is readonly Wording[] {
-  return Array.isArray(value);
 }

@@ -1,4 +1,5 @@
-import type { Wording, WordValue } from './wording.ts';
+import { fillGaps, type Voice } from './fill.ts';
+import type { Wording } from './wording.ts';
 import { type Tongue, writtenNumber } from './written-number.ts';
 
 /** Says a wording in one language, as its table has it: a sentence of a finding is yet to begin with a capital. */
@@ -12,15 +13,15 @@ export const speakEnglish: Speak = (words) => words.english;
  * What the book lacks is said in English. The same words give the same text on every machine.
  */
 export function speakFrom(book: object, language: Tongue): Speak {
-  const say = (words: Wording): string => {
-    const template = templateOf(book, words.key);
-    if (template === undefined) return words.english;
-    return template.replace(/\{\{(\w+)\}\}/g, (whole, name: string) => {
-      const value = words.values[name];
-      return value === undefined ? whole : valueText(value, say, language);
-    });
+  const voice: Voice = {
+    words: ({ key, values, english }) => {
+      const template = templateOf(book, key);
+      return template === undefined ? english : fillGaps(template, values, voice);
+    },
+    number: (value, decimals) => writtenNumber(value, decimals, language),
+    length: (mm, decimals) => `${writtenNumber(mm, decimals, language)} mm`,
   };
-  return say;
+  return voice.words;
 }
 
 function templateOf(book: object, key: string): string | undefined {
@@ -30,13 +31,4 @@ function templateOf(book: object, key: string): string | undefined {
     at = (at as Record<string, unknown>)[name];
   }
   return typeof at === 'string' ? at : undefined;
-}
-
-function valueText(value: WordValue, say: Speak, language: Tongue): string {
-  if (typeof value === 'string') return value;
-  if (typeof value === 'number') return writtenNumber(value, 3, language);
-  if ('key' in value) return say(value);
-  if (!('amount' in value)) return value.map(say).join(', ');
-  const number = writtenNumber(value.amount, value.decimals, language);
-  return value.unit === undefined ? number : `${number} ${value.unit}`;
 }

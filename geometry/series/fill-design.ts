@@ -3,7 +3,7 @@ import { LONGEST_TEXT, MOST_QUANTITY } from '../design/limits.ts';
 import { problemFor } from '../design/say-where.ts';
 import { designSchema, type Design } from '../design/schema.ts';
 import { visible } from '../design/visible.ts';
-import { refusedCut } from '../sentences/say-cut.ts';
+import { CUT_EN } from '../sentences/cut-en.ts';
 import type { Refused } from '../sentences/wording.ts';
 import { columnKey, type Row } from './read-rows.ts';
 
@@ -28,12 +28,12 @@ export interface Form {
  */
 export function fillDesign(design: Design, columns: readonly string[]): Form | Refused {
   const places = placesOf(design);
-  if (places.length === 0) return refusedCut('series.noPlaces');
+  if (places.length === 0) return CUT_EN.refused('series.noPlaces');
   const at = new Map(columns.map((name, i) => [columnKey(name), i]));
   const missing = places.find((place) => !at.has(columnKey(place)));
   if (missing !== undefined) {
     const named = columns.slice(0, MOST_NAMED).map(visible).join(', ');
-    return refusedCut('series.columnUnknown', { place: `{${visible(missing)}}`, columns: named });
+    return CUT_EN.refused('series.columnUnknown', { place: `{${visible(missing)}}`, columns: named });
   }
   const used = [...new Set(places.map(columnKey))];
   const quantity = QUANTITY_COLUMNS.find((name) => at.has(name) && !used.includes(name));
@@ -42,11 +42,11 @@ export function fillDesign(design: Design, columns: readonly string[]): Form | R
       if (row.fault) return row.fault;
       const cell = (name: string) => row.cells[at.get(columnKey(name)) ?? -1] ?? '';
       const empty = places.find((place) => cell(place) === '');
-      if (empty !== undefined) return refusedCut('series.columnEmpty', { column: visible(empty) });
+      if (empty !== undefined) return CUT_EN.refused('series.columnEmpty', { column: visible(empty) });
       const wanted = quantity === undefined ? '' : cell(quantity);
       if (wanted !== '' && !(/^\d{1,6}$/.test(wanted) && Number(wanted) >= 1 && Number(wanted) <= MOST_QUANTITY)) {
         const column = columns[at.get(quantity ?? '') ?? -1] ?? '';
-        return refusedCut('series.quantityWrong', {
+        return CUT_EN.refused('series.quantityWrong', {
           value: visible(wanted),
           column: visible(column),
           most: MOST_QUANTITY,

@@ -7,7 +7,7 @@
  */
 import Papa from 'papaparse';
 import { visible } from '../design/visible.ts';
-import { refusedCut } from '../sentences/say-cut.ts';
+import { CUT_EN } from '../sentences/cut-en.ts';
 import type { Refused } from '../sentences/wording.ts';
 import { decodeText } from './decode-text.ts';
 
@@ -29,20 +29,20 @@ export const MOST_ROWS = 10_000;
 const MOST_MB = 20;
 
 export function readRows(bytes: Uint8Array): Rows | Refused {
-  if (bytes.length > MOST_MB * 1e6) return refusedCut('series.large', { most: MOST_MB });
+  if (bytes.length > MOST_MB * 1e6) return CUT_EN.refused('series.large', { most: MOST_MB });
   const decoded = decodeText(bytes);
-  if (decoded === undefined) return refusedCut('series.notText');
+  if (decoded === undefined) return CUT_EN.refused('series.notText');
   const told = /^sep=(.)\n/.exec(decoded.replace(/\r\n?/g, '\n').slice(0, 8));
   const text = decoded.replace(/\r\n?/g, '\n').slice(told?.[0].length ?? 0);
-  if (text.trim() === '') return refusedCut('series.empty');
+  if (text.trim() === '') return CUT_EN.refused('series.empty');
   const records = recordsOf(text, told?.[1] ?? separatorOf(text), told ? 2 : 1);
   if ('problem' in records) return records;
   const [head, ...body] = records;
-  if (!head) return refusedCut('series.empty');
+  if (!head) return CUT_EN.refused('series.empty');
   const columns = columnsOf(head.cells);
   if ('problem' in columns) return columns;
-  if (body.length === 0) return refusedCut('series.headOnly');
-  if (body.length > MOST_ROWS) return refusedCut('series.manyRows', { most: MOST_ROWS });
+  if (body.length === 0) return CUT_EN.refused('series.headOnly');
+  if (body.length > MOST_ROWS) return CUT_EN.refused('series.manyRows', { most: MOST_ROWS });
   return { columns, rows: body.map((record) => rowOf(record, columns.length)) };
 }
 
@@ -76,7 +76,7 @@ function recordsOf(text: string, separator: string, firstLine: number): TableRec
       if (records.length > MOST_ROWS + 1) parser.abort();
     },
   });
-  return open === undefined ? records : refusedCut('series.quoteOpen', { line: open });
+  return open === undefined ? records : CUT_EN.refused('series.quoteOpen', { line: open });
 }
 
 const SEPARATORS = ['\t', ';', ','];
@@ -103,8 +103,8 @@ function columnsOf(cells: readonly string[]): string[] | Refused {
   const columns = cells.slice(0, last + 1);
   const seen = new Set<string>();
   for (const [i, name] of columns.entries()) {
-    if (name === '') return refusedCut('series.columnUnnamed', { number: i + 1 });
-    if (seen.has(columnKey(name))) return refusedCut('series.columnTwice', { column: visible(name) });
+    if (name === '') return CUT_EN.refused('series.columnUnnamed', { number: i + 1 });
+    if (seen.has(columnKey(name))) return CUT_EN.refused('series.columnTwice', { column: visible(name) });
     seen.add(columnKey(name));
   }
   return columns;
@@ -113,5 +113,5 @@ function columnsOf(cells: readonly string[]): string[] | Refused {
 function rowOf({ line, cells }: TableRecord, columns: number): Row {
   const filled = cells.findLastIndex((cell) => cell !== '') + 1;
   const row = { line, cells: Array.from({ length: columns }, (_, i) => cells[i] ?? '') };
-  return filled <= columns ? row : { ...row, fault: refusedCut('series.cellsMany', { cells: filled, columns }) };
+  return filled <= columns ? row : { ...row, fault: CUT_EN.refused('series.cellsMany', { cells: filled, columns }) };
 }

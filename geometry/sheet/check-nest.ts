@@ -1,6 +1,7 @@
 import { GRID_MM } from '../units.ts';
 import { inMm } from '../sentences/say.ts';
-import { saidOfCut, type CutKey } from '../sentences/say-cut.ts';
+import { CUT_EN } from '../sentences/cut-en.ts';
+import type { KeyOf } from '../sentences/make-say.ts';
 import type { WordValues, Wording } from '../sentences/wording.ts';
 import type { NestedSheet, NestGaps, PlacedPlate, PlateWish, SheetKind } from './sheets.ts';
 
@@ -132,6 +133,11 @@ function checkCounts(
   });
 }
 
-function fault(code: NestFault['code'], plates: readonly string[], key: CutKey, values: WordValues = {}): NestFault {
-  return { code, plates, ...saidOfCut(key, { plate: plates[0] ?? '', ...values }) };
+function fault(
+  code: NestFault['code'],
+  plates: readonly string[],
+  key: KeyOf<typeof CUT_EN>,
+  values: WordValues = {},
+): NestFault {
+  return { code, plates, ...CUT_EN.said(key, { plate: plates[0] ?? '', ...values }) };
 }

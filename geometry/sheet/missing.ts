@@ -1,5 +1,6 @@
 import { inMm } from '../sentences/say.ts';
-import { saidOfCut, type CutKey } from '../sentences/say-cut.ts';
+import { CUT_EN } from '../sentences/cut-en.ts';
+import type { KeyOf } from '../sentences/make-say.ts';
 import type { WordValues } from '../sentences/wording.ts';
 import { crowdOf } from './crowd.ts';
 import { fillGaps } from './fill-gaps.ts';
@@ -65,6 +66,6 @@ function whyMissing(wish: PlateWish, count: number, { kinds, gaps }: SoundWishes
     : missed(wish, count, 'nesting.holesInWay', { size: inMm(wish.diameterMm) });
 }
 
-function missed(wish: PlateWish, count: number, key: CutKey, values: WordValues = {}): MissingPlates {
-  return { wish: wish.id, count, ...saidOfCut(key, { plate: wish.id, ...values }) };
+function missed(wish: PlateWish, count: number, key: KeyOf<typeof CUT_EN>, values: WordValues = {}): MissingPlates {
+  return { wish: wish.id, count, ...CUT_EN.said(key, { plate: wish.id, ...values }) };
 }

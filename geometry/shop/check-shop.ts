@@ -1,6 +1,7 @@
 import { visible } from '../design/visible.ts';
 import type { Path, PlacedFault } from '../stock/file-faults.ts';
-import { refusedByShop, type ShopKey } from '../sentences/say-shop.ts';
+import { SHOP_EN } from '../sentences/shop-en.ts';
+import type { KeyOf } from '../sentences/make-say.ts';
 import type { WordValues } from '../sentences/wording.ts';
 import { readLogoPath, readLogoPicture } from './logo.ts';
 import type { ShopFile } from './shop-schema.ts';
@@ -45,8 +46,12 @@ export function checkShop(file: ShopFile, stock: ShopStock | undefined = file.st
   return undefined;
 }
 
-function fault(path: Path, key: Extract<ShopKey, `shopFile.${string}`>, values: WordValues = {}): PlacedFault {
-  return { path, refused: refusedByShop(key, values) };
+function fault(
+  path: Path,
+  key: Extract<KeyOf<typeof SHOP_EN>, `shopFile.${string}`>,
+  values: WordValues = {},
+): PlacedFault {
+  return { path, refused: SHOP_EN.refused(key, values) };
 }
 
 function logoFault(logo: ShopFile['logo']): PlacedFault | undefined {

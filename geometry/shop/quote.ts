@@ -10,7 +10,8 @@ import { materialWords, processWords } from '../stock/record-key.ts';
 import { materialIn, processIn, type StockBook } from '../stock/stock-book.ts';
 import { GRID_MM } from '../units.ts';
 import { inMm, named } from '../sentences/say.ts';
-import { refusedByShop, type ShopKey } from '../sentences/say-shop.ts';
+import { SHOP_EN } from '../sentences/shop-en.ts';
+import type { KeyOf } from '../sentences/make-say.ts';
 import type { Refused, WordValues } from '../sentences/wording.ts';
 import type { ShopBook, ShopPrices } from './shop-book.ts';
 
@@ -116,7 +117,7 @@ export function quoteOf(shop: ShopBook, asked: QuoteAsked, book: StockBook = sho
   };
 }
 
-type Refuse = (key: Extract<ShopKey, `quote.${string}`>, values?: WordValues) => Refused;
+type Refuse = (key: Extract<KeyOf<typeof SHOP_EN>, `quote.${string}`>, values?: WordValues) => Refused;
 
 /** What grows with the plates, and what the quantity makes cheaper. */
 function workLines(
@@ -238,5 +239,5 @@ function refuserFor(shop: ShopBook, stock: Stock, book: StockBook): Refuse {
     material: material ? materialWords(material) : named('', stock.material),
     process: process ? processWords(process) : named('', stock.process),
   };
-  return (key, values = {}) => refusedByShop(key, { ...all, ...values });
+  return (key, values = {}) => SHOP_EN.refused(key, { ...all, ...values });
 }

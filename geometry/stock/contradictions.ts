@@ -1,5 +1,5 @@
 import { visible } from '../design/visible.ts';
-import { refusedStock, sayOfStock } from '../sentences/say-stock.ts';
+import { STOCK_EN } from '../sentences/stock-en.ts';
 import type { Refused, Wording } from '../sentences/wording.ts';
 import type { Path, PlacedFault } from './file-faults.ts';
 import type { StockFile } from './stock-schema.ts';
@@ -15,7 +15,7 @@ export function contradictionIn(file: StockFile): PlacedFault | undefined {
     const missing = ids.find((id) => !known[kind].has(id));
     if (missing === undefined) return undefined;
     const key = kind === 'material' ? 'stockFile.materialUnknown' : 'stockFile.processUnknown';
-    return refusedStock(key, { who, id: visible(missing) });
+    return STOCK_EN.refused(key, { who, id: visible(missing) });
   };
   return firstOf([
     ...(['materials', 'processes', 'sheets'] as const).map((list) => () => idTwice(file[list], list)),
@@ -40,10 +40,10 @@ export function contradictionIn(file: StockFile): PlacedFault | undefined {
     }),
     () => {
       const i = file.neverMeet.findIndex((n) => n.why === undefined && n.reason === undefined);
-      return i < 0 ? undefined : placed(['neverMeet', i], refusedStock('stockFile.meetingUnreasoned'));
+      return i < 0 ? undefined : placed(['neverMeet', i], STOCK_EN.refused('stockFile.meetingUnreasoned'));
     },
     () => {
-      const who = sayOfStock('stockFile.advice');
+      const who = STOCK_EN.say('stockFile.advice');
       return placed(
         ['advice'],
         strange(who, 'material', [...advice.paint, ...advice.torch]) ?? strange(who, 'process', [advice.process]),
@@ -60,8 +60,8 @@ function idsOf(list: readonly { readonly id: string }[]): Set<string> {
   return new Set(list.map(({ id }) => id));
 }
 
-function nameOf(key: Parameters<typeof sayOfStock>[0], { id }: { readonly id: string }): Wording {
-  return sayOfStock(key, { id: visible(id) });
+function nameOf(key: Parameters<typeof STOCK_EN.say>[0], { id }: { readonly id: string }): Wording {
+  return STOCK_EN.say(key, { id: visible(id) });
 }
 
 function firstOf(faults: readonly (() => PlacedFault | undefined)[]): PlacedFault | undefined {
@@ -76,17 +76,17 @@ function idTwice(list: readonly { readonly id: string }[], what: string): Placed
   const i = list.findIndex(({ id }, at) => list.findIndex((other) => other.id === id) !== at);
   return i < 0
     ? undefined
-    : placed([what, i], refusedStock('stockFile.twice', { list: what, id: visible(list[i]!.id) }));
+    : placed([what, i], STOCK_EN.refused('stockFile.twice', { list: what, id: visible(list[i]!.id) }));
 }
 
 function materialFault(material: FileMaterial, processes: readonly FileProcess[]): Refused | undefined {
   const id = visible(material.id);
   if (material.gaugeSystem === undefined && material.thicknesses.some((t) => 'gauge' in t)) {
-    return refusedStock('stockFile.gaugeUnknown', { id });
+    return STOCK_EN.refused('stockFile.gaugeUnknown', { id });
   }
   for (const { grade, why, reason } of [material.torch, ...Object.values(material.processes)]) {
     const count = (why === undefined ? 0 : 1) + (reason === undefined ? 0 : 1);
-    if (count !== (grade === 'yes' ? 0 : 1)) return refusedStock('stockFile.reasonsWrong', { id, grade, count });
+    if (count !== (grade === 'yes' ? 0 : 1)) return STOCK_EN.refused('stockFile.reasonsWrong', { id, grade, count });
   }
   const without = processes.find((p) => {
     const grade = material.processes[p.id]?.grade;
@@ -94,20 +94,21 @@ function materialFault(material: FileMaterial, processes: readonly FileProcess[]
   });
   return (
     without &&
-    refusedStock('stockFile.familyMissing', { id: visible(without.id), material: id, family: material.family })
+    STOCK_EN.refused('stockFile.familyMissing', { id: visible(without.id), material: id, family: material.family })
   );
 }
 
 function processFault(process: FileProcess): Refused | undefined {
   const id = visible(process.id);
   const thermal = process.kind === 'laser' || process.kind === 'plasma';
-  if (!thermal && process.tolerance.standard === 'ISO 9013') return refusedStock('stockFile.classForFlames', { id });
+  if (!thermal && process.tolerance.standard === 'ISO 9013')
+    return STOCK_EN.refused('stockFile.classForFlames', { id });
   for (const [family, part] of Object.entries(process.families)) {
     const { least = 0, most = 0 } = part?.thicknessMm ?? {};
-    if (least > most) return refusedStock('stockFile.thicknessTurned', { id, family, least, most });
+    if (least > most) return STOCK_EN.refused('stockFile.thicknessTurned', { id, family, least, most });
   }
   const unsorted = process.cutting.some(({ rows }) =>
     rows.some((row, i) => i > 0 && row.thicknessMm <= rows[i - 1]!.thicknessMm),
   );
-  return unsorted ? refusedStock('stockFile.speedsUnsorted', { id }) : undefined;
+  return unsorted ? STOCK_EN.refused('stockFile.speedsUnsorted', { id }) : undefined;
 }

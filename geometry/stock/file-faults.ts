@@ -3,7 +3,7 @@ import type { core } from 'zod/mini';
 import { jsonFault, lineOfPart } from '../design/json-places.ts';
 import { faultOf } from '../design/say-where.ts';
 import { visible } from '../design/visible.ts';
-import { refusedStock, sayOfStock } from '../sentences/say-stock.ts';
+import { STOCK_EN } from '../sentences/stock-en.ts';
 import type { Refused, Wording } from '../sentences/wording.ts';
 
 export type Path = readonly PropertyKey[];
@@ -19,15 +19,15 @@ export function valueOfJson(text: string): { readonly value: unknown } | Refused
   const fault = jsonFault(text);
   if (!fault) return { value: JSON.parse(text) as unknown };
   const { line, kind, name = '' } = fault;
-  if (kind === 'twice') return refusedStock('jsonFile.twice', { line, name: visible(name) });
-  if (kind === 'forbidden') return refusedStock('jsonFile.forbidden', { line, name });
-  return refusedStock(kind === 'deep' ? 'jsonFile.deep' : 'jsonFile.broken', { line });
+  if (kind === 'twice') return STOCK_EN.refused('jsonFile.twice', { line, name: visible(name) });
+  if (kind === 'forbidden') return STOCK_EN.refused('jsonFile.forbidden', { line, name });
+  return STOCK_EN.refused(kind === 'deep' ? 'jsonFile.deep' : 'jsonFile.broken', { line });
 }
 
 /** The same fault with the line of its part in front. */
 export function atLine(text: string, { path, refused }: PlacedFault): Refused {
   const line = lineOfPart(text, path);
-  return line === undefined ? refused : refusedStock('jsonFile.atLine', { line, problem: refused.words });
+  return line === undefined ? refused : STOCK_EN.refused('jsonFile.atLine', { line, problem: refused.words });
 }
 
 /** A value that its schema does not take: which, its place in words, and what is wrong with it. */
@@ -41,7 +41,7 @@ export function schemaFault(
   return {
     path: [...path, issue.keys[0] ?? ''],
     where,
-    complaint: sayOfStock('jsonFile.strangeParts', { names: issue.keys.slice(0, 5).map(quoted).join(', ') }),
+    complaint: STOCK_EN.say('jsonFile.strangeParts', { names: issue.keys.slice(0, 5).map(quoted).join(', ') }),
   };
 }
 

@@ -4,17 +4,15 @@ import { FACES } from '../../fonts/catalogue.ts';
 import { BARRELS } from '../../geometry/barrel/barrels.ts';
 import { MOTIFS } from '../../geometry/motifs/catalogue.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
-import { CUT_SAID_EN } from '../../geometry/sentences/cut-said-en.ts';
-import { APPROVAL_EN } from '../../geometry/sentences/approval-said-en.ts';
+import { CUT_EN } from '../../geometry/sentences/cut-en.ts';
+import { APPROVAL_EN } from '../../geometry/sentences/approval-en.ts';
 import { DOCUMENT_EN } from '../../geometry/sentences/document-en.ts';
-import { ORDER_SAID_EN } from '../../geometry/sentences/order-said-en.ts';
-import { SAID_EN } from '../../geometry/sentences/said-en.ts';
-import { PAPER_SAID_EN } from '../../geometry/sentences/paper-said-en.ts';
-import { PROOF_SAID_EN } from '../../geometry/sentences/proof-said-en.ts';
+import { ORDER_EN } from '../../geometry/sentences/order-en.ts';
+import { PLATE_EN } from '../../geometry/sentences/plate-en.ts';
+import { PAPER_EN } from '../../geometry/sentences/paper-en.ts';
 import { motifWords } from '../../geometry/sentences/say.ts';
-import { SHEET_SAID_EN } from '../../geometry/sentences/sheet-said-en.ts';
-import { SHOP_SAID_EN } from '../../geometry/sentences/shop-said-en.ts';
-import { STOCK_SAID_EN } from '../../geometry/sentences/stock-said-en.ts';
+import { SHOP_EN } from '../../geometry/sentences/shop-en.ts';
+import { STOCK_EN } from '../../geometry/sentences/stock-en.ts';
 import { BOOKS } from '../../web/words/groups.ts';
 import { PAPER_BOOKS } from '../../web/words/paper-books.ts';
 import { languageFor, type Language } from '../../web/words/languages.ts';
@@ -54,18 +52,11 @@ function sourceOf(folders: readonly string[]): string {
 }
 
 /** What the kernel says beyond the table that the page always has, table by table. */
-const TABLES = {
-  ...CUT_SAID_EN,
-  ...ORDER_SAID_EN,
-  ...DOCUMENT_EN,
-  ...SHOP_SAID_EN,
-  ...STOCK_SAID_EN,
-  ...APPROVAL_EN,
-  ...PAPER_SAID_EN,
-  ...PROOF_SAID_EN,
-  ...SHEET_SAID_EN,
-};
-const KERNEL = { ...SAID_EN, ...TABLES };
+const TABLES = Object.assign(
+  {},
+  ...[CUT_EN, ORDER_EN, DOCUMENT_EN, SHOP_EN, STOCK_EN, APPROVAL_EN, PAPER_EN].map(({ table }) => table),
+) as Record<string, Record<string, string>>;
+const KERNEL = { ...PLATE_EN.table, ...TABLES };
 const inEnglish = words({ ...(await bookOf('en')), ...TABLES });
 /** What records say in English, by the path under which the other languages have it. */
 const ofRecords = new Map<string, string>([

@@ -4,7 +4,7 @@ import { BOOKS } from './groups.ts';
 import type { Language } from './languages.ts';
 
 /**
- * What stands on papers (geometry/sentences/{paper,proof,sheet}-said-en.ts), by language. No group of the page: it is never
+ * What stands on papers (geometry/sentences/{paper,proof,sheet}-en.ts), by language. No group of the page: it is never
  * on the screen. In English the kernel has it.
  */
 export const PAPER_BOOKS: Readonly<Record<Language, () => Promise<object>>> = {

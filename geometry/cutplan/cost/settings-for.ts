@@ -3,7 +3,7 @@ import type { NestGaps, SheetKind } from '../../sheet/sheets.ts';
 import { materialWords, processWords } from '../../stock/record-key.ts';
 import { materialIn, type Process, processIn, type StockBook } from '../../stock/stock-book.ts';
 import { inMm, say } from '../../sentences/say.ts';
-import { refusedCut } from '../../sentences/say-cut.ts';
+import { CUT_EN } from '../../sentences/cut-en.ts';
 import type { Refused } from '../../sentences/wording.ts';
 import type { CutSettings } from '../sheet-plan.ts';
 
@@ -17,17 +17,17 @@ type SpeedRow = Process['cutting'][number]['rows'][number];
 export function settingsFor(book: StockBook, stock: Stock): CutSettings | Refused {
   const process = processIn(book, stock.process);
   const material = materialIn(book, stock.material);
-  if (!process) return refusedCut('cost.noProcess', { process: stock.process });
+  if (!process) return CUT_EN.refused('cost.noProcess', { process: stock.process });
   const pair = {
     process: processWords(process),
     material: material ? materialWords(material) : say('names.text', { text: stock.material }),
   };
   const rows = process.cutting.find((c) => c.materials.includes(stock.material))?.rows ?? [];
-  if (rows.length === 0) return refusedCut('cost.noSpeed', pair);
+  if (rows.length === 0) return CUT_EN.refused('cost.noSpeed', pair);
   const row = rowAt(rows, stock.thicknessMm);
   const last = rows.at(-1)!;
   if (!row)
-    return refusedCut('cost.tooThick', {
+    return CUT_EN.refused('cost.tooThick', {
       ...pair,
       thickness: inMm(stock.thicknessMm, 2),
       most: inMm(last.thicknessMm, 2),

@@ -14,7 +14,7 @@
  */
 import type { Point } from '../../shapes.ts';
 import { amount, inMm } from '../../sentences/say.ts';
-import { sayOfCut } from '../../sentences/say-cut.ts';
+import { CUT_EN } from '../../sentences/cut-en.ts';
 import type { Wording } from '../../sentences/wording.ts';
 import { register, type Registration } from './registration.ts';
 import type { WitnessMark } from './witness.ts';
@@ -186,11 +186,11 @@ function sentencesFor(report: Omit<DriftReport, 'sentences'>, shown: StageDrift)
   const verdict = { pass: 'drift.pass', fail: 'drift.fail', unproven: 'drift.unproven' } as const;
   const stages = report.stages.length;
   return [
-    sayOfCut(verdict[report.verdict], values),
+    CUT_EN.say(verdict[report.verdict], values),
     ...(report.movedIn === undefined || stages < 2
       ? []
-      : [sayOfCut('drift.movedIn', { stage: amount(report.movedIn), of: amount(stages) })]),
-    ...(shown.turnDeg === undefined ? [sayOfCut('drift.turnUnknown')] : []),
-    ...report.doubtful.map((mark) => sayOfCut('drift.doubtfulMark', { mark })),
+      : [CUT_EN.say('drift.movedIn', { stage: amount(report.movedIn), of: amount(stages) })]),
+    ...(shown.turnDeg === undefined ? [CUT_EN.say('drift.turnUnknown')] : []),
+    ...report.doubtful.map((mark) => CUT_EN.say('drift.doubtfulMark', { mark })),
   ];
 }

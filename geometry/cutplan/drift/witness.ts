@@ -12,7 +12,7 @@
 import type { Finding } from '../../findings.ts';
 import type { Circle, NestedSheet, PlacedPlate } from '../../sheet/sheets.ts';
 import type { Point } from '../../shapes.ts';
-import { saidOfCut } from '../../sentences/say-cut.ts';
+import { CUT_EN } from '../../sentences/cut-en.ts';
 
 export interface WitnessMark {
   /** `wish#3/witness1`. */
@@ -157,7 +157,7 @@ function noRoom(plate: PlacedPlate, found: number): Finding {
     place: { kind: 'point', at: { x: plate.x, y: plate.y }, radiusMm: plate.diameterMm / 2 },
     elementIds: [],
     ...(found === 0
-      ? saidOfCut('drift.noWitness', { plate: plate.id })
-      : saidOfCut('drift.fewWitnesses', { plate: plate.id })),
+      ? CUT_EN.said('drift.noWitness', { plate: plate.id })
+      : CUT_EN.said('drift.fewWitnesses', { plate: plate.id })),
   };
 }

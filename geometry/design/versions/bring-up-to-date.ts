@@ -1,4 +1,4 @@
-import { refusedText } from '../../sentences/say-document.ts';
+import { DOCUMENT_EN } from '../../sentences/document-en.ts';
 import type { Refused } from '../../sentences/wording.ts';
 
 /** One step from a version of the design document to the next; each step is a file of its own in versions/. */
@@ -22,7 +22,7 @@ export function bringUpToDate(
   let version = raw['version'] as number;
   while (version < current) {
     const next = steps.find((s) => s.from === version);
-    if (!next) return refusedText('document.unversioned', { version });
+    if (!next) return DOCUMENT_EN.refused('document.unversioned', { version });
     version += 1;
     doc = { ...next.step(doc), version };
   }

@@ -2,7 +2,7 @@ import type { CutPass, SheetPlan } from '../../cutplan/sheet-plan.ts';
 import type { Design } from '../../design/schema.ts';
 import type { PlateResult } from '../../plate/plate.ts';
 import type { NestedSheet, PlacedPlate } from '../../sheet/sheets.ts';
-import { refusedCut } from '../../sentences/say-cut.ts';
+import { CUT_EN } from '../../sentences/cut-en.ts';
 import type { Refused } from '../../sentences/wording.ts';
 import { approvalOf } from '../approval.ts';
 import { fileNumber } from '../numbers.ts';
@@ -48,9 +48,9 @@ export function jobDesign(wish: string, design: Design, plate: PlateResult): Job
 export function planStillFits(planned: readonly JobDesign[], now: ReadonlyMap<string, string>): Refused[] {
   return planned.flatMap(({ wish, title, fingerprint }) => {
     const current = now.get(wish);
-    if (current === undefined) return [refusedCut('sheetFile.gone', { title })];
+    if (current === undefined) return [CUT_EN.refused('sheetFile.gone', { title })];
     if (current === fingerprint) return [];
-    return [refusedCut('sheetFile.changed', { title, planned: fingerprint, now: current })];
+    return [CUT_EN.refused('sheetFile.changed', { title, planned: fingerprint, now: current })];
   });
 }
 

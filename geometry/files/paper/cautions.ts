@@ -3,7 +3,7 @@ import { BUILT_IN } from '../../stock/built-in-stock.ts';
 import { processWords, recordKey } from '../../stock/record-key.ts';
 import { materialIn, processIn, type StockBook } from '../../stock/stock-book.ts';
 import { named } from '../../sentences/say.ts';
-import { sayOnPaper } from '../../sentences/say-paper.ts';
+import { PAPER_EN } from '../../sentences/paper-en.ts';
 import type { Wording } from '../../sentences/wording.ts';
 
 /** shop: all of it. customer: without what only those at the machine must know. */
@@ -21,22 +21,22 @@ export function cautionsFor(stock: Design['stock'], book: StockBook = BUILT_IN, 
   const cautions: Wording[] = [];
   if (process && reader === 'shop') {
     const caution = named(recordKey('processes', process, 'caution'), process.caution);
-    cautions.push(sayOnPaper('paperCaution.process', { process: processWords(process), caution }));
+    cautions.push(PAPER_EN.say('paperCaution.process', { process: processWords(process), caution }));
   }
-  if (material?.family === 'plastic' && process?.kind === 'laser') cautions.push(sayOnPaper('paperCaution.plastic'));
+  if (material?.family === 'plastic' && process?.kind === 'laser') cautions.push(PAPER_EN.say('paperCaution.plastic'));
   if (material?.holds?.includes('chromium') && stock.use === 'torch')
-    cautions.push(sayOnPaper('paperCaution.chromium'));
-  cautions.push(sayOnPaper('paperCaution.edges'));
+    cautions.push(PAPER_EN.say('paperCaution.chromium'));
+  cautions.push(PAPER_EN.say('paperCaution.edges'));
   if (stock.use === 'torch') {
     cautions.push(
-      sayOnPaper('paperCaution.spirit'),
-      sayOnPaper('paperCaution.hotWork'),
-      sayOnPaper('paperCaution.paintDry'),
-      sayOnPaper('paperCaution.hot'),
+      PAPER_EN.say('paperCaution.spirit'),
+      PAPER_EN.say('paperCaution.hotWork'),
+      PAPER_EN.say('paperCaution.paintDry'),
+      PAPER_EN.say('paperCaution.hot'),
     );
   } else {
-    cautions.push(sayOnPaper('paperCaution.paint'), sayOnPaper('paperCaution.toPaint'));
+    cautions.push(PAPER_EN.say('paperCaution.paint'), PAPER_EN.say('paperCaution.toPaint'));
   }
-  cautions.push(sayOnPaper('paperCaution.defer'));
+  cautions.push(PAPER_EN.say('paperCaution.defer'));
   return cautions;
 }

@@ -1,4 +1,5 @@
-import { type PaperKey, type ProofKey, sayOnPaper, type SheetKey } from '../../sentences/say-paper.ts';
+import { PAPER_EN } from '../../sentences/paper-en.ts';
+import type { KeyOf } from '../../sentences/make-say.ts';
 import { speakEnglish, type Speak } from '../../sentences/speak-from.ts';
 import type { WordValues } from '../../sentences/wording.ts';
 import { type Tongue, writtenNumber } from '../../sentences/written-number.ts';
@@ -9,7 +10,7 @@ import type { Manner } from './manner.ts';
 export interface PaperWords {
   readonly language: Tongue;
   readonly speak: Speak;
-  readonly say: (key: PaperKey | ProofKey | SheetKey, values?: WordValues) => string;
+  readonly say: (key: KeyOf<typeof PAPER_EN>, values?: WordValues) => string;
   /** With all its decimals, as in columns. */
   readonly number: (value: number | undefined, decimals: number) => string;
   /** Without noughts at the end. */
@@ -25,7 +26,7 @@ export function paperWords({ language, speak = speakEnglish }: Omit<Manner, 'pag
   return {
     language,
     speak,
-    say: (key, values) => speak(sayOnPaper(key, values)),
+    say: (key, values) => speak(PAPER_EN.say(key, values)),
     number,
     plain: (value) => writtenNumber(value, 3, language),
     mm: (value, decimals = 1) => withUnit(number(value, decimals), 'mm'),

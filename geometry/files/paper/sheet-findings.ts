@@ -1,8 +1,8 @@
 import { acceptedOf, isAccepted } from '../../approval/acceptances.ts';
 import type { Design } from '../../design/schema.ts';
 import { type Finding, type Severity, sortFindings } from '../../findings.ts';
-import { capitalised } from '../../sentences/say.ts';
-import { sayOnPaper } from '../../sentences/say-paper.ts';
+import { capitalised } from '../../sentences/make-say.ts';
+import { PAPER_EN } from '../../sentences/paper-en.ts';
 import type { Wording } from '../../sentences/wording.ts';
 import type { PaperWords } from './paper-words.ts';
 import { oneLine } from '../plain-text.ts';
@@ -50,6 +50,6 @@ export function gatherFindings(
 export function verdictWords(findings: readonly SheetFinding[]): Wording {
   const stops = findings.filter((f) => f.severity === 'stop').length;
   const looks = findings.filter((f) => f.severity === 'look').length;
-  if (stops > 0) return sayOnPaper('paperSheet.stopped', { count: stops });
-  return looks > 0 ? sayOnPaper('paperSheet.readyLook', { count: looks }) : sayOnPaper('paperSheet.ready');
+  if (stops > 0) return PAPER_EN.say('paperSheet.stopped', { count: stops });
+  return looks > 0 ? PAPER_EN.say('paperSheet.readyLook', { count: looks }) : PAPER_EN.say('paperSheet.ready');
 }

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { Comparison, ProcessRow } from '../../../geometry/cutplan/cost/compare.ts';
 import { processIn } from '../../../geometry/stock/stock-book.ts';
-import { capitalised } from '../../../geometry/sentences/say.ts';
+import { capitalised } from '../../../geometry/sentences/make-say.ts';
 import { usePage, useUi } from '../../page/page-context.ts';
 import { Field } from '../../ui/Field.tsx';
 import { refusalWords } from '../../words/say/finding-words.ts';

@@ -1,5 +1,5 @@
-import { CUT_SAID_EN } from '../../../geometry/sentences/cut-said-en.ts';
-import { SAID_EN } from '../../../geometry/sentences/said-en.ts';
+import { CUT_EN } from '../../../geometry/sentences/cut-en.ts';
+import { PLATE_EN } from '../../../geometry/sentences/plate-en.ts';
 import advice from './advice.json';
 import approved from './approved.json';
 import artwork from './artwork.json';
@@ -22,8 +22,8 @@ import take from './take.json';
 /** What the panels, the stage and the dialogs say, and what the kernel says of a plate, in English, part by part. */
 export const words = {
   // They stand in the kernel, once.
-  ...SAID_EN,
-  ...CUT_SAID_EN,
+  ...PLATE_EN.table,
+  ...CUT_EN.table,
   advice,
   approved,
   artwork,

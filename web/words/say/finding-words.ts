@@ -1,6 +1,7 @@
 import type { Finding } from '../../../geometry/findings.ts';
-import { capitalised } from '../../../geometry/sentences/say.ts';
-import type { Refused, Wording, WordValue } from '../../../geometry/sentences/wording.ts';
+import { valueText, type Voice } from '../../../geometry/sentences/fill.ts';
+import { capitalised } from '../../../geometry/sentences/make-say.ts';
+import type { Refused, Wording } from '../../../geometry/sentences/wording.ts';
 import type { Unit } from '../preferences.ts';
 import { recordWord } from '../t.ts';
 import { formatNumber, lengthWords } from './format-number.ts';
@@ -22,16 +23,11 @@ export function mendWords({ words, label }: NonNullable<Finding['mend']>, unit: 
 
 /** Something the kernel said, in the language spoken. */
 export function wordingText({ key, values, english }: Wording, unit: Unit): string {
-  const texts = Object.entries(values).map(([name, value]) => [name, valueText(value, unit)] as const);
+  const voice: Voice = {
+    words: (words) => wordingText(words, unit),
+    number: formatNumber,
+    length: (mm, decimals) => lengthWords(mm, unit, unit === 'mm' ? decimals : decimals + 1),
+  };
+  const texts = Object.entries(values).map(([name, value]) => [name, valueText(value, voice)] as const);
   return recordWord(key, english, Object.fromEntries(texts));
-}
-
-function valueText(value: WordValue, unit: Unit): string {
-  if (typeof value === 'string') return value;
-  if (typeof value === 'number') return formatNumber(value, 3);
-  if ('key' in value) return wordingText(value, unit);
-  if (!('amount' in value)) return value.map((v) => wordingText(v, unit)).join(', ');
-  const { amount, decimals } = value;
-  if (value.unit === undefined) return formatNumber(amount, decimals);
-  return lengthWords(amount, unit, unit === 'mm' ? decimals : decimals + 1);
 }

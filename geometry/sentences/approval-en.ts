@@ -1,8 +1,10 @@
+import { makeSay } from './make-say.ts';
+
 /**
  * What the kernel says of approvals and revisions, in English. A table of its own, so that it comes along only where
  * there is something approved or to approve.
  */
-export const APPROVAL_EN = {
+export const APPROVAL_EN = makeSay({
   approving: {
     manyOptions: 'There are {{most}} options besides the design itself, as many as there may be. Take one out first.',
     noName: 'Nobody is named. Type the name of the person who approves.',
@@ -87,4 +89,4 @@ export const APPROVAL_EN = {
     large:
       'The revisions kept so far are so large, with their drawings, that no more can be kept. Save a copy of this design without its revisions and go on there.',
   },
-} as const;
+});

@@ -1,5 +1,11 @@
+import { makeSay } from './make-say.ts';
+import { PROOF_EN } from './proof-en.ts';
+import { SHEET_EN } from './sheet-en.ts';
+
 /** What stands on every paper, and the cautions, in English. A table of its own: it comes along only where papers are written. */
-export const PAPER_SAID_EN = {
+export const PAPER_EN = makeSay({
+  ...PROOF_EN,
+  ...SHEET_EN,
   paper: {
     approvedBy: 'Approved by {{who}}',
     approvedLetter: 'Approved by {{who}} as revision {{letter}}',
@@ -48,4 +54,4 @@ export const PAPER_SAID_EN = {
       'Torch: never near spirit, its vapour or a cask that held it; an empty cask may hold flammable vapour (ethanol flashes at 12.8 °C, NIOSH Pocket Guide).',
     toPaint: 'This plate is made for paint, not for the torch.',
   },
-} as const;
+});

@@ -1,5 +1,5 @@
-/** What the kernel says of spelling and dates, in English: a part of the one table in said-en.ts. */
-export const LETTERING_SAID_EN = {
+/** What the kernel says of spelling and dates, in English: a part of the one table in plate-en.ts. */
+export const LETTERING_EN = {
   lettering: {
     accentForApostrophe: 'In “{{text}}” an accent stands where an apostrophe belongs. Write an apostrophe.',
     disguisedWord: '“{{word}}” looks like a Latin word, but its letters are of another alphabet. Type it anew.',

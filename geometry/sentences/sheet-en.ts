@@ -1,5 +1,5 @@
 /** What stands on the spec sheet for production, in English. A table of its own: it comes along only where one is written. */
-export const SHEET_SAID_EN = {
+export const SHEET_EN = {
   paperSheet: {
     acceptedBy: '{{finding}} Accepted by {{who}}, {{at}}.',
     areaCut: 'Area cut away',

@@ -1,12 +1,13 @@
-import { LETTERING_SAID_EN } from './lettering-said-en.ts';
+import { LETTERING_EN } from './lettering-en.ts';
+import { makeSay } from './make-say.ts';
 import { REASONS_EN } from './reasons-en.ts';
 
 /**
- * Every sentence the kernel says, in English, once: findings, labels of mends, names of things, reasons.
- * `{{name}}` is filled in. The page has the same keys in its other languages; a test holds them against this table.
+ * What the kernel says of any plate, in English: findings, labels of mends, names of things, reasons.
+ * The other languages have the same keys in web/words; a test holds them against this table.
  */
-export const SAID_EN = {
-  ...LETTERING_SAID_EN,
+export const PLATE_EN = makeSay({
+  ...LETTERING_EN,
   reasons: REASONS_EN,
   findings: {
     artworkUnreadable: 'The drawing “{{name}}” can’t be read: {{problem}} Remove it and import it again.',
@@ -231,4 +232,4 @@ export const SAID_EN = {
     webPage: 'This is a web page, not a font file. Download the font itself (TTF, OTF or WOFF) and choose that.',
     woff2: 'WOFF2 files cannot be read here. Convert the font to TTF, OTF or WOFF and choose that.',
   },
-} as const;
+});

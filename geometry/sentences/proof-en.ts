@@ -1,5 +1,5 @@
 /** What stands on the proof for the customer, in English. A table of its own: it comes along only where one is written. */
-export const PROOF_SAID_EN = {
+export const PROOF_EN = {
   paperProof: {
     approval: 'Your approval',
     approvalHow: 'Please check every letter, every figure and every size. What you approve is what is cut.',

@@ -1,8 +1,10 @@
+import { makeSay } from './make-say.ts';
+
 /**
  * What the kernel says of a shop's own file that cannot be taken, and of a price that it does not give, in English. A
  * table of its own, so that it comes along only where they are asked for.
  */
-export const SHOP_SAID_EN = {
+export const SHOP_EN = makeSay({
   shopFile: {
     cheaperLarger:
       'In this shop file, {{where}}: a larger plate costs less than a smaller one ({{less}} after {{more}}). Correct the prices.',
@@ -58,4 +60,4 @@ export const SHOP_SAID_EN = {
     rollingUnlisted: 'For rolling “{{plate}}” there is no list price: the price is on request. Ask {{shop}}.',
     tooMuch: 'The amount is larger than a list price is meant for: the price is on request. Ask {{shop}}.',
   },
-} as const;
+});

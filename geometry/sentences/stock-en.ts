@@ -1,8 +1,10 @@
+import { makeSay } from './make-say.ts';
+
 /**
  * What the kernel says of a shop's stock file that cannot be taken, in English. A table of its own, so that it comes
  * along only where such files are read. Parts of the file are named as they stand in it, whatever the language.
  */
-export const STOCK_SAID_EN = {
+export const STOCK_EN = makeSay({
   jsonFile: {
     atLine: 'Line {{line}}: {{problem}}',
     broken:
@@ -45,4 +47,4 @@ export const STOCK_SAID_EN = {
     wrong: 'This stock file {{complaint}}. Correct it and try again.',
     wrongAt: 'In this stock file, {{where}} {{complaint}}. Correct it and try again.',
   },
-} as const;
+});

@@ -1,8 +1,10 @@
+import { makeSay } from './make-say.ts';
+
 /**
  * What the kernel says of an order in one ZIP that is not sound, and the lines of an order as plain text, in English.
  * A table of its own, so that it comes along only where orders are read or written.
  */
-export const ORDER_SAID_EN = {
+export const ORDER_EN = makeSay({
   orderFault: {
     altered:
       '“{{file}}” is not as it was when the order was written: its SHA-256 is another. Do not use it; ask for the order again.',
@@ -83,4 +85,4 @@ export const ORDER_SAID_EN = {
     title: 'Stencil order: {{title}}',
     who: 'For: {{who}}',
   },
-} as const;
+});

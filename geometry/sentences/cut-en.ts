@@ -1,5 +1,7 @@
-/** What the kernel says of a sheet: its plates' places, drift, rows, cost and files; said by say-cut.ts. */
-export const CUT_SAID_EN = {
+import { makeSay } from './make-say.ts';
+
+/** What the kernel says of a sheet: its plates' places, drift, rows, cost and files. */
+export const CUT_EN = makeSay({
   cost: {
     noProcess: 'Nobody here knows the process “{{process}}”. Choose another.',
     noSpeed: 'The stock file has no speed for {{material}} by {{process}}. Add one, or choose another process.',
@@ -61,4 +63,4 @@ export const CUT_SAID_EN = {
       '“{{title}}” was changed after this plan was made: the plan has fingerprint {{planned}}, the design now {{now}}. Make the plan anew.',
     gone: 'The plan cuts “{{title}}”, which is not among the designs any more. Take it out of the plan, or open the design again.',
   },
-} as const;
+});

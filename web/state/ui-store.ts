@@ -2,7 +2,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Point } from '../../geometry/shapes.ts';
 import type { BeginningId } from './beginning-ids.ts';
 import type { Language } from '../words/languages.ts';
-import { readTastes, writeTastes, type ThemeChoice, type Unit } from '../words/preferences.ts';
+import { readPreferences, writePreferences, type ThemeChoice, type Unit } from '../words/preferences.ts';
 
 /** design: what it says and how it looks. proof: choosing, price and approval. cut: sheets and files for production. */
 export const PAGES = ['design', 'proof', 'cut'] as const;
@@ -64,7 +64,7 @@ export interface UiState {
 export type UiStore = StoreApi<UiState>;
 
 export function createUiStore(): UiStore {
-  const tastes = readTastes();
+  const preferences = readPreferences();
   const store = createStore<UiState>()((set) => ({
     page: 'design',
     pages: PAGES,
@@ -74,9 +74,9 @@ export function createUiStore(): UiStore {
     plateId: undefined,
     view: 'plate',
     barrelState: 'plate',
-    language: tastes.language,
-    unit: tastes.unit,
-    theme: tastes.theme,
+    language: preferences.language,
+    unit: preferences.unit,
+    theme: preferences.theme,
     selectedId: undefined,
     alsoIds: [],
     placing: false,
@@ -102,7 +102,7 @@ export function createUiStore(): UiStore {
   store.subscribe((now, before) => {
     const { language, unit, theme } = now;
     if (language !== before.language || unit !== before.unit || theme !== before.theme) {
-      writeTastes({ language, unit, theme });
+      writePreferences({ language, unit, theme });
     }
   });
   return store;

@@ -3,18 +3,19 @@ import { languageById, languageFor, type Language } from './languages.ts';
 export type Unit = 'mm' | 'inch';
 export type ThemeChoice = 'auto' | 'light' | 'dark';
 
-export interface Tastes {
+export interface Preferences {
   readonly language: Language;
   readonly unit: Unit;
   readonly theme: ThemeChoice;
 }
 
+/** An earlier name, kept so that nobody's choices are lost. */
 const KEY = 'bridgehead-tastes';
 
 /** Language, unit and light of the last visit; a browser that keeps nothing gets the defaults. */
-export function readTastes(): Tastes {
+export function readPreferences(): Preferences {
   try {
-    const kept = JSON.parse(localStorage.getItem(KEY) ?? '{}') as Partial<Tastes>;
+    const kept = JSON.parse(localStorage.getItem(KEY) ?? '{}') as Partial<Preferences>;
     return {
       language: languageById(kept.language) ?? languageFor(navigator.languages),
       unit: kept.unit === 'inch' ? 'inch' : 'mm',
@@ -25,9 +26,9 @@ export function readTastes(): Tastes {
   }
 }
 
-export function writeTastes(tastes: Tastes): void {
+export function writePreferences(preferences: Preferences): void {
   try {
-    localStorage.setItem(KEY, JSON.stringify(tastes));
+    localStorage.setItem(KEY, JSON.stringify(preferences));
   } catch {
     // A browser may forbid it; nothing of the design is lost.
   }

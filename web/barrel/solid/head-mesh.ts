@@ -1,6 +1,6 @@
 import { onWood, type HeadSurface } from '../../../geometry/barrel/surface.ts';
 import type { CaskMeasures } from './measures.ts';
-import { corner, emptyMesh, grey, quad, type Mesh } from './mesh.ts';
+import { corner, emptyMesh, grey, grid, type Mesh } from './mesh.ts';
 
 const RINGS = 20;
 const AROUND = 96;
@@ -24,38 +24,18 @@ export function headMesh(cask: CaskMeasures, surface: HeadSurface): Mesh {
   const mesh = emptyMesh();
   const [rx, ry] = [cask.headAcrossMm / 2, cask.headAlongMm / 2];
   const half = Math.max(rx, ry);
-  const rows: number[][] = [];
-  for (let k = 0; k <= RINGS; k++) {
+  return grid(mesh, RINGS, AROUND, (k, i) => {
     // Closer rings near the edge, where the shade is.
     const share = 1 - (1 - k / RINGS) ** 2;
-    const row: number[] = [];
-    for (let i = 0; i <= AROUND; i++) {
-      const angle = (i / AROUND) * 2 * Math.PI;
-      const [x, y] = [rx * share * Math.cos(angle), ry * share * Math.sin(angle)];
-      const { z } = onWood(surface, { x, y });
-      const near = onWood(surface, { x: x * 0.99, y: y * 0.99 });
-      const fall = share > 0 ? (near.z - z) / (0.01 * half * share) : 0;
-      const length = Math.hypot(1, fall);
-      const toEdge = (1 - share) * half;
-      const shade = 1 - 0.34 * Math.exp(-toEdge / (cask.recessMm * 0.9)) - 0.36 * Math.exp(-toEdge / 3);
-      row.push(
-        corner(
-          mesh,
-          [x, y, z],
-          [(fall * Math.cos(angle)) / length, (fall * Math.sin(angle)) / length, 1 / length],
-          [0.5 + x / (2 * half), 0.5 + y / (2 * half)],
-          grey(shade),
-        ),
-      );
-    }
-    rows.push(row);
-  }
-  for (let k = 0; k < RINGS; k++) {
-    for (let i = 0; i < AROUND; i++) {
-      const [a = 0, b = 0] = [rows[k]?.[i], rows[k]?.[i + 1]];
-      const [c = 0, d = 0] = [rows[k + 1]?.[i + 1], rows[k + 1]?.[i]];
-      quad(mesh, a, d, c, b);
-    }
-  }
-  return mesh;
+    const angle = (i / AROUND) * 2 * Math.PI;
+    const [x, y] = [rx * share * Math.cos(angle), ry * share * Math.sin(angle)];
+    const { z } = onWood(surface, { x, y });
+    const near = onWood(surface, { x: x * 0.99, y: y * 0.99 });
+    const fall = share > 0 ? (near.z - z) / (0.01 * half * share) : 0;
+    const length = Math.hypot(1, fall);
+    const toEdge = (1 - share) * half;
+    const shade = 1 - 0.34 * Math.exp(-toEdge / (cask.recessMm * 0.9)) - 0.36 * Math.exp(-toEdge / 3);
+    const normal = [(fall * Math.cos(angle)) / length, (fall * Math.sin(angle)) / length, 1 / length] as const;
+    return corner(mesh, [x, y, z], normal, [0.5 + x / (2 * half), 0.5 + y / (2 * half)], grey(shade));
+  });
 }

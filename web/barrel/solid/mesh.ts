@@ -27,6 +27,21 @@ export function quad(mesh: Mesh, a: number, b: number, c: number, d: number): vo
   mesh.indices.push(a, b, c, a, c, d);
 }
 
+/**
+ * A surface of corners in rows, each row one step after the other. `at` adds a corner (row 0 to rows, column 0 to
+ * columns) and gives its number. Seen from outside with the rows to the right, columns go up.
+ */
+export function grid(mesh: Mesh, rows: number, columns: number, at: (row: number, column: number) => number): Mesh {
+  const all = Array.from({ length: rows + 1 }, (_, r) => Array.from({ length: columns + 1 }, (_, c) => at(r, c)));
+  const corners = (r: number, c: number): number => all[r]?.[c] ?? 0;
+  for (let r = 0; r < rows; r++) {
+    for (let c = 0; c < columns; c++) {
+      quad(mesh, corners(r, c), corners(r + 1, c), corners(r + 1, c + 1), corners(r, c + 1));
+    }
+  }
+  return mesh;
+}
+
 export function grey(level: number): Triple {
   return [level, level, level];
 }

@@ -1,6 +1,6 @@
 import type { Surface } from '../../../geometry/barrel/surface.ts';
 import { laidOnWood } from './lay.ts';
-import { corner, emptyMesh, grey, quad, type Mesh } from './mesh.ts';
+import { corner, emptyMesh, grey, grid, type Mesh } from './mesh.ts';
 
 const CELLS = 56;
 /** Above the wood, so that the two never fight for a pixel. */
@@ -12,26 +12,12 @@ const UP_MM = 0.15;
  */
 export function patchMesh(surface: Surface, halfMm: number): Mesh {
   const mesh = emptyMesh();
-  const rows: number[][] = [];
-  for (let j = 0; j <= CELLS; j++) {
-    const row: number[] = [];
-    for (let i = 0; i <= CELLS; i++) {
-      const [u, v] = [i / CELLS, j / CELLS];
-      const p = { x: (2 * u - 1) * halfMm, y: (2 * v - 1) * halfMm };
-      // Beyond the round there is no mark; a head's wood ends there.
-      const far = Math.hypot(p.x, p.y) / halfMm;
-      const on = far > 1 ? { x: p.x / far, y: p.y / far } : p;
-      const { at, normal } = laidOnWood(surface, on, UP_MM);
-      row.push(corner(mesh, at, normal, [0.5 + on.x / (2 * halfMm), 0.5 + on.y / (2 * halfMm)], grey(1)));
-    }
-    rows.push(row);
-  }
-  for (let j = 0; j < CELLS; j++) {
-    for (let i = 0; i < CELLS; i++) {
-      const [a = 0, b = 0] = [rows[j]?.[i], rows[j]?.[i + 1]];
-      const [c = 0, d = 0] = [rows[j + 1]?.[i + 1], rows[j + 1]?.[i]];
-      quad(mesh, a, b, c, d);
-    }
-  }
-  return mesh;
+  return grid(mesh, CELLS, CELLS, (i, j) => {
+    const p = { x: ((2 * i) / CELLS - 1) * halfMm, y: ((2 * j) / CELLS - 1) * halfMm };
+    // Beyond the round there is no mark; a head's wood ends there.
+    const far = Math.hypot(p.x, p.y) / halfMm;
+    const on = far > 1 ? { x: p.x / far, y: p.y / far } : p;
+    const { at, normal } = laidOnWood(surface, on, UP_MM);
+    return corner(mesh, at, normal, [0.5 + on.x / (2 * halfMm), 0.5 + on.y / (2 * halfMm)], grey(1));
+  });
 }

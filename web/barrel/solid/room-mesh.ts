@@ -1,4 +1,4 @@
-import { corner, emptyMesh, quad, type Mesh, type Triple } from './mesh.ts';
+import { corner, emptyMesh, grid, type Mesh, type Triple } from './mesh.ts';
 
 /** What stands on the floor: the middle of its foot, half its extents, mm. */
 export interface Foot {
@@ -15,8 +15,9 @@ const FLAGS = 0.55;
 /** A round floor with the lamp's light and the barrels' soft shadow in its colours; UVs in parts of a mm: the wall's stone in larger flags. */
 export function floorMesh(radiusMm: number, y: number, middleZ: number, feet: readonly Foot[]): Mesh {
   const mesh = emptyMesh();
-  return polar(mesh, (share, angle) => {
-    const far = share * radiusMm;
+  return grid(mesh, RINGS, AROUND, (k, i) => {
+    const far = (k / RINGS) ** 1.6 * radiusMm;
+    const angle = (i / AROUND) * 2 * Math.PI;
     const [x, z] = [far * Math.cos(angle), middleZ - far * Math.sin(angle)];
     const lamp = 0.34 + 0.66 * Math.exp(-((far / (radiusMm * 0.6)) ** 2));
     const level = lamp * feet.reduce((light, foot) => light * (1 - 0.8 * shadow(foot, x, z)), 1);
@@ -27,43 +28,16 @@ export function floorMesh(radiusMm: number, y: number, middleZ: number, feet: re
 /** The wall all round, seen from inside; brightest where the lamp's light falls on it behind the barrel. */
 export function wallMesh(radiusMm: number, y: number, middleZ: number, heightMm: number): Mesh {
   const mesh = emptyMesh();
-  const rows: number[][] = [];
-  for (let j = 0; j <= WALL_ROWS; j++) {
-    const row: number[] = [];
-    for (let i = 0; i <= AROUND; i++) {
-      const angle = (i / AROUND) * 2 * Math.PI;
-      const [x, up] = [radiusMm * Math.cos(angle), (j / WALL_ROWS) * heightMm];
-      const at: Triple = [x, y + up, middleZ - radiusMm * Math.sin(angle)];
-      const spot = ((x + radiusMm * 0.3) / (radiusMm * 0.75)) ** 2 + ((up - heightMm * 0.42) / (heightMm * 0.5)) ** 2;
-      const corner0 = 1 - 0.45 * Math.exp(-up / (heightMm * 0.05));
-      const level = (0.42 + 0.58 * Math.exp(-spot)) * corner0;
-      row.push(corner(mesh, at, [0, 0, 1], [angle * radiusMm, up], [level, level * 0.985, level * 0.955]));
-    }
-    rows.push(row);
-  }
-  for (let j = 0; j < WALL_ROWS; j++) {
-    for (let i = 0; i < AROUND; i++) {
-      const [a = 0, b = 0] = [rows[j]?.[i], rows[j]?.[i + 1]];
-      const [c = 0, d = 0] = [rows[j + 1]?.[i + 1], rows[j + 1]?.[i]];
-      // Seen from inside: the other way round than from outside.
-      quad(mesh, a, d, c, b);
-    }
-  }
-  return mesh;
-}
-
-function polar(mesh: Mesh, at: (share: number, angle: number) => number): Mesh {
-  const rows = Array.from({ length: RINGS + 1 }, (_, k) =>
-    Array.from({ length: AROUND + 1 }, (_, i) => at((k / RINGS) ** 1.6, (i / AROUND) * 2 * Math.PI)),
-  );
-  for (let k = 0; k < RINGS; k++) {
-    for (let i = 0; i < AROUND; i++) {
-      const [a = 0, b = 0] = [rows[k]?.[i], rows[k]?.[i + 1]];
-      const [c = 0, d = 0] = [rows[k + 1]?.[i + 1], rows[k + 1]?.[i]];
-      quad(mesh, a, d, c, b);
-    }
-  }
-  return mesh;
+  // Seen from inside: the other way round than from outside.
+  return grid(mesh, WALL_ROWS, AROUND, (j, i) => {
+    const angle = (i / AROUND) * 2 * Math.PI;
+    const [x, up] = [radiusMm * Math.cos(angle), (j / WALL_ROWS) * heightMm];
+    const at: Triple = [x, y + up, middleZ - radiusMm * Math.sin(angle)];
+    const spot = ((x + radiusMm * 0.3) / (radiusMm * 0.75)) ** 2 + ((up - heightMm * 0.42) / (heightMm * 0.5)) ** 2;
+    const atFloor = 1 - 0.45 * Math.exp(-up / (heightMm * 0.05));
+    const level = (0.42 + 0.58 * Math.exp(-spot)) * atFloor;
+    return corner(mesh, at, [0, 0, 1], [angle * radiusMm, up], [level, level * 0.985, level * 0.955]);
+  });
 }
 
 /** 0 to 1: deep where it stands, soft around it, drawn out to the right and back, away from the lamp. */

@@ -1,4 +1,4 @@
-import { corner, quad, type Mesh, type Triple } from './mesh.ts';
+import { corner, grid, type Mesh, type Triple } from './mesh.ts';
 
 /** A point of an outline that is turned about the barrel's axis (z); the normal lies in the plane of axis and radius. */
 export interface OutlinePoint {
@@ -48,28 +48,19 @@ export function sweep(
   tone: Triple,
   oval: readonly [number, number] = [1, 1],
 ): void {
-  const rows = outline.map((p) =>
-    spokes.map((spoke) => {
-      const [c, s] = [Math.cos(spoke.angle), Math.sin(spoke.angle)];
-      const [r, z] = [p.r - (spoke.back ?? 0) * p.nr, p.z - (spoke.back ?? 0) * p.nz];
-      const level = p.shade * spoke.shade;
-      return corner(
-        mesh,
-        [r * c * oval[0], r * s * oval[1], z],
-        [p.nr * c, p.nr * s, p.nz],
-        [spoke.u, p.v],
-        [tone[0] * level, tone[1] * level, tone[2] * level],
-      );
-    }),
-  );
-  for (let i = 0; i + 1 < rows.length; i++) {
-    for (let k = 0; k + 1 < spokes.length; k++) {
-      const [a, b] = [rows[i]?.[k], rows[i]?.[k + 1]];
-      const [c, d] = [rows[i + 1]?.[k + 1], rows[i + 1]?.[k]];
-      if (a === undefined || b === undefined || c === undefined || d === undefined) continue;
-      quad(mesh, a, d, c, b);
-    }
-  }
+  grid(mesh, outline.length - 1, spokes.length - 1, (row, column) => {
+    const [p, spoke] = [outline[row]!, spokes[column]!];
+    const [c, s] = [Math.cos(spoke.angle), Math.sin(spoke.angle)];
+    const [r, z] = [p.r - (spoke.back ?? 0) * p.nr, p.z - (spoke.back ?? 0) * p.nz];
+    const level = p.shade * spoke.shade;
+    return corner(
+      mesh,
+      [r * c * oval[0], r * s * oval[1], z],
+      [p.nr * c, p.nr * s, p.nz],
+      [spoke.u, p.v],
+      [tone[0] * level, tone[1] * level, tone[2] * level],
+    );
+  });
 }
 
 /** Evenly spaced spokes from one angle to another. */

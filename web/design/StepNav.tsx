@@ -1,4 +1,5 @@
 import { STEPS } from '../state/ui-store.ts';
+import { Steps } from '../ui/Steps.tsx';
 import { t } from '../words/t.ts';
 import { usePage, useUi } from '../page/page-context.ts';
 import css from './StepNav.module.css';
@@ -8,22 +9,20 @@ export function StepNav() {
   const { ui } = usePage();
   const step = useUi((s) => s.step);
   return (
-    <nav aria-label={t('page.steps.nav')} className={css.nav}>
-      <ol>
-        {STEPS.map((s, i) => (
-          <li key={s}>
-            <button
-              type="button"
-              aria-current={s === step ? 'step' : undefined}
-              aria-label={`${i + 1}. ${t(`page.steps.${s}.title`)}`}
-              onClick={() => ui.getState().set({ step: s, begin: undefined })}
-            >
-              <span className={css.number}>{i + 1}</span>
-              {t(`page.steps.${s}.short`)}
-            </button>
-          </li>
-        ))}
-      </ol>
-    </nav>
+    <Steps
+      label={t('page.steps.nav')}
+      now={step}
+      steps={STEPS.map((value, i) => ({
+        value,
+        label: `${i + 1}. ${t(`page.steps.${value}.title`)}`,
+        face: (
+          <>
+            <span className={css.number}>{i + 1}</span>
+            {t(`page.steps.${value}.short`)}
+          </>
+        ),
+      }))}
+      onGo={(to) => ui.getState().set({ step: to, begin: undefined })}
+    />
   );
 }

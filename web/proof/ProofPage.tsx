@@ -3,6 +3,7 @@ import { standingOf } from '../../geometry/approval/standing.ts';
 import '../page/semibold.css';
 import { Notice } from '../page/Notice.tsx';
 import { useDesign, usePage, useUi } from '../page/page-context.ts';
+import { Steps } from '../ui/Steps.tsx';
 import { t } from '../words/t.ts';
 import { ApprovePart } from './approve/ApprovePart.tsx';
 import { ChangedNote } from './revisions/ChangedNote.tsx';
@@ -51,21 +52,14 @@ function Desk() {
     <main id="stage" className={css.main} tabIndex={-1} aria-label={t('proof.title')}>
       {standing.kind === 'changed' && <ChangedNote standing={standing} part={part} />}
       <div className={css.head}>
-        <nav aria-label={t('proof.nav')} className={css.nav}>
-          <ol>
-            {PROOF_PARTS.map((name) => (
-              <li key={name}>
-                <button
-                  type="button"
-                  aria-current={name === part ? 'step' : undefined}
-                  onClick={() => store.getState().set({ part: name })}
-                >
-                  {t(`proof.parts.${name}`)}
-                </button>
-              </li>
-            ))}
-          </ol>
-        </nav>
+        <Steps
+          narrow
+          className={css.nav}
+          label={t('proof.nav')}
+          now={part}
+          steps={PROOF_PARTS.map((value) => ({ value, face: t(`proof.parts.${value}`) }))}
+          onGo={(to) => store.getState().set({ part: to })}
+        />
         <StandingLine standing={standing} />
       </div>
       <div key={part} className={css.part}>

@@ -59,9 +59,8 @@ export function SheetsFold() {
               label={t('cut.sheets.dropRemnant', { number: i + 1 })}
 
               onClick={() => work.choose({ remnants: remnants.filter((r) => r !== kind) })}
-            >
-              <X size={18} aria-hidden />
-            </IconButton>
+              sign={X}
+            />
           </div>
         ))}
       </fieldset>

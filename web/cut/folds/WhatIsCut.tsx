@@ -117,9 +117,8 @@ function Item({ item, alone }: { readonly item: OrderItem; readonly alone: boole
             label={t('cut.what.drop', { title })}
 
             onClick={() => work.drop(item.key)}
-          >
-            <X size={18} aria-hidden />
-          </IconButton>
+            sign={X}
+          />
         )}
       </div>
       {!fits && <p className={css.bad}>{t('cut.what.otherStock')}</p>}

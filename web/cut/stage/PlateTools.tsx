@@ -41,16 +41,14 @@ export function PlateTools() {
               label={t('cut.hand.turnLeft', { by: TURN_DEG })}
 
               onClick={() => work.turn([plate.id], plate.turnDeg - TURN_DEG)}
-            >
-              <RotateCcw size={18} aria-hidden />
-            </IconButton>
+              sign={RotateCcw}
+            />
             <IconButton
               label={t('cut.hand.turnRight', { by: TURN_DEG })}
 
               onClick={() => work.turn([plate.id], plate.turnDeg + TURN_DEG)}
-            >
-              <RotateCw size={18} aria-hidden />
-            </IconButton>
+              sign={RotateCw}
+            />
             <Button kind="plain" aria-pressed={plate.locked} onClick={() => work.lock(plate.id, !plate.locked)}>
               {plate.locked ? <Lock size={16} aria-hidden /> : <LockOpen size={16} aria-hidden />}
               {t(plate.locked ? 'cut.hand.unlock' : 'cut.hand.lock')}

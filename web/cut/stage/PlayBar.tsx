@@ -54,9 +54,7 @@ export function PlayBar({ beats }: { readonly beats: readonly Beat[] }) {
   return (
     <section className={css.bar} aria-label={t('cut.play.title')}>
       <div className={css.buttons}>
-        <IconButton label={t('cut.play.back')} onClick={() => step(-1)}>
-          <SkipBack size={18} aria-hidden />
-        </IconButton>
+        <IconButton label={t('cut.play.back')} onClick={() => step(-1)} sign={SkipBack} />
         <IconButton
           className={css.play}
           label={t(playing ? 'cut.play.pause' : 'cut.play.play')}
@@ -65,9 +63,7 @@ export function PlayBar({ beats }: { readonly beats: readonly Beat[] }) {
         >
           {playing ? <Pause size={20} aria-hidden /> : <Play size={20} aria-hidden />}
         </IconButton>
-        <IconButton label={t('cut.play.on')} onClick={() => step(1)}>
-          <SkipForward size={18} aria-hidden />
-        </IconButton>
+        <IconButton label={t('cut.play.on')} onClick={() => step(1)} sign={SkipForward} />
       </div>
       <input
         type="range"
@@ -102,9 +98,8 @@ export function PlayBar({ beats }: { readonly beats: readonly Beat[] }) {
           label={t('cut.play.close')}
 
           onClick={() => set({ on: false, playing: false, atS: 0 })}
-        >
-          <X size={18} aria-hidden />
-        </IconButton>
+          sign={X}
+        />
       )}
     </section>
   );

@@ -1,6 +1,7 @@
-import { ChevronLeft, ChevronRight, Redo2, Undo2 } from 'lucide-react';
+import { ChevronLeft, ChevronRight } from 'lucide-react';
 import { useUi } from '../../page/page-context.ts';
 import { IconButton } from '../../ui/IconButton.tsx';
+import { UndoButtons } from '../../ui/UndoButtons.tsx';
 import { formatNumber } from '../../words/say/format-number.ts';
 import { t } from '../../words/t.ts';
 import { useCut, useCutParts } from '../state/cut-context.ts';
@@ -22,12 +23,11 @@ export function SheetBar() {
     <div className={css.bar}>
       <IconButton
         label={t('cut.sheet.before')}
-
         disabled={at === 0}
         onClick={() => work.show(at - 1)}
-      >
-        <ChevronLeft size={20} aria-hidden />
-      </IconButton>
+        sign={ChevronLeft}
+        size={20}
+      />
       <p className={css.which} role="status" data-testid="which-sheet">
         <strong>
           {sheet ? t('cut.sheet.of', { number: at + 1, count: sheets.length }) : t('cut.sheet.no')}
@@ -44,31 +44,20 @@ export function SheetBar() {
       </p>
       <IconButton
         label={t('cut.sheet.after')}
-
         disabled={at >= sheets.length - 1}
         onClick={() => work.show(at + 1)}
-      >
-        <ChevronRight size={20} aria-hidden />
-      </IconButton>
+        sign={ChevronRight}
+        size={20}
+      />
       <span className={css.gap} />
-      <IconButton
-        label={t('cut.sheet.undo')}
-
-        aria-keyshortcuts="Control+Z Meta+Z"
-        disabled={!canUndo}
-        onClick={work.undo}
-      >
-        <Undo2 size={20} aria-hidden />
-      </IconButton>
-      <IconButton
-        label={t('cut.sheet.redo')}
-
-        aria-keyshortcuts="Control+Shift+Z Meta+Shift+Z"
-        disabled={!canRedo}
-        onClick={work.redo}
-      >
-        <Redo2 size={20} aria-hidden />
-      </IconButton>
+      <UndoButtons
+        undoName={t('cut.sheet.undo')}
+        redoName={t('cut.sheet.redo')}
+        canUndo={canUndo}
+        canRedo={canRedo}
+        undo={work.undo}
+        redo={work.redo}
+      />
     </div>
   );
 }

@@ -1,11 +1,9 @@
-import { X } from 'lucide-react';
-import { useEffect, useId, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { MOST_ORDER_BYTES } from '../../../geometry/order-file/order.ts';
 import { beginWith } from '../../state/actions/begin-with.ts';
 import { type Page, usePage } from '../../page/page-context.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
-import { IconButton } from '../../ui/IconButton.tsx';
-import { Modal } from '../../ui/Modal.tsx';
+import { Dialog } from '../../ui/Dialog.tsx';
 import { t } from '../../words/t.ts';
 import type { OpenedOrder, Progress } from '../../worker/plate-api.ts';
 import { onlyToLookAt } from './only-to-look-at.ts';
@@ -19,7 +17,6 @@ export function OrderDialog({ file }: { readonly file: File }) {
   const page = usePage();
   const [opened, setOpened] = useState<OpenedOrder | undefined>();
   const [progress, setProgress] = useState<Progress | undefined>();
-  const title = useId();
 
   useEffect(() => {
     let gone = false;
@@ -48,21 +45,13 @@ export function OrderDialog({ file }: { readonly file: File }) {
   }
 
   return (
-    <Modal wide labelledBy={title} onCancel={closeOrder}>
-      <div className={css.inside}>
-        <div className={css.head}>
-          <h2 id={title} className={css.title}>
-            {t('handOver.title')}
-          </h2>
-          <IconButton label={t('handOver.close')} sign={X} size={20} onClick={closeOrder} />
-        </div>
-        <p className={css.name}>{file.name}</p>
-        <p role="status" className={css.busy}>
-          {opened === undefined && checkingWords(progress)}
-        </p>
-        {opened !== undefined && <Told opened={opened} onLook={look} />}
-      </div>
-    </Modal>
+    <Dialog title={t('handOver.title')} closeLabel={t('handOver.close')} onClose={closeOrder}>
+      <p className={css.name}>{file.name}</p>
+      <p role="status" className={css.busy}>
+        {opened === undefined && checkingWords(progress)}
+      </p>
+      {opened !== undefined && <Told opened={opened} onLook={look} />}
+    </Dialog>
   );
 }
 

@@ -1,12 +1,10 @@
-import { X } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { usePage, useSaving } from '../page-context.ts';
 import { BIN_DAYS, type Done } from '../../state/own/card-list.ts';
 import type { Card } from '../../state/card.ts';
 import { Button } from '../../ui/Button.tsx';
-import { IconButton } from '../../ui/IconButton.tsx';
 import { Fold } from '../../ui/Fold.tsx';
-import { Modal } from '../../ui/Modal.tsx';
+import { Dialog } from '../../ui/Dialog.tsx';
 import { t } from '../../words/t.ts';
 import { cardTitle } from './card-title.ts';
 import { MyDesignCard } from './MyDesignCard.tsx';
@@ -64,42 +62,34 @@ export function MyDesigns() {
     />
   );
   return (
-    <Modal labelledBy="my-designs-title" onCancel={close} wide>
-      <div className={css.inside}>
-        <div className={css.head}>
-          <h2 id="my-designs-title" className={css.title}>
-            {t('designs.title')}
-          </h2>
-          <IconButton label={t('designs.close')} sign={X} size={20} onClick={close} />
-        </div>
-        <p className={css.intro}>{t('designs.intro')}</p>
-        <div role="status">
-          {trouble !== undefined && <p className={css.trouble}>{trouble}</p>}
-          {binned !== undefined && (
-            <p className={css.binned}>
-              {t('designs.binned', { title: cardTitle(binned) })}
-              <Button
-                kind="quiet"
-                onClick={() => {
-                  setBinned(undefined);
-                  void list.putBack(binned.id).then(after);
-                }}
-              >
-                {t('designs.undo')}
-              </Button>
-            </p>
-          )}
-          {cards === undefined && trouble === undefined && <p className={css.intro}>{t('designs.loading')}</p>}
-        </div>
-        {cards !== undefined && kept.length === 0 && <p className={css.intro}>{t('designs.none')}</p>}
-        <ul className={css.cards}>{kept.map(show)}</ul>
-        {gone.length > 0 && (
-          <Fold title={t('designs.bin', { count: gone.length })}>
-            <p className={css.intro}>{t('designs.binHint', { count: BIN_DAYS })}</p>
-            <ul className={css.cards}>{gone.map(show)}</ul>
-          </Fold>
+    <Dialog title={t('designs.title')} closeLabel={t('designs.close')} onClose={close}>
+      <p className={css.intro}>{t('designs.intro')}</p>
+      <div role="status">
+        {trouble !== undefined && <p className={css.trouble}>{trouble}</p>}
+        {binned !== undefined && (
+          <p className={css.binned}>
+            {t('designs.binned', { title: cardTitle(binned) })}
+            <Button
+              kind="quiet"
+              onClick={() => {
+                setBinned(undefined);
+                void list.putBack(binned.id).then(after);
+              }}
+            >
+              {t('designs.undo')}
+            </Button>
+          </p>
         )}
+        {cards === undefined && trouble === undefined && <p className={css.intro}>{t('designs.loading')}</p>}
       </div>
-    </Modal>
+      {cards !== undefined && kept.length === 0 && <p className={css.intro}>{t('designs.none')}</p>}
+      <ul className={css.cards}>{kept.map(show)}</ul>
+      {gone.length > 0 && (
+        <Fold title={t('designs.bin', { count: gone.length })}>
+          <p className={css.intro}>{t('designs.binHint', { count: BIN_DAYS })}</p>
+          <ul className={css.cards}>{gone.map(show)}</ul>
+        </Fold>
+      )}
+    </Dialog>
   );
 }

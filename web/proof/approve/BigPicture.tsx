@@ -11,7 +11,8 @@ import { fileStem } from '../../worker/file-stem.ts';
 import type { PlannedPlate } from '../../worker/plate-api.ts';
 import { t } from '../../words/t.ts';
 import css from './BigPicture.module.css';
-import { useProof, useProofParts } from '../state/proof-context.ts';
+import { ViewChoice } from '../controls/ViewChoice.tsx';
+import { useProof } from '../state/proof-context.ts';
 
 const BarrelPlace = lazy(async () => ({ default: (await import('../../barrel/BarrelPlace.tsx')).BarrelPlace }));
 
@@ -24,7 +25,6 @@ interface BigPictureProps {
 /** What is approved, large: its mark on the barrel, or the plate itself. */
 export function BigPicture({ design, plates }: BigPictureProps) {
   const { ui } = usePage();
-  const { store } = useProofParts();
   const view = useProof((s) => s.view);
   const unit = useUi((s) => s.unit);
   const theme = useTheme();
@@ -48,16 +48,7 @@ export function BigPicture({ design, plates }: BigPictureProps) {
             onChange={setChosen}
           />
         )}
-        <Choice<'barrel' | 'plate'>
-          legend={t('page.views.legend')}
-          quiet
-          value={view}
-          options={[
-            { value: 'barrel', label: t('proof.view.barrel') },
-            { value: 'plate', label: t('proof.view.plate') },
-          ]}
-          onChange={(to) => store.getState().set({ view: to })}
-        />
+        <ViewChoice quiet />
       </div>
       <div className={css.picture}>
         {shown === undefined ? (

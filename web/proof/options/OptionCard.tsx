@@ -73,9 +73,8 @@ export function OptionCard({ option, base, onDone }: OptionCardProps) {
                   act((d) => dropOption(d, option.id));
                   onDone(t('proof.options.removed', { name }));
                 }}
-              >
-                <X size={18} aria-hidden />
-              </IconButton>
+                sign={X}
+              />
             </>
           )}
         </div>

@@ -1,7 +1,8 @@
-import { useEffect, useId, useState } from 'react';
+import { useId, useState } from 'react';
 import type { Design } from '../../../geometry/design/schema.ts';
 import { usePage } from '../../page/page-context.ts';
 import { Choice } from '../../ui/Choice.tsx';
+import { useAnswer } from '../../ui/use-answer.ts';
 import { t } from '../../words/t.ts';
 import type { Differed } from '../../worker/plate-api.ts';
 import css from './DifferencePicture.module.css';
@@ -21,20 +22,8 @@ export function DifferencePicture({ before, after, titles }: DifferencePicturePr
   const plate = shared.find((p) => p.id === chosen) ?? shared[0];
   const plateId = plate?.id;
   const about = plateId && `${plateKey(before, plateId)}\n${plateKey(after, plateId)}`;
-  const [found, setFound] = useState<{ readonly for: string; readonly differed: Differed } | undefined>();
-  useEffect(() => {
-    if (about === undefined || plateId === undefined) return;
-    let wanted = true;
-    void client.differ(before, after, plateId).then((differed) => {
-      if (wanted) setFound({ for: about, differed });
-    });
-    return () => {
-      wanted = false;
-    };
-    // eslint-disable-next-line react-hooks/exhaustive-deps -- asked anew when plates are cut otherwise, not at every title typed
-  }, [client, about]);
+  const differed = useAnswer(about, () => client.differ(before, after, plateId ?? ''))?.answer;
   if (plate === undefined) return <p className={css.soft}>{t('proof.compare.noPlate')}</p>;
-  const differed = found?.for === about ? found?.differed : undefined;
   return (
     <figure className={css.figure}>
       {shared.length > 1 && (

@@ -8,11 +8,11 @@ import { forgetRevisions } from '../../state/actions/agreed/forget-revisions.ts'
 import { keepRevision } from '../../state/actions/agreed/keep-revision.ts';
 import { useAct, useDesign, usePage } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
-import { Field } from '../../ui/Field.tsx';
-import fieldCss from '../../ui/Field.module.css';
+import { SelectField } from '../../ui/SelectField.tsx';
 import { refusalWords } from '../../words/say/finding-words.ts';
 import { TextField } from '../../ui/TextField.tsx';
 import { t } from '../../words/t.ts';
+import { useDone } from '../controls/use-done.tsx';
 import { ComparedDesigns } from './ComparedDesigns.tsx';
 import { momentNow } from '../state/now.ts';
 import { momentWords } from '../../words/say/moment-words.ts';
@@ -25,13 +25,9 @@ const NOW = '';
 /** The design as it was, letter by letter: kept with a note, held against another, brought back. */
 export function RevisionsPart() {
   const design = useDesign();
-  const { design: store } = usePage();
   const fingerprint = useFingerprint();
   const act = useAct();
-  const [said, setSaid] = useState<{ readonly sentence: string; readonly undo: boolean }>({
-    sentence: '',
-    undo: false,
-  });
+  const { tell, line } = useDone();
   const revisions = design.revisions ?? [];
   return (
     <section className={css.part} aria-labelledby="proof-revisions">
@@ -50,29 +46,13 @@ export function RevisionsPart() {
                 const { letter } = revision;
                 const why = t('proof.revisions.before', { letter });
                 act((d) => bringBack(d, letter, { at: momentNow(), why, fingerprint }));
-                setSaid({ sentence: t('proof.revisions.broughtBack', { letter }), undo: true });
+                tell(t('proof.revisions.broughtBack', { letter }));
               }}
             />
           ))}
         </ol>
-        <p role="status" className={css.said}>
-          {said.sentence}
-          {said.undo && (
-            <Button
-              kind="quiet"
-              onClick={() => {
-                store.getState().undo();
-                setSaid({ sentence: t('proof.undone'), undo: false });
-              }}
-            >
-              {t('page.top.undo')}
-            </Button>
-          )}
-        </p>
-        <Keep
-          onKept={(sentence) => setSaid({ sentence, undo: true })}
-          onCopied={(sentence) => setSaid({ sentence, undo: true })}
-        />
+        {line}
+        <Keep onDone={tell} />
       </div>
       {revisions.length > 0 && <Compare revisions={revisions} />}
     </section>
@@ -117,12 +97,7 @@ function RevisionRow({ revision, isNow, onBack }: RevisionRowProps) {
   );
 }
 
-interface KeepProps {
-  readonly onKept: (sentence: string) => void;
-  readonly onCopied: (sentence: string) => void;
-}
-
-function Keep({ onKept, onCopied }: KeepProps) {
+function Keep({ onDone }: { readonly onDone: (sentence: string) => void }) {
   const design = useDesign();
   const fingerprint = useFingerprint();
   const { own } = usePage();
@@ -139,7 +114,7 @@ function Keep({ onKept, onCopied }: KeepProps) {
           const change = keepRevision(d, { at: momentNow(), why, fingerprint });
           const made = change.design.revisions ?? [];
           const letter = made.at(-1)?.letter ?? '';
-          onKept(
+          onDone(
             made.length > before ? t('proof.revisions.kept', { letter }) : t('proof.revisions.keptAlready', { letter }),
           );
           return change;
@@ -164,7 +139,7 @@ function Keep({ onKept, onCopied }: KeepProps) {
             kind="plain"
             onClick={() => {
               own.begin(forgetRevisions);
-              onCopied(t('proof.revisions.copied'));
+              onDone(t('proof.revisions.copied'));
             }}
           >
             {t('proof.revisions.copy')}
@@ -183,27 +158,15 @@ function Compare({ revisions }: { readonly revisions: readonly Revision[] }) {
     revisions.some((r) => r.letter === letter) ? revisionDesign(design, letter) : design;
   const nameOf = (letter: string): string =>
     letter === NOW ? t('proof.revisions.nowName') : t('proof.revisions.letter', { letter });
-  const choice = (label: string, value: string, onChange: (letter: string) => void) => (
-    <Field label={label}>
-      {({ id }) => (
-        <select id={id} className={fieldCss.control} value={value} onChange={(e) => onChange(e.target.value)}>
-          {[...revisions.map((r) => r.letter), NOW].map((letter) => (
-            <option key={letter} value={letter}>
-              {nameOf(letter)}
-            </option>
-          ))}
-        </select>
-      )}
-    </Field>
-  );
+  const options = [...revisions.map((r) => r.letter), NOW].map((value) => ({ value, label: nameOf(value) }));
   return (
     <section className={css.compare} aria-labelledby="proof-compare">
       <h2 id="proof-compare" className={css.title}>
         {t('proof.compare.title')}
       </h2>
       <div className={css.choices}>
-        {choice(t('proof.compare.before'), before, setBefore)}
-        {choice(t('proof.compare.after'), after, setAfter)}
+        <SelectField label={t('proof.compare.before')} value={before} options={options} onChange={setBefore} />
+        <SelectField label={t('proof.compare.after')} value={after} options={options} onChange={setAfter} />
       </div>
       {before === after ? (
         <p className={css.none}>{t('proof.compare.same')}</p>

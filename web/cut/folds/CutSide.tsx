@@ -6,6 +6,7 @@ import { findingWords, refusalWords } from '../../words/say/finding-words.ts';
 import { Fold } from '../../ui/Fold.tsx';
 import { t } from '../../words/t.ts';
 import { useCut, useCutParts } from '../state/cut-context.ts';
+import text from '../../ui/text.module.css';
 import css from './CutSide.module.css';
 import { DriftFold } from './DriftFold.tsx';
 import { FilesFold } from './FilesFold.tsx';
@@ -103,22 +104,22 @@ function NextStep() {
           }`;
   return (
     <section className={css.next} aria-label={t('cut.title')}>
-      <h2 className={css.title}>{t('cut.title')}</h2>
+      <h2 className={text.title}>{t('cut.title')}</h2>
       <p role="status" data-testid="cut-status">
         {sentence}
       </p>
       {trouble !== undefined && (
-        <p role="alert" className={css.bad}>
+        <p role="alert" className={text.bad}>
           {t(trouble)}
         </p>
       )}
       {refused && (
-        <p role="alert" className={css.bad}>
+        <p role="alert" className={text.bad}>
           {refusalWords(refused)}
         </p>
       )}
       {missing.map((miss) => (
-        <p key={miss.wish} className={css.bad}>
+        <p key={miss.wish} className={text.bad}>
           {miss.wish}: {findingWords(miss, unit)}
         </p>
       ))}

@@ -4,7 +4,7 @@ import { NumberField } from '../../ui/NumberField.tsx';
 import { t } from '../../words/t.ts';
 import { Check } from '../../ui/Check.tsx';
 import { useCut, useCutParts, usePlannedSheet } from '../state/cut-context.ts';
-import css from './folds.module.css';
+import text from '../../ui/text.module.css';
 import { Measured } from './Measured.tsx';
 
 const MOST_STAGES = 4;
@@ -17,7 +17,7 @@ export function DriftFold() {
   const unit = useUi((s) => s.unit);
   return (
     <>
-      <p className={css.note}>{t('cut.drift.what')}</p>
+      <p className={text.note}>{t('cut.drift.what')}</p>
       <Check label={t('cut.drift.marks')} checked={wishes.witness} onChange={(witness) => work.wish({ witness })} />
       {wishes.witness && (
         <NumberField
@@ -31,11 +31,11 @@ export function DriftFold() {
         />
       )}
       {planned?.findings.map((finding) => (
-        <p key={finding.sentence} className={css.look}>
+        <p key={finding.sentence} className={text.look}>
           {findingWords(finding, unit)}
         </p>
       ))}
-      {wishes.witness && !planned && <p className={css.note}>{t('cut.order.notYet')}</p>}
+      {wishes.witness && !planned && <p className={text.note}>{t('cut.order.notYet')}</p>}
       {planned && planned.marks.length > 0 && <Measured marks={planned.marks} />}
     </>
   );

@@ -9,6 +9,7 @@ import { t } from '../../words/t.ts';
 import type { SizeWish, WantedJobFile } from '../../worker/cut-api.ts';
 import { Check } from '../../ui/Check.tsx';
 import { useCut, useCutParts } from '../state/cut-context.ts';
+import text from '../../ui/text.module.css';
 import css from './folds.module.css';
 
 /** The files of the plan: this sheet, one plate of it, or the whole order. */
@@ -31,7 +32,7 @@ export function FilesFold() {
     making: false,
     sentence: '',
   });
-  if (!planned) return <p className={css.note}>{t('cut.order.notYet')}</p>;
+  if (!planned) return <p className={text.note}>{t('cut.order.notYet')}</p>;
 
   async function take(wanted: WantedJobFile): Promise<void> {
     setPhase({ making: true, sentence: t('take.making') });
@@ -62,14 +63,14 @@ export function FilesFold() {
     <>
       {changed.length > 0 && (
         <div className={css.list}>
-          <p className={css.bad}>
+          <p className={text.bad}>
             <strong>{t('cut.changed.title')}</strong> {[...new Set(changed.map(refusalWords))].join(' ')}
           </p>
           <Check
             label={
               <>
                 {t('cut.files.outdated')}
-                <span className={css.sub}>{t('cut.files.outdatedHint')}</span>
+                <span className={text.sub}>{t('cut.files.outdatedHint')}</span>
               </>
             }
             checked={!isHeld}
@@ -84,8 +85,8 @@ export function FilesFold() {
         options={(['leads', 'path', 'net'] as const).map((value) => ({ value, label: t(`cut.files.sizes.${value}`) }))}
         onChange={setSize}
       />
-      <p className={css.note}>{t(`cut.files.about.${size}`)}</p>
-      {size === 'net' && tabs && <p className={css.look}>{t('cut.files.noTabs')}</p>}
+      <p className={text.note}>{t(`cut.files.about.${size}`)}</p>
+      {size === 'net' && tabs && <p className={text.look}>{t('cut.files.noTabs')}</p>}
       {marks && <Check label={t('cut.files.marks')} checked={witness} onChange={setWitness} />}
       <div className={css.item}>
         <p>{t('cut.files.sheet', { number: sheetAt + 1 })}</p>
@@ -108,7 +109,7 @@ export function FilesFold() {
       <Button kind="next" disabled={phase.making || isHeld} onClick={() => void take({ kind: 'zip' })}>
         <Download size={18} aria-hidden /> {t('cut.files.zip')}
       </Button>
-      <p role="status" className={phase.bad ? css.bad : css.note}>
+      <p role="status" className={phase.bad ? text.bad : text.note}>
         {phase.sentence}
       </p>
     </>

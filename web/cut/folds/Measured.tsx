@@ -12,12 +12,14 @@ import { processIn } from '../../../geometry/stock/stock-book.ts';
 import { limitDeviationMm } from '../../../geometry/stock/tolerances.ts';
 import { usePage, useUi } from '../../page/page-context.ts';
 import { Choice } from '../../ui/Choice.tsx';
-import { Field } from '../../ui/Field.tsx';
+import { SelectField } from '../../ui/SelectField.tsx';
 import { wordingText } from '../../words/say/finding-words.ts';
 import { formatNumber, lengthWords } from '../../words/say/format-number.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { t } from '../../words/t.ts';
 import { useCut, useCutParts } from '../state/cut-context.ts';
+import fields from '../../ui/fields.module.css';
+import text from '../../ui/text.module.css';
 import css from './folds.module.css';
 import { stockOf } from '../state/plates-wanted.ts';
 
@@ -67,20 +69,12 @@ export function Measured({ marks }: { readonly marks: readonly WitnessMark[] }) 
   const decimals = unit === 'mm' ? 3 : 4;
   return (
     <section className={css.list} aria-label={t('cut.drift.measured')}>
-      <Field label={t('cut.drift.plate')}>
-        {({ id: field }) => (
-          <select
-            id={field}
-            className={css.select}
-            value={plate.id}
-            onChange={(e) => store.getState().set({ selected: e.target.value })}
-          >
-            {plates.map((one) => (
-              <option key={one}>{one}</option>
-            ))}
-          </select>
-        )}
-      </Field>
+      <SelectField
+        label={t('cut.drift.plate')}
+        value={plate.id}
+        options={plates.map((one) => ({ value: one, label: one }))}
+        onChange={(to) => store.getState().set({ selected: to })}
+      />
       <Choice<By>
         legend={t('cut.drift.by')}
         showLegend
@@ -91,14 +85,14 @@ export function Measured({ marks }: { readonly marks: readonly WitnessMark[] }) 
         ]}
         onChange={setBy}
       />
-      <p className={css.note}>{t(by === 'ring' ? 'cut.drift.howRing' : 'cut.drift.how')}</p>
+      <p className={text.note}>{t(by === 'ring' ? 'cut.drift.howRing' : 'cut.drift.how')}</p>
       {own.map((mark, i) => {
         const { widths = {}, offset = {} } = typed[mark.id] ?? {};
         const set = (part: Typed): void => setTyped({ ...typed, [mark.id]: { ...typed[mark.id], ...part } });
         const ring = by === 'ring' && isWhole(widths) ? widths : undefined;
         return (
           <fieldset key={mark.id}>
-            <legend className={`${css.note} ${css.group}`}>
+            <legend className={`${text.note} ${css.group}`}>
               {t(stages > 1 ? 'cut.drift.markStage' : 'cut.drift.mark', {
                 number: i + 1,
                 x: lengthWords(mark.at.x, unit, 0),
@@ -106,7 +100,7 @@ export function Measured({ marks }: { readonly marks: readonly WitnessMark[] }) 
                 stage: mark.stage,
               })}
             </legend>
-            <div className={css.pair}>
+            <div className={fields.pair}>
               {by === 'ring'
                 ? SIDES.map((side) => (
                     <LengthField
@@ -134,7 +128,7 @@ export function Measured({ marks }: { readonly marks: readonly WitnessMark[] }) 
                   ))}
             </div>
             {ring && !widthsAgree(ring, noiseMm) && (
-              <p role="alert" className={css.look}>
+              <p role="alert" className={text.look}>
                 {t('cut.drift.uneven', {
                   across: lengthWords(ring.left + ring.right, unit, decimals),
                   upright: lengthWords(ring.above + ring.below, unit, decimals),
@@ -153,15 +147,15 @@ export function Measured({ marks }: { readonly marks: readonly WitnessMark[] }) 
         mostMm={1}
         onChange={setNoise}
       />
-      {limitMm === undefined && <p className={css.look}>{t('cut.drift.noLimit')}</p>}
+      {limitMm === undefined && <p className={text.look}>{t('cut.drift.noLimit')}</p>}
       {report && last && (
         <div role="status" className={css.list} data-testid="drift">
           {report.sentences.map((sentence, i) => (
-            <p key={sentence.english} className={i === 0 ? css[VERDICT[report.verdict]] : css.note}>
+            <p key={sentence.english} className={i === 0 ? text[VERDICT[report.verdict]] : text.note}>
               {wordingText(sentence, unit)}
             </p>
           ))}
-          <p className={css.note}>
+          <p className={text.note}>
             {t('cut.drift.shift', {
               x: lengthWords(last.shift.x, unit, 3),
               y: lengthWords(last.shift.y, unit, 3),

@@ -6,6 +6,8 @@ import { t } from '../../words/t.ts';
 import { Check } from '../../ui/Check.tsx';
 import { useCut, useCutParts, usePlannedSheet } from '../state/cut-context.ts';
 import type { Shown } from '../state/cut-store.ts';
+import fields from '../../ui/fields.module.css';
+import text from '../../ui/text.module.css';
 import css from './folds.module.css';
 import { SlugList } from './SlugList.tsx';
 
@@ -32,12 +34,12 @@ export function OrderFold() {
   // it stays while a plan gives way to the next, so that keys go on from where they were
   return (
     <div ref={home} tabIndex={-1} className={css.home} role="group" aria-label={t('cut.order.title')}>
-      {!planned && <p className={css.note}>{t('cut.order.notYet')}</p>}
+      {!planned && <p className={text.note}>{t('cut.order.notYet')}</p>}
       {planned && (
         <>
-          <div className={css.pair}>{(['numbers', 'rapids', 'leads', 'heat'] as const).map(box)}</div>
+          <div className={fields.pair}>{(['numbers', 'rapids', 'leads', 'heat'] as const).map(box)}</div>
           {shown.heat && (
-            <p className={css.note}>{t('cut.order.hottest', { heat: formatNumber((hottest ?? 0) * 100, 0) })}</p>
+            <p className={text.note}>{t('cut.order.hottest', { heat: formatNumber((hottest ?? 0) * 100, 0) })}</p>
           )}
           <SlugList planned={planned} home={home} />
         </>
@@ -66,7 +68,9 @@ export function OrderFold() {
               );
             })}
           </ul>
-          {notes.length > LISTED && <p className={css.note}>{t('cut.order.more', { count: notes.length - LISTED })}</p>}
+          {notes.length > LISTED && (
+            <p className={text.note}>{t('cut.order.more', { count: notes.length - LISTED })}</p>
+          )}
         </section>
       )}
     </div>

@@ -1,12 +1,13 @@
-import { useEffect, useState } from 'react';
 import type { PriceLine } from '../../../geometry/cutplan/cost/price.ts';
 import { usePage, useUi } from '../../page/page-context.ts';
+import { useAnswer } from '../../ui/use-answer.ts';
 import { formatNumber } from '../../words/say/format-number.ts';
 import { t } from '../../words/t.ts';
 import type { OrderCost } from '../../worker/cut-api.ts';
+import type { Unit } from '../../words/preferences.ts';
 import { clock } from '../state/clock.ts';
 import { useCut, useCutParts } from '../state/cut-context.ts';
-import type { Planned } from '../state/cut-store.ts';
+import text from '../../ui/text.module.css';
 import css from './folds.module.css';
 import { moneyWords, rateWords } from './money.ts';
 import { kindWords, longWords } from '../state/sheet-words.ts';
@@ -18,77 +19,78 @@ export function PriceFold() {
   const planned = useCut((s) => s.planned);
   const remnants = useCut((s) => s.remnants);
   const unit = useUi((s) => s.unit);
-  const [found, setFound] = useState<{ readonly for: Planned['job']; readonly cost: OrderCost | undefined }>();
   const job = planned?.job;
-  useEffect(() => {
-    if (!job) return;
-    let wanted = true;
-    void work.cost().then((cost) => {
-      if (wanted) setFound({ for: job, cost });
-    });
-    return () => {
-      wanted = false;
-    };
-  }, [work, job]);
-  if (!job) return <p className={css.note}>{t('cut.order.notYet')}</p>;
-  if (found?.for !== job) return <p className={css.note}>{t('cut.price.working')}</p>;
-  const { cost } = found;
-  if (!cost) return <p className={css.bad}>{t('trouble.worker')}</p>;
+  const found = useAnswer(job, work.cost);
+  if (!job) return <p className={text.note}>{t('cut.order.notYet')}</p>;
+  if (!found) return <p className={text.note}>{t('cut.price.working')}</p>;
+  const { answer: cost } = found;
+  if (!cost) return <p className={text.bad}>{t('trouble.worker')}</p>;
   const { price } = cost;
   const kinds = [...book.sheets, ...remnants];
   return (
     <>
-      <table className={css.table}>
-        <caption className="sr-only">{t('cut.price.time')}</caption>
-        <tbody>
-          {(['cutS', 'pierceS', 'rapidS', 'raiseS'] as const).map((part) => (
-            <tr key={part}>
-              <td>
-                {t(`cut.price.${part}`)}
-                {part === 'cutS' && <span className={css.sub}>{longWords(cost.cuttingMm, unit)}</span>}
-                {part === 'rapidS' && <span className={css.sub}>{longWords(cost.rapidMm, unit)}</span>}
-                {part === 'pierceS' && (
-                  <span className={css.sub}>{t('cut.price.pierces', { count: cost.pierces })}</span>
-                )}
-              </td>
-              <td className={css.number}>{clock(cost.times[part])}</td>
-            </tr>
-          ))}
-        </tbody>
-        <tfoot>
-          <tr>
-            <td>{t('cut.price.machineTime')}</td>
-            <td className={css.number}>{clock(cost.totalS)}</td>
-          </tr>
-        </tfoot>
-      </table>
+      <SumTable
+        caption={t('cut.price.time')}
+        rows={(['cutS', 'pierceS', 'rapidS', 'raiseS'] as const).map((part) => ({
+          what: t(`cut.price.${part}`),
+          of: timeOf(part, cost, unit),
+          amount: clock(cost.times[part]),
+        }))}
+        sum={{ what: t('cut.price.machineTime'), amount: clock(cost.totalS) }}
+      />
       {price && (
-        <table className={css.table}>
-          <caption className="sr-only">{t('cut.price.cost')}</caption>
-          <tbody>
-            {gathered(price.lines).map((line) => (
-              <tr key={`${line.code} ${line.kind ?? ''} ${line.each}`}>
-                <td>
-                  {t(`cut.price.line.${line.code}`)}
-                  <span className={css.sub}>
-                    {howMuch(line, price.currency, kindWords(kinds, line.kind ?? '', unit))}
-                  </span>
-                </td>
-                <td className={css.number}>{moneyWords(line.minor, price.currency)}</td>
-              </tr>
-            ))}
-          </tbody>
-          <tfoot>
-            <tr>
-              <td>{t('cut.price.total')}</td>
-              <td className={css.number}>{moneyWords(price.totalMinor, price.currency)}</td>
-            </tr>
-          </tfoot>
-        </table>
+        <SumTable
+          caption={t('cut.price.cost')}
+          rows={gathered(price.lines).map((line) => ({
+            what: t(`cut.price.line.${line.code}`),
+            of: howMuch(line, price.currency, kindWords(kinds, line.kind ?? '', unit)),
+            amount: moneyWords(line.minor, price.currency),
+          }))}
+          sum={{ what: t('cut.price.total'), amount: moneyWords(price.totalMinor, price.currency) }}
+        />
       )}
-      <p className={css.note}>{price ? t('cut.price.inner') : t('cut.price.noCosts')}</p>
+      <p className={text.note}>{price ? t('cut.price.inner') : t('cut.price.noCosts')}</p>
     </>
   );
+}
+
+interface SumTableProps {
+  readonly caption: string;
+  readonly rows: readonly { readonly what: string; readonly of?: string | undefined; readonly amount: string }[];
+  readonly sum: { readonly what: string; readonly amount: string };
+}
+
+/** Lines and what they come to. */
+function SumTable({ caption, rows, sum }: SumTableProps) {
+  return (
+    <table className={css.table}>
+      <caption className="sr-only">{caption}</caption>
+      <tbody>
+        {rows.map(({ what, of, amount }, i) => (
+          <tr key={i}>
+            <td>
+              {what}
+              {of !== undefined && <span className={text.sub}>{of}</span>}
+            </td>
+            <td className={css.number}>{amount}</td>
+          </tr>
+        ))}
+      </tbody>
+      <tfoot>
+        <tr>
+          <td>{sum.what}</td>
+          <td className={css.number}>{sum.amount}</td>
+        </tr>
+      </tfoot>
+    </table>
+  );
+}
+
+/** What the machine does in a part of its time: lengths, or pierces. */
+function timeOf(part: keyof OrderCost['times'], cost: OrderCost, unit: Unit): string | undefined {
+  if (part === 'cutS') return longWords(cost.cuttingMm, unit);
+  if (part === 'rapidS') return longWords(cost.rapidMm, unit);
+  return part === 'pierceS' ? t('cut.price.pierces', { count: cost.pierces }) : undefined;
 }
 
 /** Sheets of a kind at one price on one line, however many there are. */

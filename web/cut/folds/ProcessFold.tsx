@@ -1,15 +1,17 @@
-import { useEffect, useState } from 'react';
-import type { Comparison, ProcessRow } from '../../../geometry/cutplan/cost/compare.ts';
+import { useState } from 'react';
+import type { ProcessRow } from '../../../geometry/cutplan/cost/compare.ts';
 import { processIn } from '../../../geometry/stock/stock-book.ts';
 import { capitalised } from '../../../geometry/sentences/make-say.ts';
 import { usePage, useUi } from '../../page/page-context.ts';
-import { Field } from '../../ui/Field.tsx';
+import { SelectField } from '../../ui/SelectField.tsx';
+import { useAnswer } from '../../ui/use-answer.ts';
 import { refusalWords } from '../../words/say/finding-words.ts';
 import { lengthWords } from '../../words/say/format-number.ts';
 import { processName, reasonWords } from '../../words/say/record-words.ts';
 import { t } from '../../words/t.ts';
 import { clock } from '../state/clock.ts';
 import { useCut, useCutParts } from '../state/cut-context.ts';
+import text from '../../ui/text.module.css';
 import css from './folds.module.css';
 import { moneyWords } from './money.ts';
 import { stockOf } from '../state/plates-wanted.ts';
@@ -22,41 +24,24 @@ export function ProcessFold() {
   const stock = useCut(stockOf);
   const unit = useUi((s) => s.unit);
   const [chosen, setChosen] = useState<string | undefined>();
-  const [found, setFound] = useState<{ readonly for: string; readonly comparison: Comparison | undefined }>();
   const plate = plates.find(({ wish }) => wish === chosen) ?? plates[0];
-  const wish = plate?.wish;
   const about = plate && `${plate.wish} ${plate.job.fingerprint}`;
-  useEffect(() => {
-    if (wish === undefined || about === undefined) return;
-    let wanted = true;
-    void work.compare(wish).then((comparison) => {
-      if (wanted) setFound({ for: about, comparison });
-    });
-    return () => {
-      wanted = false;
-    };
-  }, [work, wish, about]);
-  if (!plate) return <p className={css.note}>{t('cut.work.taking')}</p>;
-  const comparison = found?.for === about ? found?.comparison : undefined;
+  const comparison = useAnswer(about, () => work.compare(plate?.wish ?? ''))?.answer;
+  if (!plate) return <p className={text.note}>{t('cut.work.taking')}</p>;
   return (
     <>
-      <Field label={t('cut.process.plate')}>
-        {({ id }) => (
-          <select id={id} className={css.select} value={plate.wish} onChange={(e) => setChosen(e.target.value)}>
-            {plates.map((p) => (
-              <option key={p.wish} value={p.wish}>
-                {p.wish} · {p.job.title}, {p.job.plateName}
-              </option>
-            ))}
-          </select>
-        )}
-      </Field>
+      <SelectField
+        label={t('cut.process.plate')}
+        value={plate.wish}
+        options={plates.map((p) => ({ value: p.wish, label: `${p.wish} · ${p.job.title}, ${p.job.plateName}` }))}
+        onChange={setChosen}
+      />
       {!comparison ? (
-        <p className={css.note}>{t('cut.process.working')}</p>
+        <p className={text.note}>{t('cut.process.working')}</p>
       ) : (
         <>
           {comparison.plate.openingMm !== undefined && (
-            <p className={css.note}>
+            <p className={text.note}>
               {t('cut.process.plateHas', { opening: lengthWords(comparison.plate.openingMm, unit, 2) })}
             </p>
           )}
@@ -78,8 +63,8 @@ export function ProcessFold() {
               ))}
             </tbody>
           </table>
-          <p className={css.note}>{t('cut.process.guess')}</p>
-          {!book.work && <p className={css.note}>{t('cut.price.noCosts')}</p>}
+          <p className={text.note}>{t('cut.process.guess')}</p>
+          {!book.work && <p className={text.note}>{t('cut.price.noCosts')}</p>}
         </>
       )}
     </>
@@ -95,7 +80,7 @@ function Row({ row, isOwn }: { readonly row: ProcessRow; readonly isOwn: boolean
     <tr>
       <td>
         {isOwn ? <strong>{process && processName(process)}</strong> : process && processName(process)}
-        <span className={css.sub}>
+        <span className={text.sub}>
           {isOwn && `${t('cut.process.own')} `}
           {t('cut.process.least', {
             opening: lengthWords(row.least.openingMm, unit, 2),
@@ -103,17 +88,17 @@ function Row({ row, isOwn }: { readonly row: ProcessRow; readonly isOwn: boolean
           })}
         </span>
         {!can && (
-          <span className={`${css.sub} ${css.bad}`}>
+          <span className={`${text.sub} ${text.bad}`}>
             {row.fit.grade === 'never' ? capitalised(reasonWords(row.fit)) : t('cut.process.cannot')}
           </span>
         )}
         {can && row.fit.grade === 'poor' && (
-          <span className={`${css.sub} ${css.look}`}>{capitalised(reasonWords(row.fit))}</span>
+          <span className={`${text.sub} ${text.look}`}>{capitalised(reasonWords(row.fit))}</span>
         )}
         {can && row.lostLetters > 0 && (
-          <span className={`${css.sub} ${css.look}`}>{t('cut.process.lost', { count: row.lostLetters })}</span>
+          <span className={`${text.sub} ${text.look}`}>{t('cut.process.lost', { count: row.lostLetters })}</span>
         )}
-        {can && 'problem' in row.time && <span className={css.sub}>{refusalWords(row.time)}</span>}
+        {can && 'problem' in row.time && <span className={text.sub}>{refusalWords(row.time)}</span>}
       </td>
       <td className={css.number}>{can && 'seconds' in row.time ? clock(row.time.seconds) : '–'}</td>
       <td className={css.number}>{can && row.price ? moneyWords(row.price.totalMinor, row.price.currency) : '–'}</td>

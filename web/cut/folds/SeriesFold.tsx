@@ -9,6 +9,7 @@ import type { SeriesHead, SeriesProgress, SeriesRow } from '../../worker/cut-api
 import { clock } from '../state/clock.ts';
 import { useCutParts } from '../state/cut-context.ts';
 import { FilePick } from './FilePick.tsx';
+import text from '../../ui/text.module.css';
 import css from './folds.module.css';
 
 type Phase =
@@ -75,7 +76,7 @@ export function SeriesFold() {
   const failed = phase.kind === 'running' ? phase.progress.failed : phase.kind === 'ended' ? phase.failed : [];
   return (
     <>
-      <p className={css.note}>{t('cut.series.what', { title })}</p>
+      <p className={text.note}>{t('cut.series.what', { title })}</p>
       <div
         className={css.drop}
         data-over={over}
@@ -89,10 +90,10 @@ export function SeriesFold() {
         <FilePick accept=".csv,.tsv,.txt,text/csv" onFiles={(files) => void read(files)}>
           <Table2 size={16} aria-hidden /> {t('cut.series.choose')}
         </FilePick>
-        <span className={css.note}>{t('cut.series.drop')}</span>
+        <span className={text.note}>{t('cut.series.drop')}</span>
       </div>
       {table && head && 'refused' in head && (
-        <p role="alert" className={css.bad}>
+        <p role="alert" className={text.bad}>
           {table.name}: {refusalWords(head.refused)}
         </p>
       )}
@@ -113,7 +114,7 @@ export function SeriesFold() {
               <div className={css.head}>
                 <span>
                   {t('cut.series.at', { done: phase.progress.done, of: head.rows })}{' '}
-                  <span className={css.sub}>
+                  <span className={text.sub}>
                     {phase.progress.known > 0 && t('cut.series.fromBefore', { count: phase.progress.known })}{' '}
                     {phase.leftS !== undefined && t('cut.series.left', { time: clock(phase.leftS) })}
                   </span>
@@ -125,7 +126,7 @@ export function SeriesFold() {
             </>
           ) : (
             <>
-              {head.known > 0 && <p className={css.note}>{t('cut.series.known', { count: head.known })}</p>}
+              {head.known > 0 && <p className={text.note}>{t('cut.series.known', { count: head.known })}</p>}
               <div className={css.buttons}>
                 <Button kind="next" onClick={() => void run(table, false)}>
                   {head.known > 0 && head.known < head.rows
@@ -143,7 +144,7 @@ export function SeriesFold() {
         </>
       )}
       {phase.kind === 'failed' && (
-        <p role="alert" className={css.bad}>
+        <p role="alert" className={text.bad}>
           {phase.sentence}
         </p>
       )}
@@ -178,11 +179,11 @@ function Failed({ rows }: { readonly rows: readonly SeriesRow[] }) {
         {rows.slice(0, LISTED).map((row) => (
           <li key={row.line}>
             <strong>{t('cut.series.line', { line: row.line })}</strong> {row.name}{' '}
-            <span className={css.bad}>{why(row)}</span>
+            <span className={text.bad}>{why(row)}</span>
           </li>
         ))}
       </ul>
-      {rows.length > LISTED && <p className={css.note}>{t('cut.order.more', { count: rows.length - LISTED })}</p>}
+      {rows.length > LISTED && <p className={text.note}>{t('cut.order.more', { count: rows.length - LISTED })}</p>}
     </section>
   );
 }

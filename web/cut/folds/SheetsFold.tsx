@@ -9,6 +9,8 @@ import { LengthField } from '../../ui/LengthField.tsx';
 import { t } from '../../words/t.ts';
 import { Check } from '../../ui/Check.tsx';
 import { useCut, useCutParts } from '../state/cut-context.ts';
+import fields from '../../ui/fields.module.css';
+import text from '../../ui/text.module.css';
 import css from './folds.module.css';
 import { gapsOf, kindsOf, stockOf } from '../state/plates-wanted.ts';
 import { sizeWords } from '../state/sheet-words.ts';
@@ -28,7 +30,7 @@ export function SheetsFold() {
   return (
     <>
       <fieldset>
-        <legend className={css.note}>{t('cut.sheets.kinds')}</legend>
+        <legend className={text.note}>{t('cut.sheets.kinds')}</legend>
         {all.map((kind) => (
           <Check
             key={kind.id}
@@ -46,7 +48,7 @@ export function SheetsFold() {
             <span>
               {t('cut.sheets.remnant', { size: sizeWords(kind.widthMm, kind.heightMm, unit) })}
               {kind.gone?.map(({ x, y, radiusMm }) => (
-                <span key={`${x} ${y}`} className={css.sub}>
+                <span key={`${x} ${y}`} className={text.sub}>
                   {t('cut.sheets.hole', {
                     across: lengthWords(2 * radiusMm, unit),
                     x: lengthWords(x, unit),
@@ -57,7 +59,6 @@ export function SheetsFold() {
             </span>
             <IconButton
               label={t('cut.sheets.dropRemnant', { number: i + 1 })}
-
               onClick={() => work.choose({ remnants: remnants.filter((r) => r !== kind) })}
               sign={X}
             />
@@ -65,7 +66,7 @@ export function SheetsFold() {
         ))}
       </fieldset>
       <RemnantForm />
-      <div className={css.pair}>
+      <div className={fields.pair}>
         <LengthField
           label={t('cut.sheets.between')}
           mm={gaps.betweenMm}
@@ -84,7 +85,7 @@ export function SheetsFold() {
         />
       </div>
       {sheets.length > 0 && (
-        <p className={css.note}>
+        <p className={text.note}>
           {t('cut.sheets.use', {
             count: sheets.length,
             used: formatNumber((sheets.reduce((sum, s) => sum + s.usedShare, 0) / sheets.length) * 100, 0),
@@ -134,14 +135,14 @@ function RemnantForm() {
   );
   return (
     <fieldset className={css.list}>
-      <legend className={css.note}>{t('cut.sheets.addRemnant')}</legend>
-      <div className={css.pair}>
+      <legend className={text.note}>{t('cut.sheets.addRemnant')}</legend>
+      <div className={fields.pair}>
         {field(t('cut.sheets.width'), size.widthMm, (widthMm) => setSize({ ...size, widthMm }), 50)}
         {field(t('cut.sheets.height'), size.heightMm, (heightMm) => setSize({ ...size, heightMm }), 50)}
       </div>
       {field(t('cut.sheets.holeAcross'), hole.across, (across) => setHole({ ...hole, across }))}
       {hole.across > 0 && (
-        <div className={css.pair}>
+        <div className={fields.pair}>
           {field(t('cut.sheets.holeX'), hole.x, (x) => setHole({ ...hole, x }))}
           {field(t('cut.sheets.holeY'), hole.y, (y) => setHole({ ...hole, y }))}
         </div>

@@ -8,6 +8,7 @@ import { t } from '../../words/t.ts';
 import type { PlannedSheet } from '../../worker/cut-api.ts';
 import { Check } from '../../ui/Check.tsx';
 import { useCut, useCutParts } from '../state/cut-context.ts';
+import text from '../../ui/text.module.css';
 import css from './folds.module.css';
 import { pieceWords } from './piece-words.ts';
 import { contourOf, type SlugKind, slugKinds, withIds } from './slug-kinds.ts';
@@ -37,7 +38,7 @@ export function SlugList({ planned, home }: SlugListProps) {
       <h3 className={css.name}>
         <strong>{t('cut.order.slugs')}</strong>
       </h3>
-      <p className={css.note} role="status" data-testid="risky">
+      <p className={text.note} role="status" data-testid="risky">
         {risky.length > 0 ? t('cut.order.risky', { count: risky.length }) : t('cut.order.noneRisky')}
       </p>
       <ul>
@@ -55,13 +56,13 @@ export function SlugList({ planned, home }: SlugListProps) {
                 <span>
                   {slug.plate}: {pieceWords(items, slug.plate, slug.pass)}
                   {plates.length > 1 && (
-                    <span className={css.sub}>{t('cut.order.alike', { count: plates.length - 1 })}</span>
+                    <span className={text.sub}>{t('cut.order.alike', { count: plates.length - 1 })}</span>
                   )}
                 </span>
                 <span className={css.number}>
                   {isHeld ? t('cut.order.held') : t('cut.order.tips', { share: formatNumber(slug.tips * 100, 0) })}
                   {!isHeld && slug.riseMm > 0 && (
-                    <span className={css.sub}>
+                    <span className={text.sub}>
                       {t('cut.order.rise', { rise: lengthWords(slug.riseMm, unit, unit === 'mm' ? 0 : 1) })}
                     </span>
                   )}
@@ -82,7 +83,7 @@ export function SlugList({ planned, home }: SlugListProps) {
       <Check label={t('cut.order.tabs')} checked={wishes.tabs} onChange={(tabs) => work.wish({ tabs })} />
       {(wishes.held.length > 0 || wishes.last.length > 0) && (
         <div className={css.head}>
-          <span className={css.note}>
+          <span className={text.note}>
             {t('cut.order.heldCount', { count: wishes.held.length })}{' '}
             {wishes.last.length > 0 && t('cut.order.lastCount', { count: wishes.last.length })}
           </span>
@@ -111,37 +112,21 @@ function Mends({ kind, planned, home }: SlugListProps & { readonly kind: SlugKin
   const risky = new Set(planned.plan.slugs.flatMap((s) => (s.tips > TIP_LIMIT && !s.isTabbed ? [s.pass] : [])));
   const isLast = wishes.last.includes(word);
   const saved = waysSaved(planned.plan, plate.id, new Set([word]), risky);
-  const own = word.slice(plate.id.length);
+  const onAll = (part: string): readonly string[] => plates.map((id) => id + part);
   return (
     <div className={css.mends}>
       {!isRim && (
         <Check
           label={t('cut.order.tabsHere')}
           checked={isHeld}
-          onChange={(on) =>
-            work.wish({
-              held: withIds(
-                wishes.held,
-                plates.map((id) => id + contourOf(slug)),
-                on,
-              ),
-            })
-          }
+          onChange={(on) => work.wish({ held: withIds(wishes.held, onAll(contourOf(slug)), on) })}
         />
       )}
       {!isRim && (isLast || saved > 0) && (
         <Check
           label={isLast ? t('cut.order.isLast') : t('cut.order.lastHere', { count: saved })}
           checked={isLast}
-          onChange={(on) =>
-            work.wish({
-              last: withIds(
-                wishes.last,
-                plates.map((id) => id + own),
-                on,
-              ),
-            })
-          }
+          onChange={(on) => work.wish({ last: withIds(wishes.last, onAll(word.slice(plate.id.length)), on) })}
         />
       )}
       {turn?.kind === 'turn' && (
@@ -162,7 +147,7 @@ function Mends({ kind, planned, home }: SlugListProps & { readonly kind: SlugKin
           })}
         </Button>
       )}
-      {isRim && !turn && <p className={css.note}>{t('cut.order.noMend')}</p>}
+      {isRim && !turn && <p className={text.note}>{t('cut.order.noMend')}</p>}
     </div>
   );
 }

@@ -3,7 +3,7 @@ import { useEffect, useState } from 'react';
 import { openDesignFile } from '../../handover/open-design-file.ts';
 import { usePage, useSaving, useUi } from '../../page/page-context.ts';
 import { IconButton } from '../../ui/IconButton.tsx';
-import { Field } from '../../ui/Field.tsx';
+import { SelectField } from '../../ui/SelectField.tsx';
 import { FilePick } from './FilePick.tsx';
 import { findingWords, refusalWords } from '../../words/say/finding-words.ts';
 import { lengthWords } from '../../words/say/format-number.ts';
@@ -11,6 +11,7 @@ import { NumberField } from '../../ui/NumberField.tsx';
 import { t } from '../../words/t.ts';
 import { useCut, useCutParts } from '../state/cut-context.ts';
 import type { OrderItem } from '../state/cut-store.ts';
+import text from '../../ui/text.module.css';
 import css from './folds.module.css';
 import { countOf, isSameStock, stockOf, titleOf } from '../state/plates-wanted.ts';
 
@@ -63,20 +64,13 @@ export function WhatIsCut() {
         ))}
       </ul>
       {others.length > 0 && (
-        <Field label={t('cut.what.addOwn')}>
-          {({ id }) => (
-            <select id={id} className={css.select} value="" onChange={(e) => void addOwn(e.target.value)}>
-              <option value="" disabled>
-                {t('cut.what.choose')}
-              </option>
-              {others.map((card) => (
-                <option key={card.id} value={card.id}>
-                  {card.title || t('cut.what.untitled')}
-                </option>
-              ))}
-            </select>
-          )}
-        </Field>
+        <SelectField
+          label={t('cut.what.addOwn')}
+          value=""
+          placeholder={t('cut.what.choose')}
+          options={others.map(({ id, title }) => ({ value: id, label: title || t('cut.what.untitled') }))}
+          onChange={(id) => void addOwn(id)}
+        />
       )}
       <div className={css.buttons}>
         <FilePick accept=".json,application/json" multiple onFiles={(files) => void addFiles(files)}>
@@ -84,7 +78,7 @@ export function WhatIsCut() {
         </FilePick>
       </div>
       {trouble !== undefined && (
-        <p role="alert" className={css.bad}>
+        <p role="alert" className={text.bad}>
           {trouble}
         </p>
       )}
@@ -106,22 +100,15 @@ function Item({ item, alone }: { readonly item: OrderItem; readonly alone: boole
           <strong>
             {item.key} · {title}
           </strong>
-          <span className={css.sub}>
+          <span className={text.sub}>
             {t(`cut.what.from.${item.origin.kind}`)}
             {plates.find(({ key }) => key === item.key) &&
               ` · ${plates.find(({ key }) => key === item.key)?.job.fingerprint ?? ''}`}
           </span>
         </p>
-        {!alone && (
-          <IconButton
-            label={t('cut.what.drop', { title })}
-
-            onClick={() => work.drop(item.key)}
-            sign={X}
-          />
-        )}
+        {!alone && <IconButton label={t('cut.what.drop', { title })} onClick={() => work.drop(item.key)} sign={X} />}
       </div>
-      {!fits && <p className={css.bad}>{t('cut.what.otherStock')}</p>}
+      {!fits && <p className={text.bad}>{t('cut.what.otherStock')}</p>}
       {item.design.plates.map((spec, i) => {
         const plate = plates.find((p) => p.key === item.key && p.plateId === spec.id);
         const wish = `${item.key}${i + 1}`;
@@ -130,7 +117,7 @@ function Item({ item, alone }: { readonly item: OrderItem; readonly alone: boole
             <div className={css.row}>
               <p className={css.name}>
                 {wish} · {spec.name}
-                {plate && <span className={css.sub}>{lengthWords(plate.diameterMm, unit)}</span>}
+                {plate && <span className={text.sub}>{lengthWords(plate.diameterMm, unit)}</span>}
               </p>
               <NumberField
                 label={t('cut.what.count', { plate: wish })}
@@ -142,7 +129,7 @@ function Item({ item, alone }: { readonly item: OrderItem; readonly alone: boole
               />
             </div>
             {plate?.stops.slice(0, 3).map((stop) => (
-              <p key={stop.sentence} className={css.bad}>
+              <p key={stop.sentence} className={text.bad}>
                 {t('cut.what.stopped', { plate: wish })} {findingWords(stop, unit)}
               </p>
             ))}

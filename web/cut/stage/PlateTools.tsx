@@ -6,6 +6,7 @@ import { findingWords } from '../../words/say/finding-words.ts';
 import { formatNumber, lengthWords } from '../../words/say/format-number.ts';
 import { t } from '../../words/t.ts';
 import { useCut, useCutParts } from '../state/cut-context.ts';
+import text from '../../ui/text.module.css';
 import css from './PlateTools.module.css';
 
 const TURN_DEG = 15;
@@ -27,7 +28,7 @@ export function PlateTools() {
         <>
           <p className={css.name}>
             <strong>{plate.id}</strong>{' '}
-            <span className={css.facts}>
+            <span className={text.soft}>
               {t('cut.hand.facts', {
                 across: lengthWords(plate.diameterMm, unit),
                 x: lengthWords(plate.x, unit),
@@ -39,13 +40,11 @@ export function PlateTools() {
           <div className={css.buttons}>
             <IconButton
               label={t('cut.hand.turnLeft', { by: TURN_DEG })}
-
               onClick={() => work.turn([plate.id], plate.turnDeg - TURN_DEG)}
               sign={RotateCcw}
             />
             <IconButton
               label={t('cut.hand.turnRight', { by: TURN_DEG })}
-
               onClick={() => work.turn([plate.id], plate.turnDeg + TURN_DEG)}
               sign={RotateCw}
             />

@@ -6,6 +6,7 @@ import { t } from '../../words/t.ts';
 import { useCutParts, usePlannedSheet, usePlay } from '../state/cut-context.ts';
 import { clock } from '../state/clock.ts';
 import { fateOf } from './paint-plan.ts';
+import text from '../../ui/text.module.css';
 import css from './PlayBar.module.css';
 import { doneAt, lengthOf, type Beat } from './timeline.ts';
 
@@ -55,12 +56,7 @@ export function PlayBar({ beats }: { readonly beats: readonly Beat[] }) {
     <section className={css.bar} aria-label={t('cut.play.title')}>
       <div className={css.buttons}>
         <IconButton label={t('cut.play.back')} onClick={() => step(-1)} sign={SkipBack} />
-        <IconButton
-          className={css.play}
-          label={t(playing ? 'cut.play.pause' : 'cut.play.play')}
-
-          onClick={toggle}
-        >
+        <IconButton className={css.play} label={t(playing ? 'cut.play.pause' : 'cut.play.play')} onClick={toggle}>
           {playing ? <Pause size={20} aria-hidden /> : <Play size={20} aria-hidden />}
         </IconButton>
         <IconButton label={t('cut.play.on')} onClick={() => step(1)} sign={SkipForward} />
@@ -91,15 +87,10 @@ export function PlayBar({ beats }: { readonly beats: readonly Beat[] }) {
       <p className={css.says} data-testid="play">
         {t('cut.play.at', { at: clock(atS), whole: clock(wholeS) })}
         {on && ` · ${t('cut.play.done', { done, count: beats.length })}`}
-        {stands > 0 && <span className={css.stands}> · {t('cut.play.stands', { count: stands })}</span>}
+        {stands > 0 && <span className={text.look}> · {t('cut.play.stands', { count: stands })}</span>}
       </p>
       {on && (
-        <IconButton
-          label={t('cut.play.close')}
-
-          onClick={() => set({ on: false, playing: false, atS: 0 })}
-          sign={X}
-        />
+        <IconButton label={t('cut.play.close')} onClick={() => set({ on: false, playing: false, atS: 0 })} sign={X} />
       )}
     </section>
   );

@@ -7,6 +7,7 @@ import { Dialog } from '../../ui/Dialog.tsx';
 import { t } from '../../words/t.ts';
 import type { OpenedOrder, Progress } from '../../worker/plate-api.ts';
 import { onlyToLookAt } from './only-to-look-at.ts';
+import text from '../../ui/text.module.css';
 import css from './OrderDialog.module.css';
 import { closeOrder } from './order-store.ts';
 import { SoundOrderPart } from './SoundOrderPart.tsx';
@@ -46,7 +47,7 @@ export function OrderDialog({ file }: { readonly file: File }) {
 
   return (
     <Dialog title={t('handOver.title')} closeLabel={t('handOver.close')} onClose={closeOrder}>
-      <p className={css.name}>{file.name}</p>
+      <p className={text.note}>{file.name}</p>
       <p role="status" className={css.busy}>
         {opened === undefined && checkingWords(progress)}
       </p>

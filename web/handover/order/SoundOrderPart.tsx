@@ -7,6 +7,7 @@ import { Button } from '../../ui/Button.tsx';
 import { IconButton } from '../../ui/IconButton.tsx';
 import { momentDay } from '../../words/say/moment-words.ts';
 import { t } from '../../words/t.ts';
+import text from '../../ui/text.module.css';
 import css from './OrderDialog.module.css';
 import { closeOrder } from './order-store.ts';
 
@@ -28,7 +29,7 @@ export function SoundOrderPart({ order }: { readonly order: SoundOrder }) {
         </p>
         <p>{t('handOver.opened', { title: visible(design.title) })}</p>
       </div>
-      <p className={css.hint}>
+      <p className={text.note}>
         <strong>{t('handOver.fingerprint', { fingerprint: manifest.fingerprint.slice(0, 8) })}</strong>{' '}
         {t('handOver.compare')}
       </p>

@@ -4,6 +4,7 @@ import type { UnsoundOrder } from '../../../geometry/order-file/order.ts';
 import { Button } from '../../ui/Button.tsx';
 import { refusalWords } from '../../words/say/finding-words.ts';
 import { t } from '../../words/t.ts';
+import text from '../../ui/text.module.css';
 import css from './OrderDialog.module.css';
 import { closeOrder } from './order-store.ts';
 
@@ -37,7 +38,7 @@ export function UnsoundOrderPart({ order, onLook }: UnsoundOrderPartProps) {
             <Button kind="plain" onClick={() => onLook(design)}>
               {t('handOver.look')}
             </Button>
-            <p className={css.hint}>{t('handOver.lookHint')}</p>
+            <p className={text.note}>{t('handOver.lookHint')}</p>
           </div>
         )}
         <Button kind="next" onClick={closeOrder}>

@@ -10,6 +10,7 @@ import { refusalWords } from '../../words/say/finding-words.ts';
 import { Fold } from '../../ui/Fold.tsx';
 import { TextField } from '../../ui/TextField.tsx';
 import { t } from '../../words/t.ts';
+import text from '../../ui/text.module.css';
 import css from './ApproveForm.module.css';
 import { countFindings } from '../state/gather-findings.ts';
 import { dayNow, momentNow } from '../state/now.ts';
@@ -69,7 +70,7 @@ export function ApproveForm({ planned, fingerprint }: ApproveFormProps) {
           <Check label={t('proof.approve.read')} checked={read} onChange={setRead} />
           {missing && !read && <p className={css.problem}>{t('proof.approve.notRead')}</p>}
         </div>
-        <p className={css.note}>{t('proof.approve.means', { fingerprint: fingerprint.slice(0, 8) })}</p>
+        <p className={text.note}>{t('proof.approve.means', { fingerprint: fingerprint.slice(0, 8) })}</p>
         {refused && (
           <p role="alert" className={css.problem}>
             {refusalWords(refused)}
@@ -96,7 +97,7 @@ function PaperFields({ fingerprint }: { readonly fingerprint: string }) {
   const [day, setDay] = useState(dayNow);
   return (
     <div className={css.fields}>
-      <p className={css.note}>{t('proof.paper.hint')}</p>
+      <p className={text.note}>{t('proof.paper.hint')}</p>
       <TextField label={t('proof.paper.name')} value={name} maxLength={200} onChange={setName} />
       <Field label={t('proof.paper.day')}>
         {({ id }) => (

@@ -5,6 +5,7 @@ import { Cautions } from '../../page/Cautions.tsx';
 import { t } from '../../words/t.ts';
 import { ApproveForm } from './ApproveForm.tsx';
 import { ApprovedNote } from './ApprovedNote.tsx';
+import text from '../../ui/text.module.css';
 import css from './ApprovePart.module.css';
 import { BigPicture } from './BigPicture.tsx';
 import { FindingsToAccept } from './FindingsToAccept.tsx';
@@ -29,11 +30,11 @@ export function ApprovePart() {
       </div>
       <div className={css.side} tabIndex={-1}>
         <header>
-          {shop && <p className={css.shop}>{shop.name}</p>}
+          {shop && <p className={text.note}>{shop.name}</p>}
           <h2 id="proof-approve" className={css.title}>
             {design.title || t('proof.untitled')}
           </h2>
-          {who !== '' && <p className={css.who}>{t('proof.approve.for', { who })}</p>}
+          {who !== '' && <p className={text.soft}>{t('proof.approve.for', { who })}</p>}
         </header>
         {standing.kind === 'approved' && <ApprovedNote approval={standing.approval} letter={standing.letter} />}
         <section className={css.block} aria-labelledby="proof-texts">

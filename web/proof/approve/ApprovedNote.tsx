@@ -5,6 +5,7 @@ import { withdrawApproval } from '../../state/actions/agreed/withdraw-approval.t
 import { useAct } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
 import { t } from '../../words/t.ts';
+import text from '../../ui/text.module.css';
 import css from './ApprovedNote.module.css';
 import { momentWords } from '../../words/say/moment-words.ts';
 import { SendBack } from './SendBack.tsx';
@@ -30,7 +31,7 @@ export function ApprovedNote({ approval, letter }: ApprovedNoteProps) {
         <CircleCheck size={22} aria-hidden />
         <span>
           <strong>{t('proof.approved.by', { name })}</strong>
-          <span className={css.when}>
+          <span className={text.soft}>
             {t(`proof.approved.how.${how}`, { at: momentWords(at) })}{' '}
             {letter === undefined
               ? t('proof.approved.print', { fingerprint: fingerprint.slice(0, 8) })

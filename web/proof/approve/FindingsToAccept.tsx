@@ -9,6 +9,7 @@ import { findingWords } from '../../words/say/finding-words.ts';
 import { TextField } from '../../ui/TextField.tsx';
 import { VerdictMark } from '../../ui/VerdictMark.tsx';
 import { t } from '../../words/t.ts';
+import text from '../../ui/text.module.css';
 import css from './FindingsToAccept.module.css';
 import { gatherFindings, type Gathered } from '../state/gather-findings.ts';
 import { momentNow } from '../state/now.ts';
@@ -61,7 +62,7 @@ function FindingRow({ gathered: { finding, on }, accepted }: FindingRowProps) {
           {on.map(({ name }) => name).join(', ')}: {findingWords(finding, unit)}
         </p>
         {accepted && (
-          <p className={css.accepted}>
+          <p className={text.note}>
             {t('proof.findings.by', { who: visible(accepted.who), at: momentWords(accepted.at) })}
           </p>
         )}

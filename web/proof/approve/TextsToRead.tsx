@@ -1,6 +1,7 @@
 import { useDesign } from '../../page/page-context.ts';
 import { spoken, t } from '../../words/t.ts';
 import { spellTexts, type SpeltDate } from './spell-texts.ts';
+import textCss from '../../ui/text.module.css';
 import css from './TextsToRead.module.css';
 
 /** Every text on a line of its own, large and plain, dates written out beneath. */
@@ -9,7 +10,7 @@ export function TextsToRead() {
   if (texts.length === 0) return <p>{t('proof.texts.none')}</p>;
   return (
     <>
-      <p className={css.hint}>{t('proof.texts.hint')}</p>
+      <p className={textCss.soft}>{t('proof.texts.hint')}</p>
       <ol className={css.texts}>
         {texts.map(({ id, text, dates }) => (
           <li key={id}>
@@ -17,7 +18,7 @@ export function TextsToRead() {
               {text}
             </p>
             {dates.map((date) => (
-              <p key={date.text} className={date.days.length === 1 ? css.date : css.doubt}>
+              <p key={date.text} className={date.days.length === 1 ? textCss.soft : textCss.look}>
                 {dateWords(date)}
               </p>
             ))}

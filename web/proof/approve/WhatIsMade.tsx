@@ -6,6 +6,7 @@ import { materialSentence } from '../../words/say/record-words.ts';
 import { t } from '../../words/t.ts';
 import { optionFacts } from '../options/option-facts.ts';
 import type { PlannedDesign } from '../state/planned-design.ts';
+import text from '../../ui/text.module.css';
 import css from './WhatIsMade.module.css';
 
 const LB_PER_KG = 1 / 0.45359237;
@@ -41,7 +42,7 @@ export function WhatIsMade({ planned }: { readonly planned: PlannedDesign }) {
         <dt>{t('proof.facts.material')}</dt>
         <dd>
           {facts.material}
-          {material && <span className={css.stands}>{materialSentence(material)}</span>}
+          {material && <span className={text.sub}>{materialSentence(material)}</span>}
         </dd>
       </div>
       <div>

@@ -6,6 +6,7 @@ import { useDesign } from '../../page/page-context.ts';
 import { FaceSample } from '../../page/FaceSample.tsx';
 import { faceSuits } from '../../words/say/record-words.ts';
 import { t } from '../../words/t.ts';
+import text from '../../ui/text.module.css';
 import css from './AddOption.module.css';
 import { facesInUse, facesThatSuit } from './faces-that-suit.ts';
 
@@ -18,7 +19,7 @@ export function AddFace({ onAdd }: AddFaceProps) {
   const design = useDesign();
   const texts = design.elements.filter(isText).filter(({ text }) => text.trim() !== '');
   const sample = beginningOf(texts[0]?.text.trim() ?? '', 18) || t('look.sample');
-  if (texts.length === 0) return <p className={css.note}>{t('proof.add.noTexts')}</p>;
+  if (texts.length === 0) return <p className={text.soft}>{t('proof.add.noTexts')}</p>;
   const take = (id: string, name: string): void =>
     onAdd({ name, faces: Object.fromEntries(design.elements.filter(isText).map((e) => [e.id, id])) });
   const used = facesInUse(design);

@@ -3,6 +3,7 @@ import { useDesign, usePage, useUi } from '../../page/page-context.ts';
 import { lengthWords } from '../../words/say/format-number.ts';
 import { materialName, materialSentence } from '../../words/say/record-words.ts';
 import { t } from '../../words/t.ts';
+import text from '../../ui/text.module.css';
 import css from './AddOption.module.css';
 import { inMaterial } from './other-stock.ts';
 
@@ -21,7 +22,7 @@ export function AddMaterial({ onAdd }: AddMaterialProps) {
     const other = inMaterial(book, stock, material);
     return other ? [{ material, other }] : [];
   });
-  if (offered.length === 0) return <p className={css.note}>{t('proof.add.noMaterial')}</p>;
+  if (offered.length === 0) return <p className={text.soft}>{t('proof.add.noMaterial')}</p>;
   return (
     <ul className={css.materials}>
       {offered.map(({ material, other }) => {

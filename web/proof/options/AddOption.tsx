@@ -6,6 +6,7 @@ import { useAct, useDesign } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
 import { refusalWords } from '../../words/say/finding-words.ts';
 import { t } from '../../words/t.ts';
+import text from '../../ui/text.module.css';
 import css from './AddOption.module.css';
 import { AddFace } from './AddFace.tsx';
 import { AddMaterial } from './AddMaterial.tsx';
@@ -33,7 +34,7 @@ export function AddOption({ onAdded }: { readonly onAdded: (sentence: string) =>
     onAdded(t('proof.add.added', { name: part.name }));
   }
 
-  if (full) return <p className={css.full}>{refusalWords(full)}</p>;
+  if (full) return <p className={text.soft}>{refusalWords(full)}</p>;
   return (
     <div className={css.add}>
       <div className={css.buttons} role="group" aria-label={t('proof.add.title')}>

@@ -8,6 +8,7 @@ import { Check } from '../../ui/Check.tsx';
 import { lengthWords } from '../../words/say/format-number.ts';
 import { LengthField } from '../../ui/LengthField.tsx';
 import { t } from '../../words/t.ts';
+import text from '../../ui/text.module.css';
 import css from './AddOption.module.css';
 
 interface AddSizeProps {
@@ -59,7 +60,7 @@ export function AddSize({ onAdd }: AddSizeProps) {
       <Button kind="plain" disabled={same || plates.length === 0} onClick={() => onAdd({ name, plates })}>
         {t('proof.add.addSize')}
       </Button>
-      {plates.length === 0 && <p className={css.note}>{t('proof.add.noPlate')}</p>}
+      {plates.length === 0 && <p className={text.soft}>{t('proof.add.noPlate')}</p>}
     </div>
   );
 }

@@ -68,7 +68,6 @@ export function OptionCard({ option, base, onDone }: OptionCardProps) {
               />
               <IconButton
                 label={t('proof.options.remove', { name })}
-
                 onClick={() => {
                   act((d) => dropOption(d, option.id));
                   onDone(t('proof.options.removed', { name }));

@@ -6,6 +6,7 @@ import { useAct, useDesign, usePage } from '../../page/page-context.ts';
 import { formatNumber } from '../../words/say/format-number.ts';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { t } from '../../words/t.ts';
+import text from '../../ui/text.module.css';
 import css from './QuantityFields.module.css';
 
 /** How many of each plate, for all options at once, and from how many on it costs less. */
@@ -21,7 +22,7 @@ export function QuantityFields() {
         ))}
       </div>
       {steps.length > 0 && (
-        <p className={css.steps}>
+        <p className={text.note}>
           {steps
             .map(({ from, percentOff }) => t('proof.price.step', { from, percent: formatNumber(percentOff, 1) }))
             .join(', ')}

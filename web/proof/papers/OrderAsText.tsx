@@ -9,6 +9,7 @@ import { Button } from '../../ui/Button.tsx';
 import { Fold } from '../../ui/Fold.tsx';
 import { spoken, t } from '../../words/t.ts';
 import { mailTo } from './mail-to.ts';
+import layout from '../../ui/layout.module.css';
 import css from './PapersPart.module.css';
 import { usePlanned } from '../state/use-designs.ts';
 
@@ -36,7 +37,7 @@ export function OrderAsText({ quote }: { readonly quote: Quote | undefined }) {
 
   return (
     <>
-      <div className={css.buttons}>
+      <div className={layout.buttons}>
         <Button kind="plain" onClick={() => void copy()}>
           <Copy size={16} aria-hidden /> {t('proof.papers.copyText')}
         </Button>

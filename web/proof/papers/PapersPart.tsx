@@ -10,6 +10,8 @@ import { Choice } from '../../ui/Choice.tsx';
 import { t } from '../../words/t.ts';
 import type { ProofWish } from '../../worker/plate-api.ts';
 import { OrderAsText } from './OrderAsText.tsx';
+import layout from '../../ui/layout.module.css';
+import text from '../../ui/text.module.css';
 import css from './PapersPart.module.css';
 import { SendLink } from './SendLink.tsx';
 import { plannedOf } from '../state/planned-design.ts';
@@ -90,7 +92,7 @@ export function PapersPart() {
   const canShare = typeof (navigator as Partial<Navigator>).canShare === 'function';
   return (
     <section className={css.part} aria-labelledby="proof-papers">
-      <h2 id="proof-papers" className={css.title}>
+      <h2 id="proof-papers" className={text.title}>
         {t('proof.papers.title')}
       </h2>
       <Choice<PaperName>
@@ -100,7 +102,7 @@ export function PapersPart() {
         options={(['a4', 'letter'] as const).map((value) => ({ value, label: t(`proof.papers.sizes.${value}`) }))}
         onChange={setPage}
       />
-      <p role="status" className={taking.bad ? css.bad : css.said}>
+      <p role="status" className={taking.bad ? text.bad : css.said}>
         {waits && !taking.making ? t('proof.price.working') : taking.sentence}
       </p>
       {taking.progress && (
@@ -114,7 +116,7 @@ export function PapersPart() {
       <ul className={css.papers}>
         <Paper title={t('proof.papers.proof')} hint={t('proof.papers.proofHint')}>
           <Check label={t('proof.papers.tiles')} checked={tiles} onChange={setTiles} />
-          <div className={css.buttons}>
+          <div className={layout.buttons}>
             <Button
               kind="next"
               disabled={taking.making || waits}
@@ -126,7 +128,7 @@ export function PapersPart() {
           </div>
         </Paper>
         <Paper title={t('proof.papers.sheet')} hint={t('proof.papers.sheetHint')}>
-          <div className={css.buttons}>
+          <div className={layout.buttons}>
             <Button
               kind="plain"
               disabled={taking.making}
@@ -138,7 +140,7 @@ export function PapersPart() {
           </div>
         </Paper>
         <Paper title={t('proof.papers.order')} hint={t('proof.papers.orderHint')}>
-          <div className={css.buttons}>
+          <div className={layout.buttons}>
             <Button
               kind="plain"
               disabled={taking.making || waits}

@@ -2,6 +2,7 @@ import { formatMoney } from '../../../geometry/shop/format-money.ts';
 import type { Quote, QuoteLine } from '../../../geometry/shop/quote.ts';
 import { formatNumber } from '../../words/say/format-number.ts';
 import { spoken, t } from '../../words/t.ts';
+import text from '../../ui/text.module.css';
 import css from './PriceOf.module.css';
 
 /** How a price adds up; never what anything costs the shop. */
@@ -51,14 +52,14 @@ export function PriceLines({ quote }: { readonly quote: Quote }) {
         </tfoot>
       </table>
       {steps.length > 0 && (
-        <p className={css.sub}>
+        <p className={text.note}>
           {t('proof.price.steps')}{' '}
           {steps
             .map(({ from, percentOff }) => t('proof.price.step', { from, percent: formatNumber(percentOff, 1) }))
             .join(', ')}
         </p>
       )}
-      {validDays !== undefined && <p className={css.sub}>{t('proof.price.valid', { count: validDays })}</p>}
+      {validDays !== undefined && <p className={text.note}>{t('proof.price.valid', { count: validDays })}</p>}
     </>
   );
 }

@@ -6,6 +6,7 @@ import { refusalWords } from '../../words/say/finding-words.ts';
 import { formatNumber } from '../../words/say/format-number.ts';
 import { Fold } from '../../ui/Fold.tsx';
 import { spoken, t } from '../../words/t.ts';
+import text from '../../ui/text.module.css';
 import css from './PriceOf.module.css';
 import { PriceLines } from './PriceLines.tsx';
 import { quoteFor } from './quote-for.ts';
@@ -22,24 +23,24 @@ interface PriceOfProps {
 export function PriceOf({ design, planned, name }: PriceOfProps) {
   const { shop, book } = usePage();
   if (planned.state === 'failed') return null;
-  if (planned.state === 'working') return <p className={css.working}>{t('proof.price.working')}</p>;
-  if (!shop) return <p className={css.total}>{t('proof.price.onRequest')}</p>;
+  if (planned.state === 'working') return <p className={text.soft}>{t('proof.price.working')}</p>;
+  if (!shop) return <p className={text.title}>{t('proof.price.onRequest')}</p>;
   const quote = quoteFor(shop, book, design, planned.plates);
   if ('problem' in quote) {
     return (
       <div className={css.price}>
-        <p className={css.total}>{t('proof.price.onRequest')}</p>
-        <p className={css.sub}>{refusalWords(quote)}</p>
+        <p className={text.title}>{t('proof.price.onRequest')}</p>
+        <p className={text.note}>{refusalWords(quote)}</p>
       </div>
     );
   }
   return (
     <div className={css.price}>
-      <p className={css.total} data-testid="price">
+      <p className={text.title} data-testid="price">
         {formatMoney(quote.totalMinor, quote.currency, spoken())}
       </p>
-      <p className={css.sub}>{taxWords(quote)}</p>
-      {quote.lead && <p className={css.lead}>{leadWords(quote.lead)}</p>}
+      <p className={text.note}>{taxWords(quote)}</p>
+      {quote.lead && <p>{leadWords(quote.lead)}</p>}
       <Fold title={<span aria-label={t('proof.price.linesOf', { name })}>{t('proof.price.lines')}</span>}>
         <PriceLines quote={quote} />
       </Fold>

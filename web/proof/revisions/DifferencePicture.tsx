@@ -5,6 +5,7 @@ import { Choice } from '../../ui/Choice.tsx';
 import { useAnswer } from '../../ui/use-answer.ts';
 import { t } from '../../words/t.ts';
 import type { Differed } from '../../worker/plate-api.ts';
+import text from '../../ui/text.module.css';
 import css from './DifferencePicture.module.css';
 import { plateKey } from '../state/plate-key.ts';
 
@@ -23,7 +24,7 @@ export function DifferencePicture({ before, after, titles }: DifferencePicturePr
   const plateId = plate?.id;
   const about = plateId && `${plateKey(before, plateId)}\n${plateKey(after, plateId)}`;
   const differed = useAnswer(about, () => client.differ(before, after, plateId ?? ''))?.answer;
-  if (plate === undefined) return <p className={css.soft}>{t('proof.compare.noPlate')}</p>;
+  if (plate === undefined) return <p className={text.soft}>{t('proof.compare.noPlate')}</p>;
   return (
     <figure className={css.figure}>
       {shared.length > 1 && (
@@ -36,11 +37,11 @@ export function DifferencePicture({ before, after, titles }: DifferencePicturePr
         />
       )}
       {differed === undefined ? (
-        <p className={css.soft} role="status">
+        <p className={text.soft} role="status">
           {t('proof.working')}
         </p>
       ) : 'problem' in differed ? (
-        <p className={css.bad}>{t(differed.problem)}</p>
+        <p className={text.bad}>{t(differed.problem)}</p>
       ) : (
         <Drawing differed={differed} titles={titles} />
       )}

@@ -16,6 +16,7 @@ import { useDone } from '../controls/use-done.tsx';
 import { ComparedDesigns } from './ComparedDesigns.tsx';
 import { momentNow } from '../state/now.ts';
 import { momentWords } from '../../words/say/moment-words.ts';
+import text from '../../ui/text.module.css';
 import css from './RevisionsPart.module.css';
 import { useFingerprint } from '../state/use-designs.ts';
 
@@ -32,10 +33,10 @@ export function RevisionsPart() {
   return (
     <section className={css.part} aria-labelledby="proof-revisions">
       <div className={css.list}>
-        <h2 id="proof-revisions" className={css.title}>
+        <h2 id="proof-revisions" className={text.title}>
           {t('proof.revisions.title')}
         </h2>
-        {revisions.length === 0 && <p className={css.none}>{t('proof.revisions.none')}</p>}
+        {revisions.length === 0 && <p className={text.soft}>{t('proof.revisions.none')}</p>}
         <ol className={css.rows}>
           {revisions.toReversed().map((revision) => (
             <RevisionRow
@@ -77,7 +78,7 @@ function RevisionRow({ revision, isNow, onBack }: RevisionRowProps) {
           <span className="sr-only">{t('proof.revisions.letter', { letter })} </span>
           {why || (approval ? t('proof.approved.by', { name: visible(approval.name) }) : t('proof.revisions.noNote'))}
         </h3>
-        <p className={css.when}>
+        <p className={text.note}>
           {momentWords(at)} · <span className={css.print}>{fingerprint.slice(0, 8)}</span>
         </p>
         {approval && why !== '' && (
@@ -87,7 +88,7 @@ function RevisionRow({ revision, isNow, onBack }: RevisionRowProps) {
         )}
       </div>
       {isNow ? (
-        <span className={css.now}>{t('proof.revisions.isNow')}</span>
+        <span className={text.note}>{t('proof.revisions.isNow')}</span>
       ) : (
         <Button kind="plain" aria-label={t('proof.revisions.bringBack', { letter })} onClick={onBack}>
           {t('proof.revisions.back')}
@@ -161,7 +162,7 @@ function Compare({ revisions }: { readonly revisions: readonly Revision[] }) {
   const options = [...revisions.map((r) => r.letter), NOW].map((value) => ({ value, label: nameOf(value) }));
   return (
     <section className={css.compare} aria-labelledby="proof-compare">
-      <h2 id="proof-compare" className={css.title}>
+      <h2 id="proof-compare" className={text.title}>
         {t('proof.compare.title')}
       </h2>
       <div className={css.choices}>
@@ -169,7 +170,7 @@ function Compare({ revisions }: { readonly revisions: readonly Revision[] }) {
         <SelectField label={t('proof.compare.after')} value={after} options={options} onChange={setAfter} />
       </div>
       {before === after ? (
-        <p className={css.none}>{t('proof.compare.same')}</p>
+        <p className={text.soft}>{t('proof.compare.same')}</p>
       ) : (
         <ComparedDesigns
           before={designOf(before)}

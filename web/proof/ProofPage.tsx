@@ -3,6 +3,7 @@ import { standingOf } from '../../geometry/approval/standing.ts';
 import '../page/semibold.css';
 import { Notice } from '../page/Notice.tsx';
 import { useDesign, usePage, useUi } from '../page/page-context.ts';
+import layout from '../ui/layout.module.css';
 import { Steps } from '../ui/Steps.tsx';
 import { t } from '../words/t.ts';
 import { ApprovePart } from './approve/ApprovePart.tsx';
@@ -62,7 +63,7 @@ function Desk() {
         />
         <StandingLine standing={standing} />
       </div>
-      <div key={part} className={css.part}>
+      <div key={part} className={`${layout.scrolled} ${css.part}`}>
         <Part />
         <Notice />
       </div>

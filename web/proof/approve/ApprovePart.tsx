@@ -5,6 +5,7 @@ import { Cautions } from '../../page/Cautions.tsx';
 import { t } from '../../words/t.ts';
 import { ApproveForm } from './ApproveForm.tsx';
 import { ApprovedNote } from './ApprovedNote.tsx';
+import layout from '../../ui/layout.module.css';
 import text from '../../ui/text.module.css';
 import css from './ApprovePart.module.css';
 import { BigPicture } from './BigPicture.tsx';
@@ -28,7 +29,7 @@ export function ApprovePart() {
       <div className={css.picture}>
         <BigPicture design={design} plates={planned.state === 'ready' ? planned.plates : undefined} />
       </div>
-      <div className={css.side} tabIndex={-1}>
+      <div className={`${layout.scrolled} ${css.side}`} tabIndex={-1}>
         <header>
           {shop && <p className={text.note}>{shop.name}</p>}
           <h2 id="proof-approve" className={css.title}>
@@ -37,19 +38,19 @@ export function ApprovePart() {
           {who !== '' && <p className={text.soft}>{t('proof.approve.for', { who })}</p>}
         </header>
         {standing.kind === 'approved' && <ApprovedNote approval={standing.approval} letter={standing.letter} />}
-        <section className={css.block} aria-labelledby="proof-texts">
+        <section className={layout.block} aria-labelledby="proof-texts">
           <h3 id="proof-texts">{t('proof.texts.title')}</h3>
           <TextsToRead />
         </section>
-        <section className={css.block} aria-labelledby="proof-made">
+        <section className={layout.block} aria-labelledby="proof-made">
           <h3 id="proof-made">{t('proof.made.title')}</h3>
           <WhatIsMade planned={planned} />
         </section>
-        <section className={css.block} aria-labelledby="proof-price">
+        <section className={layout.block} aria-labelledby="proof-price">
           <h3 id="proof-price">{t('proof.price.title')}</h3>
           <PriceOf design={design} planned={planned} name={design.title} />
         </section>
-        <section className={css.block} aria-labelledby="proof-care">
+        <section className={layout.block} aria-labelledby="proof-care">
           <h3 id="proof-care">{t('take.cautions')}</h3>
           <Cautions />
         </section>

@@ -9,6 +9,7 @@ import { findingWords } from '../../words/say/finding-words.ts';
 import { TextField } from '../../ui/TextField.tsx';
 import { VerdictMark } from '../../ui/VerdictMark.tsx';
 import { t } from '../../words/t.ts';
+import layout from '../../ui/layout.module.css';
 import text from '../../ui/text.module.css';
 import css from './FindingsToAccept.module.css';
 import { gatherFindings, type Gathered } from '../state/gather-findings.ts';
@@ -35,9 +36,9 @@ export function FindingsToAccept({ planned, fingerprint }: FindingsToAcceptProps
       : undefined;
   const open = all.filter((g) => mayBeAccepted(g.finding) && !letBe(g));
   return (
-    <section className={css.findings} aria-labelledby={titleId}>
+    <section className={layout.block} aria-labelledby={titleId}>
       <h3 id={titleId}>{t('proof.findings.title')}</h3>
-      <ul>
+      <ul className={css.list}>
         {all.map((gathered, i) => (
           <FindingRow key={`${gathered.finding.code} ${i}`} gathered={gathered} accepted={letBe(gathered)} />
         ))}

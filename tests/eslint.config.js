@@ -25,6 +25,19 @@ const NO_DEFAULT = {
   message: 'Export by name, so that one thing is called the same everywhere.',
 };
 
+const TOLERANCE =
+  'A tolerance goes to geometry/units.ts by name, with unit and reason. A weight or a count is a named const of its file, in decimals.';
+
+/** Small bare figures: powers of ten, those compared with, private lengths, and how nearly a curve is followed. */
+const NO_BARE_TOLERANCE = [
+  'Literal[raw=/^[\\d.]+e-/i]',
+  'BinaryExpression[operator=/^[<>]=?$/] > Literal[raw=/^0?\\.0\\d/]',
+  'BinaryExpression[operator=/^[<>]=?$/] > UnaryExpression > Literal[raw=/^0?\\.0\\d/]',
+  'VariableDeclarator[id.name=/_MM2?$/] > Literal[raw=/^0?\\.0\\d/]',
+  'VariableDeclarator[id.name=/(FLAT|FLATTEN|FIT|ERROR|SIMPLE)_MM$/] > Literal[raw=/\\./]',
+  'CallExpression[callee.name=/^(flatten|contourToRing|fitArcs|fitCurves|thinRing|polylabel)/] > Literal[raw=/\\./]',
+].map((selector) => ({ selector, message: TOLERANCE }));
+
 export default tseslint.config(
   { ignores: ['dist/', 'node_modules/', 'test-results/', 'playwright-report/', 'out/', '.cache/'] },
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
@@ -49,6 +62,11 @@ export default tseslint.config(
     // Their tools ask for a default export.
     files: ['**/*.config.{ts,js}', '**/*.d.ts'],
     rules: { 'no-restricted-syntax': ['error', ...HOUSE_SYNTAX] },
+  },
+  {
+    files: ['geometry/**/*.ts', 'web/**/*.{ts,tsx}'],
+    ignores: ['geometry/units.ts', '**/*.d.ts', '**/*.config.ts'],
+    rules: { 'no-restricted-syntax': ['error', ...HOUSE_SYNTAX, NO_DEFAULT, ...NO_BARE_TOLERANCE] },
   },
   {
     // These speak to a terminal.

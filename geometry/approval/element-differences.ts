@@ -5,9 +5,7 @@ import { APPROVAL_EN } from '../sentences/approval-en.ts';
 import type { Wording, WordValues } from '../sentences/wording.ts';
 import { apart, difference, shownAmount, type Difference, type DifferenceKey } from './difference.ts';
 import { elementName } from './name-element.ts';
-
-/** Lengths are shares of the radius: less than this between two of them is what arithmetic leaves. */
-const ROUNDING = 1e-9;
+import { ROUNDING } from '../units.ts';
 
 type Say = (code: DifferenceKey, values?: WordValues) => void;
 

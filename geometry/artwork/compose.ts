@@ -9,12 +9,13 @@ import { ownCurves } from './own-curves.ts';
 import { finish } from './finish.ts';
 import type { Composed, Matrix, Painted, Tone } from './painted.ts';
 import { placed, through } from './through.ts';
+import { ARTWORK_FIT_MM, ARTWORK_FLATTEN_MM, ARTWORK_SPECK_MM2 } from '../units.ts';
 
 /**
  * Everything a drawing paints, one over the other, to what is cut away.
  *
  * In: shapes in the order they are painted, and which tone is cut. Out: the path of an artwork element, or why there is
- * none. The work is done as if the drawing were WORK_MM high, so that no edge is missed by more than FLAT_MM there.
+ * none. The work is done as if the drawing were WORK_MM high, so that no edge is missed by more than ARTWORK_FLATTEN_MM there.
  *
  * 1. What is painted in the tone that is cut is added, what is painted in the other is taken away again.
  * 2. Where only fills are painted that neither cross nor cover each other, their own curves are kept.
@@ -33,16 +34,16 @@ export function compose(shapes: readonly Painted[], cut: Tone): Composed {
       area = tone === cut ? union(ringsOf([...area, ...regions])) : subtract(area, ringsOf(regions));
     }
   }
-  const shown = area.filter((r) => signedAreaMm2(r.outer) > SPECK_MM2);
+  const shown = area.filter((r) => signedAreaMm2(r.outer) > ARTWORK_SPECK_MM2);
   if (shown.length === 0) return { trouble: 'nothing' };
-  const own = ownCurves(scaled, cut, shown, FLAT_MM);
+  const own = ownCurves(scaled, cut, shown, ARTWORK_FLATTEN_MM);
   const specks = area.length - shown.length;
   if (own) {
     const done = finish(own, shown.length, specks, scale);
     if (!('trouble' in done)) return done;
   }
   const rings = ringsOf(shown);
-  for (const error of FIT_MM) {
+  for (const error of ARTWORK_FIT_MM) {
     const done = finish(fitCurves(rings, error, CORNER_DEG), shown.length, specks, scale);
     if (!('trouble' in done)) return done;
   }
@@ -50,13 +51,8 @@ export function compose(shapes: readonly Painted[], cut: Tone): Composed {
 }
 
 const WORK_MM = 600;
-const FLAT_MM = 0.01;
-/** Tried one after the other until the path is short enough to carry. */
-const FIT_MM = [0.02, 0.06, 0.2];
-/** Flattened to FLAT_MM, curves of 0.3 mm radius and more turn by less at each point. */
+/** Flattened to ARTWORK_FLATTEN_MM, curves of 0.3 mm radius and more turn by less at each point. */
 const CORNER_DEG = 30;
-/** What is smaller than 0.2 mm square on a head of 600 mm is left out: no cut would show it. */
-const SPECK_MM2 = 0.04;
 const MOST_POINTS = 150_000;
 
 /** From the drawing's units, y down, to WORK_MM about its middle, y up. */
@@ -78,7 +74,7 @@ function workFrame(shapes: readonly Painted[]): Matrix | undefined {
 function layersOf(shape: Painted): { tone: Tone; regions: readonly Region[] }[] {
   const layers: { tone: Tone; regions: readonly Region[] }[] = [];
   if (shape.fill) {
-    const rings = flattenOutline(through(shape.outline, shape.matrix), FLAT_MM);
+    const rings = flattenOutline(through(shape.outline, shape.matrix), ARTWORK_FLATTEN_MM);
     layers.push({ tone: shape.fill.tone, regions: shape.fill.rule === 'evenodd' ? evenOdd(rings) : union(rings) });
   }
   if (shape.stroke && shape.stroke.widthMm > 0) layers.push({ tone: shape.stroke.tone, regions: strokeOf(shape) });
@@ -92,7 +88,7 @@ function strokeOf(shape: Painted): Region[] {
   if (!(by > 0)) return [];
   const [a, b, c, d, e, f] = shape.matrix;
   const enlarged = through(shape.outline, [by, 0, 0, by, 0, 0]);
-  const area = strokeArea(flattenLines(enlarged, FLAT_MM), { ...stroke, widthMm: stroke.widthMm * by });
+  const area = strokeArea(flattenLines(enlarged, ARTWORK_FLATTEN_MM), { ...stroke, widthMm: stroke.widthMm * by });
   const back: Matrix = [a / by, b / by, c / by, d / by, e, f];
   return union(
     ringsOf(area).map((ring) =>
@@ -119,6 +115,6 @@ function determinant([a, b, c, d]: Matrix): number {
 function countPoints(shapes: readonly Painted[]): number {
   return shapes.reduce((sum, s) => {
     const lines: Outline = through(s.outline, s.matrix);
-    return sum + flattenOutline(lines, FLAT_MM).reduce((n, ring) => n + ring.length, 0);
+    return sum + flattenOutline(lines, ARTWORK_FLATTEN_MM).reduce((n, ring) => n + ring.length, 0);
   }, 0);
 }

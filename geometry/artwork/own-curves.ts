@@ -4,6 +4,7 @@ import { signedAreaMm2 } from '../measure/ring.ts';
 import type { Outline, PathCommand, Region, Ring } from '../shapes.ts';
 import type { Painted, Tone } from './painted.ts';
 import { through } from './through.ts';
+import { SAME_AREA_MM } from '../units.ts';
 
 /**
  * The drawing's own curves, filled non-zero, where they already are the outlines of what is cut: only fills of the tone
@@ -27,7 +28,7 @@ export function ownCurves(
   if (drawn.length !== rings.length) return undefined;
   const went = drawn.map((d) => Math.abs(d.area)).sort((a, b) => a - b);
   const came = rings.map((r) => Math.abs(signedAreaMm2(r))).sort((a, b) => a - b);
-  if (went.some((mm2, i) => Math.abs(mm2 - came[i]!) > 1e-3 * Math.max(1, Math.sqrt(mm2)))) return undefined;
+  if (went.some((mm2, i) => Math.abs(mm2 - came[i]!) > SAME_AREA_MM * Math.max(1, Math.sqrt(mm2)))) return undefined;
   return drawn.flatMap(({ path, ring, area: mm2 }) => {
     const outer = isOuter(ring, area);
     return outer === mm2 > 0 ? path : reversed(path);

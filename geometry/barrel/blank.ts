@@ -1,6 +1,6 @@
 import type { Design, Head, PlateSpec } from '../design/schema.ts';
 import type { Finding } from '../findings.ts';
-import { GREATEST_PLATE_MM, LEAST_PLATE_MM } from '../units.ts';
+import { GREATEST_PLATE_MM, LEAST_PLATE_MM, WHOLE_STEP } from '../units.ts';
 import { inMm, named, said, say } from '../sentences/say.ts';
 import { barrelById } from './barrels.ts';
 import { freeOfHoopsMm, sideMeasures } from './side-measures.ts';
@@ -131,7 +131,7 @@ function tableHead(id: string): HeadDiameter {
 
 /** Down to the step; the small addition keeps 522 from falling to 521.5 when it arrives as 521.9999999. */
 function stepDown(diameterMm: number): number {
-  return Math.floor(diameterMm / DIAMETER_STEP_MM + 1e-6) * DIAMETER_STEP_MM;
+  return Math.floor(diameterMm / DIAMETER_STEP_MM + WHOLE_STEP) * DIAMETER_STEP_MM;
 }
 
 function stop(code: string, sentence: Pick<Finding, 'sentence' | 'words'>): Finding {

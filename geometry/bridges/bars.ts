@@ -7,6 +7,7 @@ import type { Piece, Pieces } from './find-pieces.ts';
 import { measureBar } from './measure-bar.ts';
 import { findNecks } from './necks.ts';
 import { withAllItCarries } from './planks.ts';
+import { ON_AXIS_SIN, OWN_EDGE_MM, SAME_WAY_COS } from '../units.ts';
 
 /** A band is this many times as wide as a bridge must be, where the island is large enough for it. */
 const BAND_SHARE = 1.8;
@@ -56,9 +57,9 @@ function barsFromEdge(piece: Piece, pieces: Pieces, rule: BarRule): Bar[] {
     }
     const tried: Point[] = [];
     for (const d of directions) {
-      if (tried.some((t) => t.x * d.x + t.y * d.y > 0.9995)) continue;
+      if (tried.some((t) => t.x * d.x + t.y * d.y > SAME_WAY_COS)) continue;
       tried.push(d);
-      const hit = castRay(pieces.shrunk, place.at, d.x, d.y).find((h) => h.at > START_MM);
+      const hit = castRay(pieces.shrunk, place.at, d.x, d.y).find((h) => h.at > OWN_EDGE_MM);
       if (!hit || hit.owner === piece.id) continue;
       const to = { x: place.at.x + d.x * hit.at, y: place.at.y + d.y * hit.at };
       bars.push(judged(piece, middle, place.at, to, hit.owner, place.along, pieces, rule));
@@ -87,9 +88,6 @@ function barsAlongNecks(pieces: Pieces, rule: BarRule): Bar[] {
   }
   return bars;
 }
-
-/** A ray starts on the edge it leaves: crossings nearer than this are that edge. */
-const START_MM = 0.002;
 
 const AXES: readonly Point[] = [
   { x: 0, y: 1 },
@@ -171,7 +169,7 @@ const JOINT = { crossing: 0.35, width: 0.4 };
 function costOf(fit: ReturnType<typeof measureBar>, dx: number, aside: number, rule: BarRule): number {
   const lean = dx * dx;
   const fromAxis = Math.min(Math.abs(dx), Math.sqrt(Math.max(0, 1 - lean)));
-  const slant = 4 * lean * (1 - lean) + (fromAxis > 0.03 && fromAxis < NEARLY_SIN ? 1 : 0);
+  const slant = 4 * lean * (1 - lean) + (fromAxis > ON_AXIS_SIN && fromAxis < NEARLY_SIN ? 1 : 0);
   const off = Math.min(1.5, aside);
   return (
     fit.crossingMm *

@@ -1,6 +1,6 @@
 import { joinBoxes, ringBox } from '../measure/ring.ts';
 import type { Point, Region, Ring } from '../shapes.ts';
-import { GRID_MM } from '../units.ts';
+import { GRID_MM, LEANING_MOMENT } from '../units.ts';
 import type { HandEdits } from './hand-edits.ts';
 
 /** Openings as they are solved, and the way back into the frame they were given in. */
@@ -31,8 +31,8 @@ export function canonicalUnit(drawn: readonly Region[], edits: HandEdits): Canon
   const asDrawn = sorted(steps);
   const weight = leaning(asDrawn, wide);
   const flip = (p: Point) => ({ x: wide - p.x, y: p.y });
-  const image = weight > LEANS ? asDrawn : sorted(steps.map((r) => mapped(r, flip, true)));
-  const mirrors = weight < -LEANS || (weight <= LEANS && comparedRegions(image, asDrawn) < 0);
+  const image = weight > LEANING_MOMENT ? asDrawn : sorted(steps.map((r) => mapped(r, flip, true)));
+  const mirrors = weight < -LEANING_MOMENT || (weight <= LEANING_MOMENT && comparedRegions(image, asDrawn) < 0);
   const chosen = mirrors ? image : asDrawn;
   const widthMm = wide * GRID_MM;
   const there = (p: Point) => ({ x: mirrors ? widthMm - (p.x - box.minX) : p.x - box.minX, y: p.y - box.minY });
@@ -46,9 +46,6 @@ export function canonicalUnit(drawn: readonly Region[], edits: HandEdits): Canon
     home: { point: home, ring: (ring) => turned(ring.map(home), mirrors) },
   };
 }
-
-/** Third moments nearer to none than this (of a box 2 wide, 1 high) may be rounding: then the points decide. */
-const LEANS = 1e-7;
 
 /** Third moment of the area about the upright through the box's middle, the box taken as 2 wide and its height as 1. */
 function leaning(regions: readonly Region[], wide: number): number {

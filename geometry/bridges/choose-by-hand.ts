@@ -9,6 +9,7 @@ import type { HandDrop, HandEdits, HandKeep } from './hand-edits.ts';
 import { measureBar } from './measure-bar.ts';
 import { withAllItCarries } from './planks.ts';
 import { sideBySide } from './neighbours.ts';
+import { PINCH_MM } from '../units.ts';
 
 export interface ChoiceByHand {
   readonly bars: readonly Bar[];
@@ -92,7 +93,7 @@ function barByHand(keep: HandKeep, pieces: Pieces, rule: ChoiceRule): Bar | unde
   for (let i = 0; i + 1 < hits.length; i += 2) {
     const [p, q] = [hits[i]!, hits[i + 1]!];
     const away = Math.max(0, p.at - back, back - q.at);
-    if (away >= least || q.at - p.at < 1e-3) continue;
+    if (away >= least || q.at - p.at < PINCH_MM) continue;
     const from = { x: start.x + dx * p.at, y: start.y + dy * p.at };
     const to = { x: start.x + dx * q.at, y: start.y + dy * q.at };
     const fit = measureBar(pieces.open, from, to, widthMm, rule.leastOpeningMm);

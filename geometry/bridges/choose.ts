@@ -6,6 +6,7 @@ import { anglesApart, attachedTo, outOfLine, sideBySide, twins } from './neighbo
 import { planksOf } from './planks.ts';
 import { chooseRound, fillLongSpans, isRound } from './spans.ts';
 import { type Link, reached, weakLinks } from './two-ways.ts';
+import { ROUNDING } from '../units.ts';
 
 /** What a choice must keep; mm. */
 export interface ChoiceRule {
@@ -186,7 +187,7 @@ function mend(
       if (set.includes(option) || !fits(set, option)) continue;
       const now = graph.lacks([...barsOf(set), ...option.bars]);
       // A second bar to an island first looks like no gain: it hangs on, but by one way only.
-      const worth = (lacks - now) / (option.cost + 0.01);
+      const worth = (lacks - now) / (option.cost + LEAST_COST);
       if (worth > gain) [best, gain] = [option, worth];
     }
     if (!best) break;
@@ -226,7 +227,7 @@ function swap(
         if (!fits(rest, option)) continue;
         const next = [...rest, option];
         const cost = hurt(next);
-        if (cost < now - 1e-9 && graph.lacks(barsOf(next)) <= lacks) {
+        if (cost < now - ROUNDING && graph.lacks(barsOf(next)) <= lacks) {
           set[i] = option;
           now = cost;
           better = true;
@@ -251,6 +252,8 @@ const GATHERED = {
   upright: { bars: 2.5, widths: 1 },
   band: { bars: 2.5, widths: 1 },
 } as const;
+/** Added to every cost in mm, so that a bar that costs nothing still has a finite worth. */
+const LEAST_COST = 0.01;
 /** How much two bars side by side hurt. */
 const TWINS = { bars: 2, widths: 14 };
 /** How much it hurts that an island's two bars do not lie in one line, in bars. */

@@ -4,7 +4,7 @@ import { placePoint, unplacePoint } from '../measure/clock.ts';
 import { flattenOutline } from '../measure/flatten.ts';
 import { joinBoxes, ringBox } from '../measure/ring.ts';
 import type { Box, Point } from '../shapes.ts';
-import { FLATTEN_ERROR_MM } from '../units.ts';
+import { FLATTEN_ERROR_MM, LEAST_DIVISOR_MM } from '../units.ts';
 import type { Bridge } from './types.ts';
 
 /** The widest bridge by hand, in least widths: the schema's own limit. */
@@ -94,7 +94,7 @@ function nameOf(shape: PlacedShape): { element: string; shape: number; label: st
 
 function toTerms(p: Point, shape: PlacedShape, box: Box): ShapeTerms {
   const own = unplacePoint(p, shape.placement);
-  const share = (v: number, low: number, high: number) => (v - low) / Math.max(high - low, 1e-6);
+  const share = (v: number, low: number, high: number) => (v - low) / Math.max(high - low, LEAST_DIVISOR_MM);
   return { x: share(own.x, box.minX, box.maxX), y: share(own.y, box.minY, box.maxY) };
 }
 

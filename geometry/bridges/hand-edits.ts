@@ -7,7 +7,7 @@ import { castRay, edgeGrid } from '../measure/edge-grid.ts';
 import { flattenOutline } from '../measure/flatten.ts';
 import type { Unit } from '../openings/gather-units.ts';
 import type { Placement, Point } from '../shapes.ts';
-import { FLATTEN_ERROR_MM } from '../units.ts';
+import { FLATTEN_ERROR_MM, LEAST_DIVISOR_MM } from '../units.ts';
 import { fromTerms, shapeBox } from './edit-terms.ts';
 import { labelled, said, say, shapeWords } from '../sentences/say.ts';
 import type { Wording } from '../sentences/wording.ts';
@@ -120,7 +120,7 @@ export function shapesOfBars(
       const ahead = castRay(grid, middle, dx, dy);
       const behind = castRay(grid, middle, -dx, -dy);
       const away = Math.min(ahead[0]?.at ?? Infinity, behind[0]?.at ?? Infinity);
-      const cost = ahead.length % 2 === 1 ? 0 : away + 1e-6;
+      const cost = ahead.length % 2 === 1 ? 0 : away + LEAST_DIVISOR_MM;
       if (cost < least) [best, least] = [i, cost];
     });
     return best;

@@ -2,10 +2,7 @@ import { intersect, offset, ringsOf, subtract, union } from '../adapters/clipper
 import { deepestPoint } from '../adapters/polylabel.ts';
 import { regionAreaMm2, signedAreaMm2 } from '../measure/ring.ts';
 import type { Point, Region, Ring } from '../shapes.ts';
-import { PINCH_MM, SPECK_MM2 } from '../units.ts';
-
-/** Well above what the grid and long shared edges can be off by. */
-const HAIR_MM = 10 * PINCH_MM;
+import { HAIR_MM, SPECK_MM2 } from '../units.ts';
 
 /**
  * Metal of the letter that would fall out if one bar were lost: bars so broad for their letter that they swallow an

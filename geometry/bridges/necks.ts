@@ -1,6 +1,7 @@
 import { castRay, type EdgeGrid } from '../measure/edge-grid.ts';
 import type { Point, Ring } from '../shapes.ts';
 import type { Pieces } from './find-pieces.ts';
+import { SAME_TIP_MM } from '../units.ts';
 
 /**
  * Necks: metal thinner than a bridge with wider metal at both ends (a stencil face's own bridge at a small size, the
@@ -19,8 +20,6 @@ export interface Neck {
 
 /** A corner of the shrunk metal counts as a tip from this turn on: a neck of 0.985 of a bridge makes one of 20 degrees. */
 const LEAST_TURN_DEG = 18;
-/** A tip may be cut off by rounding into two corners this near to each other. */
-const SAME_TIP_MM = 0.02;
 
 interface Tip {
   readonly at: Point;

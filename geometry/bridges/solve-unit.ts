@@ -3,7 +3,7 @@ import type { Manner } from '../design/schema.ts';
 import { regionAreaMm2, ringHolds, signedAreaMm2 } from '../measure/ring.ts';
 import type { Point, Region, Ring } from '../shapes.ts';
 import type { StockRules } from '../stock/rules.ts';
-import { ROUND_JOIN_ERROR_MM, SHRINK_SHARE } from '../units.ts';
+import { NEXT_LOOK_MM, SHRINK_SHARE } from '../units.ts';
 import type { Bar } from './bar.ts';
 import { findBars } from './bars.ts';
 import { canonicalUnit } from './canonical-unit.ts';
@@ -74,13 +74,11 @@ export interface SolvedUnit {
 function shrinkOf(look: number, widthMm: number): number {
   const first = (SHRINK_SHARE * widthMm) / 2;
   if (look === 0) return first;
-  return [0.95 * first, first, first - CLOSE_MM, first + CLOSE_MM][(look - 1) % TURNS]!;
+  return [0.95 * first, first, first - NEXT_LOOK_MM, first + NEXT_LOOK_MM][(look - 1) % TURNS]!;
 }
 
 /** How many looks come by turns. */
 const TURNS = 4;
-
-const CLOSE_MM = 1.5 * ROUND_JOIN_ERROR_MM;
 
 /** After so many looks what still comes to light is told as loose. */
 const MOST_LOOKS = 13;

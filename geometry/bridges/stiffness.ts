@@ -10,7 +10,7 @@ import {
 import { boxesWithin, ringBox, ringHolds, signedAreaMm2 } from '../measure/ring.ts';
 import type { Box, Point, Region, Ring } from '../shapes.ts';
 import type { StockRules } from '../stock/rules.ts';
-import { FLATTEN_ERROR_MM } from '../units.ts';
+import { FLATTEN_ERROR_MM, M3_PER_MM3 } from '../units.ts';
 import type { Hang } from './types.ts';
 
 /** What counts of a bridge. */
@@ -53,7 +53,7 @@ export function hangOf(metal: Metal, beams: readonly Beam[], rules: StockRules, 
   if (!stiffness || beams.length === 0) return hangs;
   const centres = metal.bodies.map((b) => b.centre);
   const section = { ...stiffness, thicknessMm };
-  const weight = thicknessMm * stiffness.densityKgM3 * 1e-9 * GRAVITY;
+  const weight = thicknessMm * stiffness.densityKgM3 * M3_PER_MM3 * GRAVITY;
   for (const group of groupsOf(centres, beams, section, only)) {
     if (!group.factor) continue;
     const heavy = new Float64Array(3 * group.bodies.length);

@@ -1,5 +1,6 @@
 import Delaunator from 'delaunator';
 import type { Point, Region, Ring } from '../shapes.ts';
+import { ROUNDING } from '../units.ts';
 
 /**
  * Free width everywhere between the contours of a plate, by another road than the one that made it: no offsets, no
@@ -122,7 +123,7 @@ export function exactClearanceAcross(g: ClearanceGraph, halfedge: number): numbe
   if (twin < 0) return 0;
   const [i, j] = halfedgeEnds(g, halfedge);
   const half = Math.hypot(g.xy[2 * j]! - g.xy[2 * i]!, g.xy[2 * j + 1]! - g.xy[2 * i + 1]!) / 2;
-  if (Math.abs(clearanceAcross(g, halfedge) - half) <= 1e-9) {
+  if (Math.abs(clearanceAcross(g, halfedge) - half) <= ROUNDING) {
     const [x, y] = [(g.xy[2 * i]! + g.xy[2 * j]!) / 2, (g.xy[2 * i + 1]! + g.xy[2 * j + 1]!) / 2];
     return exactClearance(g, x, y, [i, j]);
   }

@@ -1,5 +1,6 @@
 import type { Point } from '../shapes.ts';
 import { clearanceAcross, type ClearanceGraph, halfedgeEnds, openingAt, widthAcross } from './clearance-graph.ts';
+import { ROUNDING } from '../units.ts';
 
 /** A narrow place: its two sides and how wide it is, mm. */
 export interface Narrow {
@@ -36,7 +37,7 @@ export function measureGaps(g: ClearanceGraph, webBelowMm: number, slotBelowMm: 
     if (rough >= (web ? webBelowMm : slotBelowMm)) continue;
     if (!web && (ci !== cj || aroundMm(g, i, j) < ALONGSIDE * rough)) continue;
     // A pair whose circle holds other samples is not across a gap but past its end.
-    if (Math.abs(clearanceAcross(g, h) - rough / 2) > 1e-9) continue;
+    if (Math.abs(clearanceAcross(g, h) - rough / 2) > ROUNDING) continue;
     if (web) webs.push(narrow(g, i, j));
     else across.push({ i, j, rough });
   }

@@ -7,6 +7,7 @@ import type { Box, Placement, Point, Region, Ring } from '../shapes.ts';
 import type { StockRules } from '../stock/rules.ts';
 import { measureGaps, type Narrow } from './measure-gaps.ts';
 import { verifyPlate } from './verify-plate.ts';
+import { ON_BAR_MM } from '../units.ts';
 
 /** What the proof finds around openings: metal that hangs by too little, and what is narrow; narrowest first. */
 export interface UnitProof {
@@ -109,7 +110,7 @@ function onBar(bar: { from: Point; to: Point; widthMm: number }, p: Point): bool
   const [ux, uy] = [(bar.to.x - bar.from.x) / length, (bar.to.y - bar.from.y) / length];
   const along = (p.x - bar.from.x) * ux + (p.y - bar.from.y) * uy;
   const aside = (p.x - bar.from.x) * uy - (p.y - bar.from.y) * ux;
-  return along > -0.05 && along < length + 0.05 && Math.abs(aside) <= bar.widthMm / 2 + 0.05;
+  return along > -ON_BAR_MM && along < length + ON_BAR_MM && Math.abs(aside) <= bar.widthMm / 2 + ON_BAR_MM;
 }
 
 interface Boxed {

@@ -7,9 +7,10 @@ import type { Point, Ring } from '../shapes.ts';
 import { inMm, labelled, said } from '../sentences/say.ts';
 import type { CheckInput } from './input.ts';
 import { callElement } from './words.ts';
+import { MEND_SPARE_SHARE } from '../units.ts';
 
-/** A mend goes this share of the radius farther than it must, so that rounding does not bring the finding back. */
-const SLACK_SHARE = 0.001;
+/** A band that would begin nearer to the middle than this share of the radius is not moved there. */
+const LEAST_INNER = 0.05;
 
 /**
  * Openings nearer to the rim than the stock allows, one finding an element. Past the rim or with less metal than the
@@ -81,15 +82,15 @@ function mend(
 ): Finding['mend'] {
   if (!element) return undefined;
   if (element.kind === 'lineText') {
-    const share = shareThatFits(element.x * radius, element.y * radius, points, allowed - SLACK_SHARE * radius);
+    const share = shareThatFits(element.x * radius, element.y * radius, points, allowed - MEND_SPARE_SHARE * radius);
     if (share < 0.3) return undefined;
     const change: Mend = { kind: 'scale-text', elementId: element.id, share };
     return { ...labelled('mends.smaller', { percent: Math.ceil((1 - share) * 100) }), change };
   }
   if (element.kind === 'motif' || element.kind === 'artwork') return undefined;
-  const inwards = (reach - allowed) / radius + SLACK_SHARE;
+  const inwards = (reach - allowed) / radius + MEND_SPARE_SHARE;
   const inner = element.inner - inwards;
-  if (inner < 0.05) return undefined;
+  if (inner < LEAST_INNER) return undefined;
   const change: Mend = { kind: 'move-band', elementId: element.id, inner, outer: element.outer - inwards };
   return { ...labelled('mends.moveInBy', { by: inMm(inwards * radius) }), change };
 }

@@ -4,6 +4,7 @@ import { outlineBox } from '../measure/outline-box.ts';
 import type { Layout } from './placed.ts';
 import { said } from '../sentences/say.ts';
 import { layDrawing } from './drawing.ts';
+import { LEAST_DIVISOR } from '../units.ts';
 
 /** An imported drawing on the plate; a path that can't be read draws nothing and is said. */
 export function layArtwork(element: Artwork, radiusMm: number): Layout {
@@ -24,7 +25,7 @@ export function layArtwork(element: Artwork, radiusMm: number): Layout {
     };
   }
   const box = outlineBox(read.outline);
-  const width = box ? (box.maxX - box.minX) / Math.max(box.maxY - box.minY, 1e-9) : 1;
+  const width = box ? (box.maxX - box.minX) / Math.max(box.maxY - box.minY, LEAST_DIVISOR) : 1;
   return layDrawing(
     element,
     { outline: read.outline, width, mark: `artwork|${element.path}`, label: 'drawing' },

@@ -13,6 +13,7 @@ import { shortText } from '../sentences/shorten.ts';
 import { spaceLetters } from './spacing.ts';
 import { characterFindings, outsidePlateFinding, spreadFinding, unknownFaceFinding } from './text-findings.ts';
 import { inMm, labelled, said } from '../sentences/say.ts';
+import { LEAST_SAID_MM } from '../units.ts';
 
 /** Lettering on a straight line, its ink centred on x and half the height of its capitals on y. */
 export function layLineText(asked: LineText, radiusMm: number, rules: LayoutRules, faces: FaceSource): Layout {
@@ -81,8 +82,6 @@ function sizedToSpan(element: LineText, radiusMm: number, rules: LayoutRules, fa
   return { ...element, capHeight: capMm / radiusMm, fit: 'natural' };
 }
 
-/** Less is not worth a sentence: a hundredth of a millimetre cannot be seen. */
-const LEAST_SAID_MM = 0.01;
 /** A smaller text would not be worth the click. */
 const LEAST_SHARE = 0.1;
 

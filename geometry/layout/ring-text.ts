@@ -18,6 +18,7 @@ import {
   unknownFaceFinding,
 } from './text-findings.ts';
 import { amount, labelled, said } from '../sentences/say.ts';
+import { LEAST_SAID_MM } from '../units.ts';
 
 /** Lettering along the rim: letters stay rigid and are turned about the centre; capitals fill the band. */
 export function layRingText(asked: RingText, radiusMm: number, rules: LayoutRules, faces: FaceSource): Layout {
@@ -78,7 +79,7 @@ export function layRingText(asked: RingText, radiusMm: number, rules: LayoutRule
   }
   const over = shapes.reachMm - radiusMm;
   if (over > LEAST_SAID_MM) {
-    const inwards = over / radiusMm + 0.01;
+    const inwards = over / radiusMm + MEND_SPARE;
     const mend: Finding['mend'] =
       element.inner > inwards
         ? {
@@ -125,11 +126,11 @@ function sizedToSpan(element: RingText, radiusMm: number, rules: LayoutRules, fa
 const WORD_GAP = 0.6;
 /** Shown for an empty text, so that it can still be chosen on the stage. */
 const EMPTY_HALF_DEG = 12;
+/** A text that reached past the rim is moved in by this share of the radius more than it must. */
+const MEND_SPARE = 0.01;
 const NEARLY_ROUND_DEG = 340;
 /** Below this the two ends of a text cannot be near each other. */
 const ENDS_NEAR_DEG = 270;
-/** Less is not worth a sentence: a hundredth of a millimetre cannot be seen. */
-const LEAST_SAID_MM = 0.01;
 
 function sector(element: RingText, innerMm: number, outerMm: number, from: number, to: number): Extent {
   return {

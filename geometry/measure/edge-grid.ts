@@ -1,4 +1,5 @@
 import type { Point, Ring } from '../shapes.ts';
+import { LEAST_DIVISOR_MM } from '../units.ts';
 
 /**
  * The edges of many rings in a grid of square cells, for casting many rays at them.
@@ -59,8 +60,8 @@ export function edgeGrid(rings: readonly Ring[], owners: readonly number[]): Edg
     }
   });
   if (count === 0) [minX, minY, maxX, maxY] = [0, 0, 1, 1];
-  const width = Math.max(maxX - minX, 1e-6);
-  const height = Math.max(maxY - minY, 1e-6);
+  const width = Math.max(maxX - minX, LEAST_DIVISOR_MM);
+  const height = Math.max(maxY - minY, LEAST_DIVISOR_MM);
   const cell = Math.sqrt((width * height) / Math.max(1, count)) || Math.max(width, height);
   const columns = Math.min(2000, Math.ceil(width / cell) + 1);
   const rows = Math.min(2000, Math.ceil(height / cell) + 1);

@@ -1,4 +1,5 @@
 import type { Outline, PathCommand, Point, Ring } from '../shapes.ts';
+import { NO_HANDLE_SHARE } from '../units.ts';
 
 /**
  * Closed polylines to smooth outlines of lines and cubic curves (after P. J. Schneider, "An Algorithm for Automatically
@@ -171,7 +172,7 @@ function bestCubic(run: readonly Point[], u: readonly number[], from: Point, to:
   const chord = length(minus(d, a));
   let left = det === 0 ? 0 : (x0 * c11 - x1 * c01) / det;
   let right = det === 0 ? 0 : (c00 * x1 - c01 * x0) / det;
-  const least = 1e-6 * chord;
+  const least = NO_HANDLE_SHARE * chord;
   // Handles that vanish or run wild make loops: a third of the chord each is the fall-back of the paper.
   if (!(left > least) || !(right > least) || left > 4 * chord || right > 4 * chord) left = right = chord / 3;
   return [a, plus(a, scale(from, left)), plus(d, scale(to, right)), d];

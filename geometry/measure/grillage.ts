@@ -1,5 +1,6 @@
 import type { Point } from '../shapes.ts';
 import { secondMomentMm4, sectionModulusMm3, torsionConstantMm4, torsionModulusMm3 } from './beam.ts';
+import { UNHELD_SHARE } from '../units.ts';
 
 /**
  * A flat grillage of rigid bodies on beams, moving out of its plane only.
@@ -181,9 +182,6 @@ function stiffness(
   return matrix;
 }
 
-/** A pivot below this share of its diagonal entry means that nothing holds that freedom: far above rounding. */
-const LOOSE = 1e-11;
-
 function factored(matrix: Float64Array, n: number): Float64Array | undefined {
   const l = matrix.slice();
   for (let i = 0; i < n; i++) {
@@ -191,7 +189,7 @@ function factored(matrix: Float64Array, n: number): Float64Array | undefined {
       let sum = matrix[i * n + j]!;
       for (let k = 0; k < j; k++) sum -= l[i * n + k]! * l[j * n + k]!;
       if (i !== j) l[i * n + j] = sum / l[j * n + j]!;
-      else if (sum > LOOSE * matrix[i * n + i]!) l[i * n + i] = Math.sqrt(sum);
+      else if (sum > UNHELD_SHARE * matrix[i * n + i]!) l[i * n + i] = Math.sqrt(sum);
       else return undefined;
     }
   }

@@ -1,4 +1,5 @@
 import type { Box, Outline, Point } from '../shapes.ts';
+import { NO_BEND } from '../units.ts';
 
 /** The box of an outline, its curves' true extremes included; undefined when it draws nothing. */
 export function outlineBox(outline: Outline): Box | undefined {
@@ -34,7 +35,7 @@ function turningPoints(v: readonly number[]): number[] {
   if (d.length === 2) return inside(d0 === d1 ? [] : [d0 / (d0 - d1)]);
   const d2 = d[2]!;
   const [a, b] = [d0 - 2 * d1 + d2, d1 - d0];
-  if (Math.abs(a) < 1e-12) return inside(b === 0 ? [] : [-d0 / (2 * b)]);
+  if (Math.abs(a) < NO_BEND) return inside(b === 0 ? [] : [-d0 / (2 * b)]);
   const root = b * b - a * d0;
   if (root < 0) return [];
   return inside([(-b + Math.sqrt(root)) / a, (-b - Math.sqrt(root)) / a]);

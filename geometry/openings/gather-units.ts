@@ -7,6 +7,7 @@ import { placeRegions, placeRing } from '../measure/place.ts';
 import { boxesWithin, ringHolds } from '../measure/ring.ts';
 import type { Placement, Region, Ring } from '../shapes.ts';
 import { type OutlineStore, type Placed, placeShape, shapeRegions } from './outline-store.ts';
+import { GRID_MM, SAME_TURN_DEG } from '../units.ts';
 
 /**
  * Openings that must be bridged together because they touch or come nearer than `reachMm` to each other.
@@ -119,7 +120,7 @@ function relativePlacement(of: Placement, to: Placement): Placement {
   const p = unplacePoint(of, to);
   const round = (v: number, step: number) => Math.round(v / step) * step + 0;
   const turn = (((of.turnDeg - to.turnDeg) % 360) + 360) % 360;
-  return { x: round(p.x, 1e-4), y: round(p.y, 1e-4), turnDeg: round(turn, 1e-5) };
+  return { x: round(p.x, GRID_MM), y: round(p.y, GRID_MM), turnDeg: round(turn, SAME_TURN_DEG) };
 }
 
 function ownRings(shape: PlacedShape, at: Placement, store: OutlineStore): Ring[] {

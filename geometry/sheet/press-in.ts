@@ -1,4 +1,4 @@
-import { GRID_MM } from '../units.ts';
+import { GRID_MM, ROUNDING } from '../units.ts';
 import { relax, type Rest } from './relax.ts';
 import { isRound, type Disc, type Room } from './room.ts';
 import { seeded } from './seeded.ts';
@@ -26,10 +26,7 @@ const ROUGH = { steps: 70, scales: 4 };
 const FINE = { steps: 400, scales: 14 };
 
 /** A share of the scale that makes a rough state worth going on from. */
-const WORTH = 1e-4;
-
-/** A share of the scale that is no gain any more. */
-const EXACT = 1e-9;
+const WORTH = 0.0001;
 
 /** A share of the energy that makes a hop worth it. */
 const GAIN = 0.01;
@@ -115,7 +112,7 @@ function settle(start: Float64Array, wish: PressWish, guess: number, { steps, sc
     const pressed = rest.energy > 0;
     const down = pressed && rest.perScale > 0 ? (2 * rest.energy) / rest.perScale : 0;
     const next = pressed ? Math.max(freeScale(rest.at, wish), scale - 0.97 * down) : scale * 1.01;
-    if (pressed && scale - next < EXACT * scale) break;
+    if (pressed && scale - next < ROUNDING * scale) break;
     scale = next;
     rest = relax({ radii, room, fixed, scale }, rest.at, steps, 0);
     // still pressed at less than is known already: it will not come to more

@@ -1,4 +1,5 @@
 import { isRound, type Disc, type Room } from './room.ts';
+import { NO_SLOPE, STALLED_SHARE } from '../units.ts';
 
 /**
  * Discs that overlap push each other and the walls away until they rest: the sum of squared overlaps made as small as it
@@ -27,6 +28,8 @@ export interface Rest {
 }
 
 const MEMORY = 8;
+/** Of what the slope promises, a step must gain this share (Nocedal and Wright, section 3.1: 0.0001). */
+const ENOUGH = 0.0001;
 
 /** Relaxes from `start` in at most `steps` steps; stops sooner when the energy is under `still` (mm²). */
 export function relax(crush: Crush, start: Float64Array, steps: number, still: number): Rest {
@@ -44,7 +47,7 @@ export function relax(crush: Crush, start: Float64Array, steps: number, still: n
       for (let i = 0; i < size; i++) way[i] = -(slope[i] ?? 0);
       drop = -dot(slope, slope);
     }
-    if (drop > -1e-30) break;
+    if (drop > -NO_SLOPE) break;
     // the first step has no memory to scale it: half the slope settles one pair of squared overlaps
     let reach = past.length === 0 ? 0.25 : 1;
     let found: { energy: number; perScale: number } | undefined;
@@ -53,7 +56,7 @@ export function relax(crush: Crush, start: Float64Array, steps: number, still: n
     for (let trial = 0; trial < 20 && !found; trial++) {
       for (let i = 0; i < size; i++) there[i] = (at[i] ?? 0) + reach * (way[i] ?? 0);
       const result = press(crush, there, slopeThere, pain);
-      if (result.energy <= energy + 1e-4 * reach * drop) found = result;
+      if (result.energy <= energy + ENOUGH * reach * drop) found = result;
       else reach *= 0.4;
     }
     if (!found) break;
@@ -61,7 +64,7 @@ export function relax(crush: Crush, start: Float64Array, steps: number, still: n
     const gained = energy - found.energy;
     [at, slope] = [there, slopeThere];
     ({ energy, perScale } = found);
-    if (gained < 1e-12 * energy) break;
+    if (gained < STALLED_SHARE * energy) break;
   }
   ({ energy, perScale } = press(crush, at, slope, pain));
   return { at, energy, perScale, pain };
@@ -77,7 +80,7 @@ function remember(
   const s = there.map((v, i) => v - (at[i] ?? 0));
   const y = slopeThere.map((v, i) => v - (slope[i] ?? 0));
   const sy = dot(s, y);
-  if (sy <= 1e-12 * dot(y, y)) return;
+  if (sy <= STALLED_SHARE * dot(y, y)) return;
   past.push({ s, y, rho: 1 / sy });
   if (past.length > MEMORY) past.shift();
 }

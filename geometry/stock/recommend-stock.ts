@@ -3,6 +3,7 @@ import { BUILT_IN } from './built-in-stock.ts';
 import { sheetMassKg } from './mass.ts';
 import { type Material, materialIn, type Process, processIn, type StockBook } from './stock-book.ts';
 import { stockRules } from './stock-rules.ts';
+import { LEAST_SAID_MM } from '../units.ts';
 
 /** How fine a design is on the plate in question, mm; absent when nothing is near enough to matter. */
 export interface DesignDetail {
@@ -95,11 +96,8 @@ function thinnerThan(material: Material, process: Process, wantedMm: number): nu
 function fits(detail: DesignDetail, rules: { leastOpeningMm: number; leastWebMm: number }): boolean {
   const opening = detail.leastOpeningMm ?? Infinity;
   const web = detail.leastWebMm ?? Infinity;
-  return opening >= rules.leastOpeningMm - HAIR_MM && web >= rules.leastWebMm - HAIR_MM;
+  return opening >= rules.leastOpeningMm - LEAST_SAID_MM && web >= rules.leastWebMm - LEAST_SAID_MM;
 }
-
-/** Measured and wanted widths meet within this; see WIDTH_SLACK in the checks: a hundredth is not worth a word. */
-const HAIR_MM = 0.01;
 
 function materialReasons(
   material: Material,

@@ -4,6 +4,7 @@ import { Field } from './Field.tsx';
 import css from './Field.module.css';
 import { formatNumber } from '../words/say/format-number.ts';
 import { parseNumber, type Parsed } from '../words/say/parse-number.ts';
+import { ROUNDING } from '../../geometry/units.ts';
 
 interface NumberFieldProps {
   readonly label: string;
@@ -94,7 +95,7 @@ export function NumberField(props: NumberFieldProps) {
 
 /** Inches and shares go to millimetres and back with a last digit that wavers. */
 function near(a: number, b: number): boolean {
-  return Object.is(a, b) || Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(a));
+  return Object.is(a, b) || Math.abs(a - b) <= ROUNDING * Math.max(1, Math.abs(a));
 }
 
 function judge(parsed: Parsed, props: NumberFieldProps, show: (value: number) => string): string | undefined {

@@ -6,6 +6,7 @@ import { secondsAt } from './feed.ts';
 import { along, FELT_MM, spread } from '../sheet/heat-measure.ts';
 import { type PassTime, planTime } from './plan-time.ts';
 import type { CutPass, CutSettings, SheetPlan } from '../sheet-plan.ts';
+import { COARSE_ERROR_MM } from '../../units.ts';
 
 export interface HeatMap {
   /** The hottest spot of each pass at the moment it is cut; heat of the pass itself left out. In the order of cutting. */
@@ -17,7 +18,6 @@ export interface HeatMap {
 }
 
 const CELL_MM = 10;
-const FLAT_MM = 0.1;
 /** After so many cooling times nothing is left: exp(-7) is a thousandth. */
 const COLD_TIMES = 7;
 
@@ -53,7 +53,7 @@ interface Spot {
 function spotsOf(pass: CutPass, { fromS, rapidS, raiseS, pierceS, cut }: PassTime): Spot[] {
   const begunS = fromS + rapidS + raiseS + pierceS;
   let run = runLengthMm(pass.leadIn);
-  return along(contourToRing(pass.path, FLAT_MM)).map(({ at, mm }) => {
+  return along(contourToRing(pass.path, COARSE_ERROR_MM)).map(({ at, mm }) => {
     run += mm;
     return { at, mm, s: begunS + secondsAt(cut, run) };
   });

@@ -16,16 +16,10 @@ import { fitArcs } from '../../measure/fit-arcs.ts';
 import { regionAreaMm2, ringHolds, signedAreaMm2 } from '../../measure/ring.ts';
 import type { Contour, Point, Region, Ring } from '../../shapes.ts';
 import type { CutPlan, OpeningContour } from '../cut-plan.ts';
-
-/** Flattening, round joins and fitting together stay well under the 0.02 mm of which the plan's own fit has had half. */
-const FLAT_MM = 0.003;
-const FIT_MM = 0.01;
+import { KERF_CRUMB_MM2, KERF_FIT_MM, KERF_FLATTEN_MM } from '../../units.ts';
 
 /** More than a sharp corner leaves: of 20 degrees a beam of radius r leaves 4.3 r2 uncut. */
 const NARROW_SHARE = 4.3;
-
-/** More than the tip of a sharp corner that is wide for no path. */
-const CRUMB_MM2 = 0.01;
 
 export interface KerfPath {
   readonly id: string;
@@ -93,22 +87,22 @@ function openingPaths(
   const outer = contours.find((c) => contourAreaMm2(c.contour) > 0);
   if (!outer) return { openings: [], troubles: [] };
   const holes = contours.filter((c) => c !== outer);
-  const flat = (c: OpeningContour): Ring => contourToRing(c.contour, FLAT_MM);
+  const flat = (c: OpeningContour): Ring => contourToRing(c.contour, KERF_FLATTEN_MM);
   const net: Region = { outer: flat(outer), holes: holes.map(flat) };
   const { rooms, isWhole } = roomsIn(net, half);
   if (rooms.length === 0) return { openings: [], troubles: [{ kind: 'lost', opening: outer.id, at: net.outer[0]! }] };
   const troubles: KerfTrouble[] = rooms.slice(1).map((r) => ({ kind: 'parted', opening: outer.id, at: r.outer[0]! }));
-  const unreached = subtract([net], ringsOf(offset(rooms, half + FIT_MM, FLAT_MM)));
+  const unreached = subtract([net], ringsOf(offset(rooms, half + KERF_FIT_MM, KERF_FLATTEN_MM)));
   const narrow = unreached.find((r) => Math.abs(signedAreaMm2(r.outer)) > NARROW_SHARE * half * half);
   if (narrow) troubles.push({ kind: 'narrow', opening: outer.id, at: narrow.outer[0]! });
   const openings = rooms.map((room, i): KerfOpening => {
     const id = i === 0 ? outer.id : `${outer.id}~${i + 1}`;
     const inner = room.holes.map((ring, k): KerfPath => {
       const own = holes.find((h) => ringHolds(ring, h.contour[0]!));
-      const path = fitArcs(ring, FIT_MM);
+      const path = fitArcs(ring, KERF_FIT_MM);
       return { id: own?.id ?? `${id}/inner${k + 1}`, net: own?.contour ?? leftBy(path, half), path };
     });
-    const path = fitArcs(room.outer, FIT_MM);
+    const path = fitArcs(room.outer, KERF_FIT_MM);
     // A part, and one with a tail that stays, has as its net what its own cut leaves.
     const own = isWhole && !narrow ? outer.contour : leftBy(path, half);
     return {
@@ -123,23 +117,27 @@ function openingPaths(
 }
 
 /**
- * Where the beam's middle may be. What is too narrow for a path that is fitted within FIT_MM is left out, and what hangs
+ * Where the beam's middle may be. What is too narrow for a path that is fitted within KERF_FIT_MM is left out, and what hangs
  * together by such a neck is parted: its path would cross itself.
  */
 function roomsIn(net: Region, half: number): { rooms: Region[]; isWhole: boolean } {
-  const all = offset([net], -half, FLAT_MM / 2);
-  const wide = offset(offset([net], -half - FIT_MM, FLAT_MM / 2), FIT_MM, FLAT_MM / 2);
-  const lost = subtract(all, ringsOf(offset(wide, 2 * FIT_MM, FLAT_MM)));
-  const isWhole = all.length === 1 && wide.length === 1 && !lost.some((r) => regionAreaMm2(r) > CRUMB_MM2);
+  const all = offset([net], -half, KERF_FLATTEN_MM / 2);
+  const wide = offset(offset([net], -half - KERF_FIT_MM, KERF_FLATTEN_MM / 2), KERF_FIT_MM, KERF_FLATTEN_MM / 2);
+  const lost = subtract(all, ringsOf(offset(wide, 2 * KERF_FIT_MM, KERF_FLATTEN_MM)));
+  const isWhole = all.length === 1 && wide.length === 1 && !lost.some((r) => regionAreaMm2(r) > KERF_CRUMB_MM2);
   return { rooms: isWhole ? all : wide, isWhole };
 }
 
 /** The contour that a beam leaves whose middle runs on the path; the waste is to the path's left. */
 function leftBy(path: Contour, half: number): Contour {
-  const ring = contourToRing(path, FLAT_MM);
+  const ring = contourToRing(path, KERF_FLATTEN_MM);
   const around = signedAreaMm2(ring) > 0;
-  const area = offset([{ outer: around ? ring : [...ring].reverse(), holes: [] }], around ? half : -half, FLAT_MM / 2);
-  const fitted = fitArcs(area[0]?.outer ?? ring, FIT_MM);
+  const area = offset(
+    [{ outer: around ? ring : [...ring].reverse(), holes: [] }],
+    around ? half : -half,
+    KERF_FLATTEN_MM / 2,
+  );
+  const fitted = fitArcs(area[0]?.outer ?? ring, KERF_FIT_MM);
   return around ? fitted : reversed(fitted);
 }
 

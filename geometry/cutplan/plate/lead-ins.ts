@@ -24,6 +24,7 @@ import {
   stationsOn,
 } from '../contour-walk.ts';
 import type { Run } from '../sheet-plan.ts';
+import { LEAD_PIECE_MM } from '../../units.ts';
 
 export interface Lead {
   readonly pierce: Point;
@@ -130,7 +131,10 @@ export function pathFrom(path: Contour, lead: Lead): Contour {
  */
 function fits(run: Run, pierce: Point, room: Region, clearMm: number): boolean {
   if (!regionHolds(room, pierce)) return false;
-  const points = runPoints(run, Math.max(0.02, Math.hypot(run[0]!.x - run[1]!.x, run[0]!.y - run[1]!.y) / PIECES));
+  const points = runPoints(
+    run,
+    Math.max(LEAD_PIECE_MM, Math.hypot(run[0]!.x - run[1]!.x, run[0]!.y - run[1]!.y) / PIECES),
+  );
   const last = points.length - 2;
   const box = ringBox(points);
   for (const ring of [room.outer, ...room.holes]) {

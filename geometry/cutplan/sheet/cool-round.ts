@@ -17,6 +17,7 @@ import { HOT, heatBetween } from './heat-measure.ts';
 import type { CutSettings } from '../sheet-plan.ts';
 import { shortTour, type TourGroup } from '../tour/tour.ts';
 import type { WorkOpening } from './work-opening.ts';
+import { COARSE_ERROR_MM } from '../../units.ts';
 
 /** One way round: the order runs so, and the leads suit it. */
 export interface Round {
@@ -32,9 +33,8 @@ export const EXTRA_SHARE = 0.04;
 const KICKS_PER_OPENING = 200;
 /** Tries for each opening; more find little. */
 const TRIES_PER_OPENING = 100;
-const OUTLINE_MM = 0.1;
 /** Off the edge, so that a ray begins inside it. */
-const OFF_MM = 2 * OUTLINE_MM;
+const OFF_MM = 2 * COARSE_ERROR_MM;
 
 /** The same round trip, forwards and backwards. */
 export function coolRound(
@@ -63,7 +63,7 @@ const AROUND_SHARE = 0.4;
 
 /** From where one opening's cut ends to where the next is pierced. */
 function gapOf(openings: readonly WorkOpening[]): GapOf {
-  const grids = openings.map((o) => edgeGrid([contourToRing(o.outer.path, OUTLINE_MM)], [0]));
+  const grids = openings.map((o) => edgeGrid([contourToRing(o.outer.path, COARSE_ERROR_MM)], [0]));
   return (from, fromLead, to, toLead) => {
     const { at, along } = openings[from]!.outer.leads[fromLead]!.start;
     const { pierce } = openings[to]!.outer.leads[toLead]!;
@@ -126,7 +126,7 @@ class Tally {
     this.seconds = openings.map((o) =>
       [...o.inner, o.outer].reduce((s, p) => s + pierceS + (p.lengthMm / feedMmMin) * 60, 0),
     );
-    const rings = openings.map((o) => contourToRing(o.outer.path, OUTLINE_MM));
+    const rings = openings.map((o) => contourToRing(o.outer.path, COARSE_ERROR_MM));
     this.warmedBy = rings.map((ring, i) =>
       rings.flatMap((from, other) => {
         const share = other === i ? 0 : heatBetween(from, ring);

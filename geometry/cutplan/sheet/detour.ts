@@ -13,11 +13,10 @@ import { segmentsMeet } from '../../measure/distance.ts';
 import { boxOf } from '../../measure/facts.ts';
 import { ringHolds, signedAreaMm2 } from '../../measure/ring.ts';
 import type { Point, Ring } from '../../shapes.ts';
+import { DETOUR_ERROR_MM } from '../../units.ts';
 
 /** Ways keep so far off: a little more than the play of a head in motion. Common practice, no source. */
 const CLEAR_MM = 0.3;
-/** Corners of a ring moved out may be cut by so much, and still clear it. */
-const SIMPLE_MM = 0.15;
 /** Rings taken in at most; a way around more is rather made above them. */
 const MOST_RINGS = 8;
 
@@ -55,14 +54,14 @@ export function crosses(a: Point, b: Point, ring: Ring): boolean {
 /** Corners around a ring at which a way may bend, a little off it. */
 const bendsOf = keptWith((ring: Ring): readonly Point[] => {
   const outer = signedAreaMm2(ring) > 0 ? ring : [...ring].reverse();
-  const grown = offset([{ outer, holes: [] }], CLEAR_MM, SIMPLE_MM)[0]?.outer ?? [];
+  const grown = offset([{ outer, holes: [] }], CLEAR_MM, DETOUR_ERROR_MM)[0]?.outer ?? [];
   return simpler(grown).filter((p, i, all) => {
     const [a, b] = [all[(i + all.length - 1) % all.length]!, all[(i + 1) % all.length]!];
     return (p.x - a.x) * (b.y - p.y) - (p.y - a.y) * (b.x - p.x) > 0;
   });
 });
 
-/** Fewer points: one is left out while the line past it stays within SIMPLE_MM. */
+/** Fewer points: one is left out while the line past it stays within DETOUR_ERROR_MM. */
 function simpler(ring: Ring): Point[] {
   const out: Point[] = [];
   let i = 0;
@@ -81,7 +80,7 @@ function within(ring: Ring, from: number, to: number): boolean {
   if (mm === 0) return false;
   for (let k = from + 1; k < to; k++) {
     const p = ring[k]!;
-    if (Math.abs((p.x - a.x) * (b.y - a.y) - (p.y - a.y) * (b.x - a.x)) / mm > SIMPLE_MM) return false;
+    if (Math.abs((p.x - a.x) * (b.y - a.y) - (p.y - a.y) * (b.x - a.x)) / mm > DETOUR_ERROR_MM) return false;
   }
   return true;
 }

@@ -11,6 +11,7 @@ import { runLengthMm } from '../contour-walk.ts';
 import { wayAround } from './detour.ts';
 import type { CutPass, CutSettings, Rapid, Slug } from '../sheet-plan.ts';
 import { TIP_LIMIT } from './slugs.ts';
+import { EXTENT_ERROR_MM } from '../../units.ts';
 
 export interface Linked {
   readonly rapids: readonly Rapid[];
@@ -19,7 +20,6 @@ export interface Linked {
 }
 
 const HOME: Point = { x: 0, y: 0 };
-const FLAT_MM = 0.01;
 /** Of the kerf: less than the half that is cut, so that roundings never let a way touch the piece. */
 const EDGE_SHARE = 0.4;
 
@@ -66,7 +66,7 @@ function quickestWay(
 
 /** What the kerf frees inside a path, as rings. */
 function pieceOf(path: Contour, kerfMm: number): Ring[] {
-  const ring = contourToRing(path, FLAT_MM);
+  const ring = contourToRing(path, EXTENT_ERROR_MM);
   const outer = signedAreaMm2(ring) > 0 ? ring : [...ring].reverse();
   return offset([{ outer, holes: [] }], -kerfMm * EDGE_SHARE).map((r) => r.outer);
 }

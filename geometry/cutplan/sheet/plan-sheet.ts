@@ -32,6 +32,7 @@ import { type ChosenVisit, type Visit, type VisitOption, visitPlates } from './v
 import type { WitnessMark } from '../drift/witness.ts';
 import { addWitness } from '../drift/witness-passes.ts';
 import type { WorkOpening, WorkPass } from './work-opening.ts';
+import { NEARNESS_ERROR_MM } from '../../units.ts';
 
 export interface SheetWishes {
   readonly marks?: readonly WitnessMark[];
@@ -100,11 +101,9 @@ function placedWork(
   return { plate, work, rounds, leads, rims: [], guests: new Map() };
 }
 
-const FLAT_MM = 0.05;
-
 function lieInside(guest: PlacedWork, host: PlacedWork): void {
   host.work.openings.forEach((opening, i) => {
-    const ring = placeRing(contourToRing(opening.outer.net, FLAT_MM), host.plate);
+    const ring = placeRing(contourToRing(opening.outer.net, NEARNESS_ERROR_MM), host.plate);
     if (!ringHolds(ring, guest.plate)) return;
     guest.around = ring;
     host.guests.set(i, [...(host.guests.get(i) ?? []), guest.plate]);
@@ -114,7 +113,7 @@ function lieInside(guest: PlacedWork, host: PlacedWork): void {
 function keepOffGuests(host: PlacedWork, kerfMm: number): void {
   for (const [i, guests] of host.guests) {
     const opening = host.work.openings[i]!;
-    const ring = placeRing(contourToRing(opening.outer.net, FLAT_MM), host.plate);
+    const ring = placeRing(contourToRing(opening.outer.net, NEARNESS_ERROR_MM), host.plate);
     const clear = leadsAroundPlates(opening.outer.leads, ring, host.plate, guests, kerfMm);
     for (const leads of host.leads) if (!clear.includes(leads[i]!)) leads[i] = clear[0]!;
   }

@@ -13,6 +13,7 @@ import { type KerfPlate, kerfPaths } from '../plate/kerf-paths.ts';
 import { leadsOf } from '../plate/lead-ins.ts';
 import type { CutSettings } from '../sheet-plan.ts';
 import type { WorkOpening } from './work-opening.ts';
+import { LEAD_ROOM_FLATTEN_MM, NEARNESS_ERROR_MM } from '../../units.ts';
 
 export interface PlateWork {
   readonly kerf: KerfPlate;
@@ -22,9 +23,6 @@ export interface PlateWork {
 }
 
 const RIM_STATIONS = 72;
-/** So fine that a way in which meets the path without a kink is not taken for one that crosses it. */
-const FLAT_MM = 0.002;
-const OUTLINE_MM = 0.05;
 
 /** The work for a plate under settings; kept as long as its cut plan is. */
 export function plateWork(plan: CutPlan, settings: CutSettings): PlateWork {
@@ -52,13 +50,13 @@ function workOut(plan: CutPlan, settings: CutSettings): PlateWork {
   const kerf = kerfPaths(plan, settings.kerfMm);
   const nets = [...kerf.openings.flatMap((o) => o.paths.map((p) => p.net)), kerf.rim.net];
   const grid = edgeGrid(
-    nets.map((net) => contourToRing(net, OUTLINE_MM)),
+    nets.map((net) => contourToRing(net, NEARNESS_ERROR_MM)),
     nets.map((_, i) => i),
   );
   const openings = kerf.openings.map(({ id, word, isLoose, paths, room }): WorkOpening => {
     const flatRoom = {
-      outer: contourToRing(paths.at(-1)!.path, FLAT_MM),
-      holes: paths.slice(0, -1).map((p) => contourToRing(p.path, FLAT_MM)),
+      outer: contourToRing(paths.at(-1)!.path, LEAD_ROOM_FLATTEN_MM),
+      holes: paths.slice(0, -1).map((p) => contourToRing(p.path, LEAD_ROOM_FLATTEN_MM)),
     };
     const passes = paths.map((p) => ({ ...p, ...leadsAndLength(p.path, flatRoom, grid, settings) }));
     return { id, word, isLoose, room, inner: passes.slice(0, -1), outer: passes.at(-1)! };

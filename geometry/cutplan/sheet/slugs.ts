@@ -20,6 +20,7 @@ import { contourToRing } from '../../measure/arc.ts';
 import { centroid, ringBox } from '../../measure/ring.ts';
 import type { Contour, Point, Ring } from '../../shapes.ts';
 import type { CutSettings, SlugChances } from '../sheet-plan.ts';
+import { COARSE_ERROR_MM, ROUNDING } from '../../units.ts';
 
 /** A nozzle runs about a millimetre above the sheet: what rises less passes under it. Common practice, no source. */
 const RISE_MM = 1;
@@ -33,12 +34,11 @@ export const TIP_LIMIT = 0.05;
 const OFFSETS = 128;
 const HALVINGS = 8;
 const COLUMNS = 512;
-const FLAT_MM = 0.1;
 
 /** Chances of the piece inside a contour, as it lies on the sheet; 1 that it drops where there are no slats. */
 export function slugChances(contour: Contour, slats: CutSettings['slats']): SlugChances {
   if (!(slats.pitchMm > 0)) return { drops: 1, lies: 0, tips: 0, riseMm: 0 };
-  const piece = columnsOf(contourToRing(contour, FLAT_MM));
+  const piece = columnsOf(contourToRing(contour, COARSE_ERROR_MM));
   const chances = { drops: 0, lies: 0, tips: 0 };
   let riseMm = 0;
   const at = (share: number): Fate => {
@@ -92,7 +92,7 @@ function columnsOf(ring: Ring): Columns {
   let a = ring[ring.length - 1]!;
   for (const b of ring) {
     const [l, r] = a.x < b.x ? [a, b] : [b, a];
-    const [from, to] = [Math.ceil((l.x - minX) / stepMm - 1e-9), Math.floor((r.x - minX) / stepMm + 1e-9)];
+    const [from, to] = [Math.ceil((l.x - minX) / stepMm - ROUNDING), Math.floor((r.x - minX) / stepMm + ROUNDING)];
     for (let c = Math.max(0, from); c <= Math.min(COLUMNS - 1, to); c++) {
       const t = r.x > l.x ? Math.min(1, Math.max(0, (minX + c * stepMm - l.x) / (r.x - l.x))) : 0;
       const y = l.y + (r.y - l.y) * t;

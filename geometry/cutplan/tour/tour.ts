@@ -19,6 +19,7 @@ import { seeded } from '../../sheet/seeded.ts';
 import type { Point } from '../../shapes.ts';
 import { bestPoints } from './best-points.ts';
 import { LOOSE, passages } from './clubs.ts';
+import { LEAST_GAIN_MM } from '../../units.ts';
 
 export interface TourGroup {
   /** Where it may be entered and left. At least one. */
@@ -51,8 +52,6 @@ const KICK_REACH = 30;
 const WARMTH = 0.2;
 /** So many kicks reach as far as the tour goes: how words follow each other changes by such alone. */
 const FAR_SHARE = 0.1;
-/** Gains below this are rounding. */
-const LEAST_GAIN_MM = 1e-7;
 
 export function shortTour(groups: readonly TourGroup[], wishes: TourWishes = {}): Tour {
   if (groups.some((g) => g.points.length === 0)) throw new RangeError('every group needs a point');

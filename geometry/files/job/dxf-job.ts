@@ -12,11 +12,9 @@ import { dxfFile } from '../dxf/frame.ts';
 import type { JobDesign, JobSheet } from './job.ts';
 import { jobLines, type JobLine, type LineKind, type LineWishes } from './job-lines.ts';
 import { jobNotes } from './job-notes.ts';
+import { EXTENT_ERROR_MM } from '../../units.ts';
 
 /** Colour indices: red and blue as in a plate's file, green, magenta and grey beside them. */
-/** Arcs of the extent miss the true ones by no more. */
-const FLAT_MM = 0.01;
-
 const LAYERS: Record<LineKind, { readonly name: string; readonly colour: number }> = {
   cut: { name: 'CUT', colour: 1 },
   rim: { name: 'RIM', colour: 5 },
@@ -52,7 +50,7 @@ function extentOf({ sheet }: JobSheet, lines: readonly JobLine[], { plate }: Lin
   // Witness marks lie outside the rim.
   return joinBoxes([
     rim,
-    ...lines.map(({ run, closed }) => ringBox(contourToRing(closed ? run : opened(run), FLAT_MM))),
+    ...lines.map(({ run, closed }) => ringBox(contourToRing(closed ? run : opened(run), EXTENT_ERROR_MM))),
   ]);
 }
 

@@ -7,9 +7,9 @@ import { jobLines, type JobLine, type LineKind, type LineWishes } from './job-li
 import { jobNotes } from './job-notes.ts';
 import { fileNumber } from '../numbers.ts';
 import { oneLine } from '../plain-text.ts';
-import { HAIRLINE_MM } from '../svg/svg.ts';
 import { contourPath, runPath } from '../svg/svg-path.ts';
 import { escapeXml } from '../xml.ts';
+import { HAIRLINE_MM } from '../../units.ts';
 
 const COLOURS: Record<LineKind, string> = {
   cut: '#ff0000',

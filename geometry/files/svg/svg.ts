@@ -10,9 +10,7 @@ import { fileNumber } from '../numbers.ts';
 import { oneLine } from '../plain-text.ts';
 import { contourPath } from './svg-path.ts';
 import { escapeXml } from '../xml.ts';
-
-/** Thin enough that drivers take it for a cutting line. */
-export const HAIRLINE_MM = 0.05;
+import { HAIRLINE_MM } from '../../units.ts';
 
 /** The whole file; throws RangeError when a number is not finite. */
 export function writeSvg(design: Design, plate: PlateResult, plan: CutPlan): string {

@@ -5,11 +5,10 @@ import type { Point, Region, Ring } from '../../../geometry/shapes.ts';
 import { laidOnPlate } from './lay.ts';
 import { corner, emptyMesh, grey, quad, type Mesh } from './mesh.ts';
 import { metalShapes } from './metal-shapes.ts';
+import { PICTURE_ERROR_MM } from '../../../geometry/units.ts';
 
 /** On a bent plate no edge spans more of the bend than this: on a barrel of 60 cm a chord of it stands off 0.06 mm. */
 const LONGEST_BENT_MM = 12;
-/** Edges are drawn so close to those that are cut: an eighth of a pixel on a large screen. */
-const OFF_MM = 0.05;
 
 /**
  * A cut plate on its surface: its upper face with the openings as true holes, and the walls of the cuts and the rim.
@@ -20,7 +19,7 @@ export function plateMesh(openings: readonly Region[], radiusMm: number, thickne
   const bend = bendOf(surface);
   const uv = (p: Point) => [0.5 + p.x / (2 * radiusMm), 0.5 + p.y / (2 * radiusMm)] as const;
   const drawn = openings.map(({ outer, holes }): Region => {
-    return { outer: thinRing(outer, OFF_MM), holes: holes.map((hole) => thinRing(hole, OFF_MM)) };
+    return { outer: thinRing(outer, PICTURE_ERROR_MM), holes: holes.map((hole) => thinRing(hole, PICTURE_ERROR_MM)) };
   });
   for (const shape of metalShapes(drawn, radiusMm)) {
     for (const [a, b, c] of triangles(shape, bend)) {

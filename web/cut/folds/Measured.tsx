@@ -22,6 +22,7 @@ import fields from '../../ui/fields.module.css';
 import text from '../../ui/text.module.css';
 import css from './folds.module.css';
 import { stockOf } from '../state/plates-wanted.ts';
+import { CALLIPER_NOISE_MM } from '../../../geometry/units.ts';
 
 type By = 'ring' | 'offset';
 
@@ -34,9 +35,6 @@ interface Typed {
 const SIDES = ['left', 'right', 'above', 'below'] as const;
 const AXES = ['x', 'y'] as const;
 
-/** A calliper with a vernier of a twentieth: common practice, no source. */
-const USUAL_NOISE_MM = 0.02;
-
 /** What was measured on the marks of a plate, and what that says of it. */
 export function Measured({ marks }: { readonly marks: readonly WitnessMark[] }) {
   const { store } = useCutParts();
@@ -47,7 +45,7 @@ export function Measured({ marks }: { readonly marks: readonly WitnessMark[] }) 
   const selected = useCut((s) => s.selected);
   const [by, setBy] = useState<By>('ring');
   const [typed, setTyped] = useState<Readonly<Record<string, Typed>>>({});
-  const [noiseMm, setNoise] = useState(USUAL_NOISE_MM);
+  const [noiseMm, setNoise] = useState(CALLIPER_NOISE_MM);
   const plates = [...new Set(marks.map(({ plate }) => plate))];
   const id = selected !== undefined && plates.includes(selected) ? selected : plates[0];
   const plate = sheet?.plates.find((p) => p.id === id);

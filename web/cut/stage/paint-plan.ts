@@ -80,12 +80,15 @@ function paintMarkNumbers(
     .forEach(({ at, outerMm }, i) => ctx.fillText(String(i + 1), at.x + outerMm / 2 + 3 * px, -at.y));
 }
 
+/** Cooler cells are not painted: their colour could not be seen. */
+const LEAST_HEAT = 0.02;
+
 function paintHeat(ctx: CanvasRenderingContext2D, { heat }: PlannedSheet, inks: Inks): void {
   const { cells, columns, cellMm } = heat;
   ctx.save();
   ctx.fillStyle = inks.copper;
   cells.forEach((value, i) => {
-    if (value <= 0.02) return;
+    if (value <= LEAST_HEAT) return;
     ctx.globalAlpha = Math.min(0.85, (value / (2 * HOT)) * 0.85);
     const [column, row] = [i % columns, Math.floor(i / columns)];
     ctx.fillRect(column * cellMm, -(row + 1) * cellMm, cellMm, cellMm);

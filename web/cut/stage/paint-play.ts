@@ -7,6 +7,7 @@ import { enter, wipe } from './paint-sheet.ts';
 import type { Inks } from './sheet-inks.ts';
 import type { SheetView } from './sheet-view.ts';
 import { alongWay, beatAt, type Beat, cutMm, wayMm } from './timeline.ts';
+import { LEAST_DIVISOR } from '../../../geometry/units.ts';
 
 export type Fates = ReadonlyMap<string, 'dropped' | 'lying' | 'stands' | 'held'>;
 
@@ -83,7 +84,7 @@ export function paintHead(
   let at: Point = pass.pierce;
   let isCutting = false;
   if (atS < beat.pierceS) {
-    const share = (atS - beat.fromS) / Math.max(1e-9, beat.pierceS - beat.fromS);
+    const share = (atS - beat.fromS) / Math.max(LEAST_DIVISOR, beat.pierceS - beat.fromS);
     at = alongWay(beat.way, wayMm(beat.way) * share).at(-1) ?? pass.pierce;
     ctx.save();
     ctx.strokeStyle = inks.ink;

@@ -7,14 +7,17 @@ import type { Tone } from '../../../geometry/artwork/painted.ts';
  */
 export function toneOf(paint: string, opacity: number, currentColor: string): Tone | undefined {
   const text = paint.trim().toLowerCase();
-  if (text === 'none' || text === 'transparent' || !(opacity > 0.02)) return undefined;
+  if (text === 'none' || text === 'transparent' || !(opacity > LEAST_OPACITY)) return undefined;
   if (text === 'currentcolor') return currentColor === paint ? 'dark' : toneOf(currentColor, opacity, 'black');
   const rgb = readColour(text);
   if (rgb === undefined) return 'dark';
   const [r, g, b, alpha] = rgb;
-  if (alpha < 0.02) return undefined;
+  if (alpha < LEAST_OPACITY) return undefined;
   return 0.2126 * linear(r) + 0.7152 * linear(g) + 0.0722 * linear(b) > MIDDLE ? 'light' : 'dark';
 }
+
+/** What is less opaque than this cannot be told from nothing painted. */
+export const LEAST_OPACITY = 0.02;
 
 const MIDDLE = 0.184;
 
@@ -42,10 +45,13 @@ function readColour(text: string): [number, number, number, number] | undefined 
   return [channel(0), channel(8), channel(4), alpha];
 }
 
+/** Below it sRGB is linear (IEC 61966-2-1). */
+const LINEAR_BELOW = 0.04045;
+
 /** sRGB to light (IEC 61966-2-1). */
 function linear(v: number): number {
   const c = Math.min(1, Math.max(0, Number.isFinite(v) ? v : 0));
-  return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
+  return c <= LINEAR_BELOW ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
 }
 
 const NAMED: Readonly<Record<string, string>> = {

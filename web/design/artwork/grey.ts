@@ -1,3 +1,5 @@
+import { ROUNDING } from '../../../geometry/units.ts';
+
 /** Lightness of red, green, blue and alpha pixels on white, 0 to 255: luma of ITU-R BT.709. */
 export function greyOf(rgba: Uint8ClampedArray): Uint8Array {
   const grey = new Uint8Array(rgba.length / 4);
@@ -25,8 +27,8 @@ export function usualThreshold(grey: Uint8Array): number {
     if (below === 0 || above === 0) continue;
     const apart = sumBelow / below - (whole - sumBelow) / above;
     const between = below * above * apart * apart;
-    if (between > best * (1 + 1e-9)) [best, at, last] = [between, v, v];
-    else if (between >= best * (1 - 1e-9)) last = v;
+    if (between > best * (1 + ROUNDING)) [best, at, last] = [between, v, v];
+    else if (between >= best * (1 - ROUNDING)) last = v;
   }
   return (at + last + 1) / 2 / 255;
 }

@@ -2,7 +2,7 @@ import type { WindowLike } from 'dompurify';
 import type { Matrix, Painted } from '../../../geometry/artwork/painted.ts';
 import { placed } from '../../../geometry/artwork/through.ts';
 import { cleanSvg } from './clean-svg.ts';
-import { toneOf } from './colour.ts';
+import { LEAST_OPACITY, toneOf } from './colour.ts';
 import { isAbsolute, length, matrixOf, outlineOf, type Viewport } from './svg-shapes.ts';
 import { INITIAL, readRules, type Rule, type Style, styleOf } from './svg-style.ts';
 import { svgText, type Refusal } from './svg-text.ts';
@@ -74,7 +74,7 @@ interface Walk {
 function into(walk: Walk, e: Element, from: Style, at: Matrix, view: Viewport, uses: number, shown = false): void {
   if (walk.over) return;
   const style = styleOf(e, from, walk.rules);
-  if (style.display === 'none' || Number(style.opacity) < 0.02) return;
+  if (style.display === 'none' || Number(style.opacity) < LEAST_OPACITY) return;
   if (style.clipped) walk.notes.add('clips');
   const own = placed(at, matrixOf(e));
   switch (e.localName) {

@@ -65,7 +65,7 @@ const HALF = 100;
 const LEAST_STEP = 0.35;
 
 function platePath(plate: PlateResult): string {
-  const scale = HALF / Math.max(plate.diameterMm / 2, 1e-9);
+  const scale = HALF / (plate.diameterMm / 2);
   return plate.openings
     .flatMap((o) => [o.region.outer, ...o.region.holes])
     .map((ring) => ringPath(ring, scale))

@@ -4,15 +4,13 @@ import { elementWords } from '../../page/element-words.ts';
 import type { Unit } from '../../words/preferences.ts';
 import { formatNumber, lengthWords } from '../../words/say/format-number.ts';
 import { t } from '../../words/t.ts';
+import { ON_CENTRE_MM } from '../../../geometry/units.ts';
 
 /** What an element is and where it stands: `Line “2027”, 12 mm above centre`. */
 export function placedWords(element: DesignElement, radiusMm: number, unit: Unit): string {
   const said = t('placing.said', { what: elementWords(element), where: whereWords(element, radiusMm, unit) });
   return element.locked === true ? t('placing.lockedToo', { said }) : said;
 }
-
-/** Nearer than this, it is the centre. */
-const NEAR_MM = 0.05;
 
 function whereWords(element: DesignElement, radiusMm: number, unit: Unit): string {
   const length = (mm: number): string => lengthWords(mm, unit);
@@ -24,9 +22,9 @@ function whereWords(element: DesignElement, radiusMm: number, unit: Unit): strin
   }
   const [x, y] = [element.x * radiusMm, element.y * radiusMm];
   const up =
-    Math.abs(y) < NEAR_MM ? [] : [t(y > 0 ? 'placing.above' : 'placing.below', { length: length(Math.abs(y)) })];
+    Math.abs(y) < ON_CENTRE_MM ? [] : [t(y > 0 ? 'placing.above' : 'placing.below', { length: length(Math.abs(y)) })];
   const side =
-    Math.abs(x) < NEAR_MM ? [] : [t(x > 0 ? 'placing.right' : 'placing.left', { length: length(Math.abs(x)) })];
+    Math.abs(x) < ON_CENTRE_MM ? [] : [t(x > 0 ? 'placing.right' : 'placing.left', { length: length(Math.abs(x)) })];
   const [a, b] = [...up, ...side];
   const where = a === undefined ? t('placing.centre') : b === undefined ? a : t('placing.both', { a, b });
   if (element.turnDeg === 0) return where;

@@ -3,7 +3,7 @@ import { isBand } from '../../../geometry/design/kinds.ts';
 import type { Design, DesignElement } from '../../../geometry/design/schema.ts';
 import type { Extent } from '../../../geometry/layout/placed.ts';
 import { alignElements, type AlignTo } from '../../state/actions/elements/align-elements.ts';
-import { copyRound } from '../../state/actions/elements/copy-round.ts';
+import { copyRound, LEAST_AWAY } from '../../state/actions/elements/copy-round.ts';
 import { duplicateElements } from '../../state/actions/elements/duplicate-elements.ts';
 import { lockElements } from '../../state/actions/elements/lock-elements.ts';
 import {
@@ -26,6 +26,7 @@ import type { Change } from '../../state/change.ts';
 import { t } from '../../words/t.ts';
 import { useCurrentPlate, useDesign, usePage, useUi } from '../../page/page-context.ts';
 import { placedWords } from './placing-words.ts';
+import { ROUNDING } from '../../../geometry/units.ts';
 
 /** All that can be done to chosen elements, on the stage and by its tools. */
 export interface Placing extends StagePlacing {
@@ -195,7 +196,7 @@ export function usePlacing(): Placing {
       if (!first) return;
       const change = copyRound(now(), first.id, count);
       if (change.ids.length > 0) taken(change);
-      else if (isFree(first) && Math.hypot(first.x, first.y) < 0.01) notice(t('placing.onCentre'));
+      else if (isFree(first) && Math.hypot(first.x, first.y) < LEAST_AWAY) notice(t('placing.onCentre'));
       else if (count > 1) notice(t('placing.full'));
     },
     lock: (locked) => apply(lockElements(now(), idsNow(), locked)),
@@ -205,7 +206,7 @@ export function usePlacing(): Placing {
 /** Right and up as one sees them: below the middle, along a ring to the right is against the clock. */
 function nudged(e: DesignElement, right: number, up: number, radiusMm: number): DesignElement {
   if (isFree(e)) return shiftElement(e, right / radiusMm, up / radiusMm);
-  const sense = e.kind === 'ringText' && Math.cos((e.middleDeg * Math.PI) / 180) < -1e-9 ? -1 : 1;
+  const sense = e.kind === 'ringText' && Math.cos((e.middleDeg * Math.PI) / 180) < -ROUNDING ? -1 : 1;
   return pullElement(swingElement(e, right * sense), (up * sense) / radiusMm);
 }
 

@@ -4,6 +4,7 @@ import type { StagePalette } from './palette.ts';
 import { PlateShape } from './PlateShape.tsx';
 import type { Guide } from './carry/snap-targets.ts';
 import type { View } from './view.ts';
+import { LEAST_DIVISOR_MM } from '../../../geometry/units.ts';
 
 /** What something dragged has come to rest on: fine dashed copper; equal gaps as bars with ends. */
 export function Guides(props: {
@@ -52,7 +53,7 @@ function trace(ctx: CanvasRenderingContext2D, guide: Guide, radiusMm: number, px
       return false;
     case 'gap': {
       const [x, y] = [guide.to.x - guide.from.x, guide.to.y - guide.from.y];
-      const length = Math.max(1e-6, Math.hypot(x, y));
+      const length = Math.max(LEAST_DIVISOR_MM, Math.hypot(x, y));
       const [nx, ny] = [(-y / length) * 4 * px, (x / length) * 4 * px];
       line(ctx, guide.from, guide.to);
       for (const end of [guide.from, guide.to]) {

@@ -2,6 +2,7 @@ import type { Bridge } from '../../../geometry/bridges/types.ts';
 import { nearestOnSegment } from '../../../geometry/measure/distance.ts';
 import type { Point } from '../../../geometry/shapes.ts';
 import { toPlate, toScreen, type ScreenPoint, type View } from './view.ts';
+import { LEAST_DIVISOR_MM } from '../../../geometry/units.ts';
 
 /** Bridges as they are taken hold of on the stage. Pure; plate millimetres unless a name says pixels. */
 export interface Line {
@@ -28,7 +29,7 @@ export function middleOf({ from, to }: Line): Point {
 /** Where the two end handles stand. */
 export function handlesOf(line: Line, view: View): { readonly from: ScreenPoint; readonly to: ScreenPoint } {
   const [a, b] = [toScreen(view, line.from), toScreen(view, line.to)];
-  const length = Math.max(1e-6, Math.hypot(b.leftPx - a.leftPx, b.topPx - a.topPx));
+  const length = Math.max(LEAST_DIVISOR_MM, Math.hypot(b.leftPx - a.leftPx, b.topPx - a.topPx));
   const x = ((b.leftPx - a.leftPx) / length) * HANDLE_OFF_PX;
   const y = ((b.topPx - a.topPx) / length) * HANDLE_OFF_PX;
   return { from: { leftPx: a.leftPx - x, topPx: a.topPx - y }, to: { leftPx: b.leftPx + x, topPx: b.topPx + y } };
@@ -92,7 +93,7 @@ export function dragged(line: Line, hold: Hold, start: Point, now: Point): Line 
 
 /** Corners of the bar along a line. */
 export function barOf({ from, to }: Line, widthMm: number): Point[] {
-  const length = Math.max(1e-6, Math.hypot(to.x - from.x, to.y - from.y));
+  const length = Math.max(LEAST_DIVISOR_MM, Math.hypot(to.x - from.x, to.y - from.y));
   const x = ((to.y - from.y) / length) * (widthMm / 2);
   const y = ((from.x - to.x) / length) * (widthMm / 2);
   return [

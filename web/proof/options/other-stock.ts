@@ -1,6 +1,7 @@
 import type { Stock } from '../../../geometry/design/schema.ts';
 import type { Material, StockBook } from '../../../geometry/stock/stock-book.ts';
 import { stockRules } from '../../../geometry/stock/stock-rules.ts';
+import { SAME_THICKNESS_MM } from '../../../geometry/units.ts';
 
 /**
  * The same sheet of another material: as near in thickness as the material comes in, by the same process where that cuts
@@ -10,7 +11,7 @@ export function inMaterial(book: StockBook, stock: Stock, material: Material): S
   const processes = [stock.process, ...book.processes.map((p) => p.id).filter((id) => id !== stock.process)];
   const sheets = material.thicknesses.map((s) => Number(s.mm.toFixed(3)));
   const nearest = [...new Set([stock.thicknessMm, ...sheets])]
-    .filter((mm) => sheets.some((s) => Math.abs(s - mm) < SAME_MM))
+    .filter((mm) => sheets.some((s) => Math.abs(s - mm) < SAME_THICKNESS_MM))
     .sort((a, b) => Math.abs(a - stock.thicknessMm) - Math.abs(b - stock.thicknessMm));
   for (const process of processes) {
     for (const thicknessMm of nearest) {
@@ -20,6 +21,3 @@ export function inMaterial(book: StockBook, stock: Stock, material: Material): S
   }
   return undefined;
 }
-
-/** Gauge tables give thicknesses to a hundredth of this. */
-const SAME_MM = 0.005;

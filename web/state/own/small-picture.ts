@@ -14,7 +14,7 @@ const MOST_CHARACTERS = 58_000;
 
 /** A small drawing of what is cut from a plate, for the list of own designs. */
 export function smallPicture(plate: PlateResult): CardPicture {
-  const scale = HALF / Math.max(plate.diameterMm / 2, 1e-9);
+  const scale = HALF / (plate.diameterMm / 2);
   const rings = plate.openings.flatMap((o) => [o.region.outer, ...o.region.holes]);
   const drawn = rings
     .map((ring) => ring.map((p) => ({ x: p.x * scale, y: -p.y * scale })))

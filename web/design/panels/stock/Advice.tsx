@@ -10,6 +10,7 @@ import { formatNumber, lengthWords } from '../../../words/say/format-number.ts';
 import { materialName } from '../../../words/say/record-words.ts';
 import { t } from '../../../words/t.ts';
 import css from './StockFields.module.css';
+import { SAME_GAUGE_MM } from '../../../../geometry/units.ts';
 
 /** What we would take for this use, this size and this design, with the reasons; one press takes it. */
 export function Advice() {
@@ -34,7 +35,7 @@ export function Advice() {
   const taken =
     wanted.material === stock.material &&
     wanted.process === stock.process &&
-    Math.abs(wanted.thicknessMm - stock.thicknessMm) < 0.03;
+    Math.abs(wanted.thicknessMm - stock.thicknessMm) < SAME_GAUGE_MM;
   return (
     <section className={css.box} aria-label={t('advice.recommend.title')}>
       <p className={css.lead}>

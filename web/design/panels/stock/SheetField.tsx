@@ -6,17 +6,15 @@ import fieldCss from '../../../ui/Field.module.css';
 import { lengthWords } from '../../../words/say/format-number.ts';
 import { t } from '../../../words/t.ts';
 import { sheetName } from '../../../words/say/record-words.ts';
+import { SAME_THICKNESS_MM } from '../../../../geometry/units.ts';
 
 const OWN = 'own';
-/** Gauge tables give thicknesses to a hundredth of this. */
-const SAME_MM = 0.005;
-
 /** The usual sheets of a material, as they are asked for at the counter. */
 export function SheetField({ thicknesses }: { readonly thicknesses: readonly SheetThickness[] }) {
   const { stock } = useDesign();
   const unit = useUi((s) => s.unit);
   const act = useAct();
-  const now = thicknesses.findIndex((t) => Math.abs(t.mm - stock.thicknessMm) < SAME_MM);
+  const now = thicknesses.findIndex((t) => Math.abs(t.mm - stock.thicknessMm) < SAME_THICKNESS_MM);
   return (
     <Field label={t('size.sheet')}>
       {({ id }) => (

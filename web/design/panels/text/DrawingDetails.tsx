@@ -15,6 +15,8 @@ import { MannerField } from './MannerField.tsx';
 import { useRadiusMm } from '../../../page/use-radius.ts';
 
 const FIRST_COUNT = 6;
+/** Nearer to the middle than this share of the radius, copies around it would lie on each other. */
+const IN_THE_MIDDLE = 0.05;
 
 /** Where a motif or drawing stands, how large and how often, and what can be set about it. */
 export function DrawingDetails({ element }: { readonly element: Motif | Artwork }) {
@@ -101,7 +103,7 @@ export function DrawingDetails({ element }: { readonly element: Motif | Artwork 
         onChange={(how) => {
           done();
           // In the middle all would lie on each other: out to where they go round.
-          const off = Math.hypot(element.x, element.y) < 0.05 ? { x: 0, y: 0.6 } : {};
+          const off = Math.hypot(element.x, element.y) < IN_THE_MIDDLE ? { x: 0, y: 0.6 } : {};
           set(how === 'once' ? { around: 'once' } : { around: { count: FIRST_COUNT }, ...off });
           done();
         }}

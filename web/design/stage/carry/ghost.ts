@@ -6,6 +6,7 @@ import { clockAngleDeg, clockPoint, turnPoint } from '../../../../geometry/measu
 import { centroid } from '../../../../geometry/measure/ring.ts';
 import type { Point, Region } from '../../../../geometry/shapes.ts';
 import { isFree, plainDeg } from '../../../state/actions/elements/move-element.ts';
+import { LEAST_DIVISOR } from '../../../../geometry/units.ts';
 
 /**
  * What a dragged element looks like until the true plate is there: its own openings, moved. For the screen only:
@@ -55,7 +56,7 @@ export function moveOf(part: GhostPart, before: DesignElement, after: DesignElem
 /** A border's ring carried to another band, point by point. */
 export function borderMap(before: Border, after: Border, radiusMm: number): (p: Point) => Point {
   const [from, to] = [middleOf(before) * radiusMm, middleOf(after) * radiusMm];
-  const scale = Math.abs(after.outer - after.inner) / Math.max(1e-9, Math.abs(before.outer - before.inner));
+  const scale = Math.abs(after.outer - after.inner) / Math.max(LEAST_DIVISOR, Math.abs(before.outer - before.inner));
   return (p) => {
     const away = Math.hypot(p.x, p.y);
     const share = away === 0 ? 0 : (to + (away - from) * scale) / away;
@@ -82,7 +83,7 @@ export function movedExtent(extent: Extent, before: DesignElement, after: Design
     };
   }
   if (!isBand(before) || !isBand(after)) return extent;
-  const grow = Math.abs(after.outer - after.inner) / Math.max(1e-9, Math.abs(before.outer - before.inner));
+  const grow = Math.abs(after.outer - after.inner) / Math.max(LEAST_DIVISOR, Math.abs(before.outer - before.inner));
   const halfMm = ((extent.outerMm - extent.innerMm) / 2) * grow;
   const at = middleOf(after) * radiusMm;
   const span = extent.endDeg - extent.startDeg;
@@ -99,7 +100,7 @@ const NO_REGION: Region = { outer: [], holes: [] };
 
 /** A letter stays rigid, keeps its distance along the ring from the text's middle, and grows about its own. */
 function letterMove(middle: Point, before: RingText, after: RingText, radiusMm: number): Move {
-  const scale = (after.outer - after.inner) / Math.max(1e-9, before.outer - before.inner);
+  const scale = (after.outer - after.inner) / Math.max(LEAST_DIVISOR, before.outer - before.inner);
   const deg = clockAngleDeg(middle);
   const along = plainDeg(deg - before.middleDeg) * stretchOf(before, after);
   const to = after.middleDeg + along;
@@ -113,8 +114,8 @@ function letterMove(middle: Point, before: RingText, after: RingText, radiusMm: 
 /** How many times as many degrees a ring text takes; one that fills a span keeps its degrees. */
 function stretchOf(before: RingText, after: RingText): number {
   if (before.fit !== 'natural') return 1;
-  const scale = (after.outer - after.inner) / Math.max(1e-9, before.outer - before.inner);
-  return (scale * middleOf(before)) / Math.max(1e-9, middleOf(after));
+  const scale = (after.outer - after.inner) / Math.max(LEAST_DIVISOR, before.outer - before.inner);
+  return (scale * middleOf(before)) / Math.max(LEAST_DIVISOR, middleOf(after));
 }
 
 function copyOf(extent: Extent & { kind: 'box' }, element: DesignElement): number {

@@ -1,4 +1,5 @@
 import type { Point } from '../../../../geometry/shapes.ts';
+import { SAME_PLACE } from '../../../../geometry/units.ts';
 
 /** What is shown where something dragged comes to rest; millimetres in the plate's frame, clock degrees. */
 export type Guide =
@@ -29,12 +30,9 @@ export function nearest(targets: readonly Target[], reach: number): Target | und
   }
   if (!best) return undefined;
   const { by } = best;
-  const same = targets.filter((t) => Math.abs(t.by - by) < SAME);
+  const same = targets.filter((t) => Math.abs(t.by - by) < SAME_PLACE);
   return { by, guides: distinct(same.flatMap((t) => t.guides)) };
 }
-
-/** A thousandth of a millimetre or degree: the same place on any screen. */
-const SAME = 1e-3;
 
 /**
  * Along one line: moves that leave equal gaps to the neighbours on both sides, or as much to the one as that has to

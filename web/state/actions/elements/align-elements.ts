@@ -8,6 +8,7 @@ import type { Change } from '../../change.ts';
 import { isFree, plainDeg, pullElement, shiftElement } from './move-element.ts';
 import { placeElements } from './place-elements.ts';
 import { boxOf } from './reach.ts';
+import { ON_CENTRE_SHARE } from '../../../../geometry/units.ts';
 
 export type AlignTo = 'left' | 'centre' | 'right' | 'top' | 'middle' | 'bottom' | 'radius' | 'angle';
 
@@ -90,7 +91,7 @@ export function radiusOf(e: DesignElement): number {
 /** Clock angle of an element's middle; a border and what lies on the centre have none. */
 export function angleOf(e: DesignElement): number | undefined {
   if (e.kind === 'ringText') return e.middleDeg;
-  return isFree(e) && Math.hypot(e.x, e.y) > 1e-6 ? clockAngleDeg(e) : undefined;
+  return isFree(e) && Math.hypot(e.x, e.y) > ON_CENTRE_SHARE ? clockAngleDeg(e) : undefined;
 }
 
 function atRadius(e: DesignElement, radius: number): DesignElement {

@@ -31,4 +31,4 @@ export function copyRound(design: Design, id: string, count: number): Change & {
 }
 
 /** Nearer to the centre than this share of the radius, copies would lie on each other. */
-const LEAST_AWAY = 0.01;
+export const LEAST_AWAY = 0.01;

@@ -1,10 +1,10 @@
 import { execFileSync } from 'node:child_process';
-import { readdirSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { fullFolders, mutualFolders } from './architecture/folders.ts';
-import { FILE_BUDGET, IMPURE, LINE_BUDGET, MOST_IN_WEB, TOP_LEVEL } from './architecture/house-rules.ts';
+import { FILE_BUDGET, IMPURE, LINE_BUDGET, MOST_IN_WEB, TOP_LEVEL, WORD_BUDGET } from './architecture/house-rules.ts';
 import { forbiddenImports, impurities, reexports } from './architecture/judge.ts';
 import { importCycles, importsOf, readSources, toSource } from './architecture/read-imports.ts';
 
@@ -58,6 +58,14 @@ describe('the house', () => {
 
   it('keeps page, clock, chance and network out of the kernel', () => {
     expect(kernel.flatMap(impurities)).toEqual([]);
+  });
+
+  it('can be walked by somebody new in a few minutes, and the walk names only files that are there', () => {
+    const walk = readFileSync(`${ROOT}DEVELOPERS.md`, 'utf8');
+    expect(walk.split(/\s+/).filter(Boolean).length).toBeLessThanOrEqual(WORD_BUDGET);
+    const named = [...walk.matchAll(/`((?:geometry|fonts|web|tests|e2e)\/[\w./-]+)`/g)].map(([, path]) => path!);
+    expect(named.length).toBeGreaterThan(20);
+    expect(named.filter((path) => !/NAME|GROUP|from-N/.test(path) && !existsSync(`${ROOT}${path}`))).toEqual([]);
   });
 
   it('holds at its top only what belongs there', () => {

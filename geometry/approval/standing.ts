@@ -1,3 +1,17 @@
+/**
+ * How approval binds. This folder is pure and takes moments as given.
+ *
+ * - approve.ts sets an approval of the whole fingerprint and keeps what was approved as a revision; no letter comes twice.
+ * - This file alone says open, approved or changed; files, command and page ask it.
+ * - Fingerprints are compared by same-fingerprint.ts only: one begins with the other, never on fewer than 8 digits.
+ * - differences.ts says what is cut differently, and promises a difference whenever fingerprints differ. What the
+ *   fingerprint begins to count needs its sentence there and its edit in tests/approval/random-edits.ts.
+ * - What was accepted holds for its fingerprint, and never for what stops a plate.
+ * - A function that may not do what is asked gives the design back unchanged; `why...` beside it says why.
+ * - A link carries options, approval and only the approved revision, where it fits. Fonts stay in a design as long as an
+ *   option or a revision uses them (facesNeeded).
+ */
+
 import type { Approval, Design } from '../design/schema.ts';
 import { approvedRevision } from './approved-revision.ts';
 import { revisionDesign } from './revisions.ts';

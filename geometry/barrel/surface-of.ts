@@ -1,3 +1,14 @@
+/**
+ * What the barrel adds to a plate. This file says what a plate lies on, or why it cannot; make-plate.ts asks it once.
+ *
+ * - Openings to lift by come where fingers find no room (finger-room.ts).
+ * - A rolled plate is spread by layout/spread.ts, which moves shapes and turns none. surface.ts is one mapping for checks,
+ *   tint and view.
+ * - A plate with `masks` is laid out by layout/mask-ring.ts instead.
+ * - Openings that no element draws carry an id that begins with a colon (layout/no-element.ts); the schema keeps elements
+ *   from such ids.
+ */
+
 import type { Design, Side } from '../design/schema.ts';
 import { headDiameter } from './blank.ts';
 import { sideMeasures } from './side-measures.ts';

@@ -1,3 +1,26 @@
+/**
+ * How bridges come about: openings in units go in, the same openings with bars of metal left across them come out.
+ *
+ * In: units (a letter, or letters that touch), what the stock asks, the design's manner and a person's edits, a store.
+ * Out: openings without islands, bridges and islands on the plate, findings. The metal around them is one piece, also when
+ * shrunk by just under half the least bridge. Not promised: the fewest bars. What could not be held is a finding.
+ *
+ * 1. canonical-unit.ts brings a unit into one form. A drawing shifted, mirrored or listed otherwise is so bridged the same
+ *    to the last digit. solve-unit.ts reads as the list of the steps that follow, and is asked once for each form.
+ * 2. find-pieces.ts shrinks the metal. What is still joined is joined well enough; every separate part is a piece to hold.
+ *    A disc of that radius about any point of a piece lies in metal: so a bar between two pieces joins them at full width.
+ * 3. necks.ts finds metal that is there but too thin (a stencil face's own bridges); it is widened. bars.ts casts bars from
+ *    the edges of islands; measure-bar.ts says what each would hurt. Nearly upright or level bars are set so.
+ * 4. choose.ts picks bars so that the loss of no single one parts anything (two-ways.ts), mirrored where the letter is
+ *    (mirror.ts), spread around long edges (spans.ts), after what a person laid or barred (choose-by-hand.ts). stiffen.ts
+ *    adds or widens where an island would give too much under a touch.
+ * 5. Bars are cut out of the openings; tails too narrow to cut stay metal (trim-slivers.ts). The whole is looked at again,
+ *    shrunk by a little less, until nothing is found twice running.
+ *
+ * While the design changes, checks/prove-units.ts proves each unit once and measures units against each other.
+ * Weights of what looks wrong stand in bars.ts (one bar) and choose.ts (bars together).
+ */
+
 import { recalled } from '../kept.ts';
 import type { Design, Manner } from '../design/schema.ts';
 import { gatherAlike } from './gather-alike.ts';

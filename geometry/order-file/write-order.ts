@@ -1,3 +1,16 @@
+/**
+ * How an order proves itself. write-order.ts writes it, always to the same bytes; order.ts says its form and limits.
+ *
+ * 1. read-order.ts trusts nothing: zip-list.ts and zip-local.ts take only an archive laid out as adapters/zip-stream.ts
+ *    lays it out, unpack-order.ts unpacks in memory up to the limits.
+ * 2. Every file is held against the manifest, the design against its fingerprint, cut files and papers against what they
+ *    say of themselves (marks.ts), the approval against both.
+ * 3. check-made-again.ts finds what was changed and then sealed: only the cut files, freshly made, tell.
+ *
+ * A new way to harm an order is a record in tests/order-file/damages.ts; test and figure take it from there. A writer that
+ * lays out the archive otherwise needs a new ORDER_VERSION, or old orders are told as packed by others.
+ */
+
 import { zipOf } from '../adapters/zip-stream.ts';
 import { fingerprintOf } from '../design/fingerprint.ts';
 import type { Design } from '../design/schema.ts';

@@ -1,3 +1,16 @@
+/**
+ * Page Proof (`?page=proof`) comes when it is opened, with words of its own.
+ *
+ * - All that is agreed on stands in the design (geometry/approval/). The page's own store keeps what is looked at, and
+ *   plates that were planned by what they are cut of: a changed quantity or name plans nothing again.
+ * - state/proof-work.ts asks the plate worker for one plate after another. The newest wish wins, and it waits until the
+ *   page's own plates are made. worker/plan-made.ts gives length, openings and both pictures from the proven cut plan,
+ *   worker/differ.ts what is cut differently.
+ * - Prices are `quoteOf` of those plates; the internal cost is never asked.
+ * - A link opened lands where something is to be done (`byLink`). One that brings an approval back is put on the own design
+ *   of that fingerprint, if what it carries is still what was approved; else it is opened as one more.
+ */
+
 import { useEffect } from 'react';
 import { standingOf } from '../../geometry/approval/standing.ts';
 import '../page/semibold.css';

@@ -1,4 +1,14 @@
 /**
+ * How drift is seen. witness.ts finds places for marks, witness-passes.ts makes their circles passes of the sheet's plan.
+ *
+ * 1. The small circle is cut before its plate, the large one after it or after a stage of it. Pierces and tabs of the large
+ *    one lie on the diagonals: its ring is whole where it is measured (read-offset.ts).
+ * 2. judge-drift.ts takes the offsets, fits shift and turn (registration.ts), and judges by stock/tolerances.ts less the
+ *    measuring's uncertainty.
+ * 3. plate/check-dimensions.ts gives the lengths that the spec sheet lists as A, B and C.
+ */
+
+/**
  * What measured witness marks say about a plate.
  *
  * In: where the small circle of each mark was found to lie to the large one around it, and how well that was measured.

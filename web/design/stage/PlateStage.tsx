@@ -1,3 +1,14 @@
+/**
+ * The stage: plate, handles and guides, drawn by Konva only here; it is handed plain data.
+ *
+ * - use-stage-placing.tsx takes hold. carry/ says what the elements become (pure), where they come to rest (snap) and where
+ *   their openings lie meanwhile (ghost).
+ * - A hand that moves redraws one layer (DragLayer.tsx), fed apart from React's state. The picture below keeps the plate
+ *   that was taken hold of, with the lifted openings healed.
+ * - The design changes when the hand rests or lets go, so one drag is one step. The dragged picture goes when the true
+ *   plate is painted, which use-scene.ts does step by step between other work.
+ */
+
 import { useCallback, useDeferredValue, useEffect, useId, useMemo, useRef, useState, type KeyboardEvent } from 'react';
 import { useStore } from 'zustand';
 import type { Surface } from '../../../geometry/barrel/surface.ts';

@@ -1,3 +1,15 @@
+/**
+ * How work is kept: one entry a design in IndexedDB, card and text in one transaction that compares revisions.
+ *
+ * - origins.ts knows which entry each step of undo belongs to. So a new design is begun with `own.begin`, never by an
+ *   action alone.
+ * - web/state/tab-hold.ts says which tab works on a design (Web Locks, else a channel).
+ * - web/handover/link/ carries a design as the fragment of an address. dictionary-1.ts must never change; another packing
+ *   is another number.
+ * - web/serve/offline/worker.ts is built after the page with the list of all that was built (serve/offline-build.ts);
+ *   serve/policy.mjs says what the page may load and ask.
+ */
+
 import type { Design } from '../../../geometry/design/schema.ts';
 import { designText } from '../../../geometry/design/write-design.ts';
 import type { PlateResult } from '../../../geometry/plate/plate.ts';

@@ -14,6 +14,9 @@ export interface MeasuredDxf {
   readonly fingerprint: string | undefined;
 }
 
+/** What every cut file of one plate has: millimetres, closed contours only, no metal that would fall out. */
+export const SOUND = { units: 4, strays: 0, looseParts: 0 } as const;
+
 type Points = readonly { readonly x: number; readonly y: number }[];
 
 export function measureDxf(text: string): MeasuredDxf {

@@ -1,19 +1,11 @@
 import type { KerningTable } from '../geometry/adapters/face.ts';
-import { refused } from '../geometry/sentences/say.ts';
-import { faceEntry } from './catalogue.ts';
 import type { FaceEntry } from './catalogue.ts';
-import { catalogueFace, loadFacesWith } from './load-faces.ts';
-import type { FaceFetcher, FaceOutcome, FaceStore, FacesWanted, LoadedFaces } from './load-faces.ts';
+import { loadFacesWith } from './load-faces.ts';
+import type { FaceFetcher, FaceStore, FacesWanted, LoadedFaces } from './load-faces.ts';
 
 /** Faces in the browser, page and worker alike: only the files of the faces asked for are fetched. */
 export function loadFaces(design: FacesWanted): Promise<LoadedFaces> {
   return loadFacesWith(fetcher, store, design);
-}
-
-/** One face of the catalogue by its id. */
-export async function loadFace(faceId: string): Promise<FaceOutcome> {
-  const entry = faceEntry(faceId);
-  return entry ? catalogueFace(fetcher, store, entry) : refused('reading.faceUnknown', { name: faceId });
 }
 
 /** Address of a face's font file, for a CSS font-face rule that shows its name in itself. */

@@ -31,9 +31,6 @@ const OUNCES: Readonly<Record<number, number>> = {
   26: 12,
 };
 
-export const LEAST_GAUGE = 10;
-export const GREATEST_GAUGE = 26;
-
 /** Thickness of a gauge in inches; undefined outside 10 to 26. */
 export function gaugeInches(system: GaugeSystem, gauge: number): number | undefined {
   const ounces = OUNCES[gauge];

@@ -1,9 +1,9 @@
 import type { FaceEntry } from '../../../fonts/catalogue.ts';
 import type { Barrel } from '../../../geometry/barrel/barrels.ts';
-import type { MotifEntry, MotifOption } from '../../../geometry/motifs/motif.ts';
+import type { MotifEntry } from '../../../geometry/motifs/motif.ts';
 import { reasonOf, recordKey } from '../../../geometry/stock/record-key.ts';
 import type { Fit, Material, Process, SheetThickness } from '../../../geometry/stock/stock-book.ts';
-import { motifWords, shapeWords, sheetWords } from '../../../geometry/sentences/say.ts';
+import { shapeWords, sheetWords } from '../../../geometry/sentences/say.ts';
 import { recordWord } from '../t.ts';
 import { wordingText } from './finding-words.ts';
 
@@ -54,10 +54,6 @@ export function faceSuits({ id, suits }: FaceEntry): string {
 /** By its label, which is how the kernel names a motif's shape too. */
 export function motifName({ label }: Pick<MotifEntry, 'label'>): string {
   return shapeName(label);
-}
-
-export function motifOptionName({ label: motif }: MotifEntry, { id, label }: MotifOption): string {
-  return recordWord(motifWords(motif).key.replace(/label$/, id), label);
 }
 
 /** What a shape is called by its label: `letter O`. */

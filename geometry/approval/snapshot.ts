@@ -1,19 +1,19 @@
 import { canonicalJson } from '../design/canonical-json.ts';
+import { DESIGN_PARTS, pickParts } from '../design/design-parts.ts';
 import { isText } from '../design/kinds.ts';
 import type { Design, Revision } from '../design/schema.ts';
 
 export type Snapshot = Revision['design'];
 
-/** All that decides what is cut and what it is called. */
+/** All that decides what is cut and what it is called, without the fonts, which stay with the design. */
 export function snapshotOf(design: Design): Snapshot {
-  const { title, head, surface, lifting, plates, stock, elements, bridges } = design;
-  return { title, head, surface, ...(lifting && { lifting }), plates, stock, elements, bridges };
+  const { ownFaces: _, ...cut } = pickParts(design, DESIGN_PARTS, 'cut');
+  return { title: design.title, ...cut } as Snapshot;
 }
 
 /** The design made to be as a snapshot says; fonts, order, approval and all else stay as they are. */
 export function withSnapshot(design: Design, snapshot: Snapshot): Design {
-  const { lifting: _, ...rest } = design;
-  return { ...rest, ...snapshot };
+  return { ...pickParts(design, DESIGN_PARTS, 'said', 'paper'), ownFaces: design.ownFaces, ...snapshot } as Design;
 }
 
 export function sameSnapshot(a: Snapshot, b: Snapshot): boolean {

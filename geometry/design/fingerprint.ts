@@ -1,22 +1,28 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { canonicalJson } from './canonical-json.ts';
+import {
+  type Bearing,
+  type CutKey,
+  type DESIGN_PARTS,
+  EDIT_NOT_CUT,
+  ELEMENT_NOT_CUT,
+  FACE_PARTS,
+  type HEAD_PARTS,
+  pickParts,
+  type PLATE_PARTS,
+} from './design-parts.ts';
 import { isText } from './kinds.ts';
 import type { BridgeEdit, Design, DesignElement, PlateSpec } from './schema.ts';
 
 /**
  * SHA-256 of what is cut, 64 hex digits. Two designs that cut the same plates from the same stock share it.
  *
- * Counted: every element in its order with text, face, place and size; the bridges; the stock with its use
- * (a torch asks for wider bridges); the plates' diameters; of the head what a plate's diameter, its openings to lift
- * it by or its rolling follow from; the data of the person's own fonts that the design uses; the rules of the shop's
- * own that its stock follows (ownRules in geometry/stock/), where they are others than those that ship.
+ * What counts stands in design-parts.ts. Besides: of the head only what diameters, openings to lift by or the roll
+ * follow from; of the person's own fonts those in use; of plates only how large they are, in no order. The rules of the
+ * shop's own that its stock follows (ownRules in geometry/stock/) count where they are others than those that ship.
  *
- * Not counted: title, order, options, revisions, what was accepted and the approval (paper, and the approval is made of this very
- * fingerprint); the quantity,
- * names and order of plates, the ids of plates and elements, locks and the names of drawings (another name or number
- * of the same plate is cut alike); the crown (it is checked, but the plate is flat); fonts that are carried along
- * unused.
+ * What is not counted is paper, and the approval is made of this very fingerprint.
  */
 export function fingerprintOf(design: Design, shopRules?: object): string {
   const cut = { ...whatIsCut(design), shopRules };
@@ -37,23 +43,21 @@ export function shortFingerprint(design: Design, shopRules?: object): string {
 const COUNTED_AS = 2;
 
 function whatIsCut(design: Design): object {
-  const diameters = [...new Set(design.plates.map((p) => canonicalJson(plateAsCut(p, design))))].sort();
   const faces = new Set(design.elements.flatMap((e) => (isText(e) ? [e.face] : [])));
-  return {
-    format: design.format,
-    version: COUNTED_AS,
+  const { plates: diameters, ...parts }: Record<CutKey<typeof DESIGN_PARTS>, unknown> = {
     surface: design.surface,
     lifting: design.lifting ?? 'none',
     head: headAsCut(design),
-    diameters,
+    plates: [...new Set(design.plates.map((p) => canonicalJson(plateAsCut(p, design))))].sort(),
     stock: design.stock,
-    bridges: { ...design.bridges, edits: design.bridges.edits.map((e) => editWithoutIds(e, design)) },
+    bridges: { ...design.bridges, edits: design.bridges.edits.map((e) => editAsCut(e, design)) },
     elements: design.elements.map(elementAsCut),
     ownFaces: design.ownFaces
       .filter((f) => faces.has(f.id))
-      .map((f) => ({ id: f.id, data: f.data }))
-      .sort((a, b) => (a.id < b.id ? -1 : 1)),
+      .map((f) => pickParts(f, FACE_PARTS, 'cut'))
+      .sort((a, b) => (a.id! < b.id! ? -1 : 1)),
   };
+  return { ...parts, diameters, format: design.format, version: COUNTED_AS };
 }
 
 /**
@@ -65,26 +69,37 @@ export function headAsCut({ head, plates, lifting, surface }: Design): unknown {
   const follows = plates.some((p) => p.diameter === 'fit' || 'share' in p.diameter);
   const lifted = lifting !== undefined && surface === 'head';
   if (!follows && !lifted && surface === 'head') return 'not needed';
-  return {
+  const cut: Record<CutKey<typeof HEAD_PARTS>, unknown> = {
     source: head.source,
-    ...(follows && { clearanceMm: head.clearanceMm }),
-    ...(lifted && { recessMm: head.recessMm ?? 'usual' }),
+    clearanceMm: follows ? head.clearanceMm : undefined,
+    recessMm: lifted ? (head.recessMm ?? 'usual') : undefined,
   };
+  return cut;
 }
 
 /** A ring that masks is cut by the diameter of the plate it takes in. */
 export function plateAsCut(plate: PlateSpec, design: Design): unknown {
-  if (plate.masks === undefined) return plate.diameter;
-  return { diameter: plate.diameter, masks: design.plates.find((p) => p.id === plate.masks)?.diameter ?? 'none' };
+  const { diameter, masks } = plate;
+  if (masks === undefined) return diameter;
+  const cut: Record<CutKey<typeof PLATE_PARTS>, unknown> = {
+    diameter,
+    masks: design.plates.find((p) => p.id === masks)?.diameter ?? 'none',
+  };
+  return cut;
 }
 
 /** Without what only the screen and paper know: id, lock, a drawing's name. */
 export function elementAsCut(element: DesignElement): unknown {
-  const { locked: _, ...cut } = element;
-  return cut.kind === 'artwork' ? { ...cut, id: '', name: '' } : { ...cut, id: '' };
+  return blankOut(element, ELEMENT_NOT_CUT);
 }
 
 /** An edit by hand says its element by place, as the elements stand in their order without ids. */
-function editWithoutIds(edit: BridgeEdit, design: Design): unknown {
-  return { ...edit, id: '', element: design.elements.findIndex((e) => e.id === edit.element) };
+function editAsCut(edit: BridgeEdit, design: Design): unknown {
+  return { ...blankOut(edit, EDIT_NOT_CUT), element: design.elements.findIndex((e) => e.id === edit.element) };
+}
+
+/** Ids and labels are emptied, what is on paper only is left out: so approvals given before still hold. */
+function blankOut(value: object, parts: Readonly<Record<string, Bearing>>): object {
+  const counted = Object.entries(value).filter(([key]) => parts[key] !== 'paper');
+  return Object.fromEntries(counted.map(([key, part]) => [key, parts[key] === undefined ? part : '']));
 }

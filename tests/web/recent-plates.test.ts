@@ -6,7 +6,6 @@ import { setOrder } from '../../web/state/actions/agreed/set-order.ts';
 import { setPlate } from '../../web/state/actions/plates/set-plate.ts';
 import { setStock } from '../../web/state/actions/plates/set-stock.ts';
 import { setTitle } from '../../web/state/actions/agreed/set-title.ts';
-import { sameCut } from '../../web/state/same-cut.ts';
 import { createRecentPlates } from '../../web/worker/recent-plates.ts';
 
 const design = emptyDesign();
@@ -34,13 +33,5 @@ describe('recent plates', () => {
     recent.get(thick(1), 'large');
     recent.put(thick(3), 'large', plate);
     expect([1, 2, 3].map((mm) => recent.get(thick(mm), 'large') !== undefined)).toEqual([true, false, true]);
-  });
-});
-
-describe('same cut', () => {
-  it('sees past title and order only', () => {
-    expect(sameCut(design, setTitle(design, 'x').design)).toBe(true);
-    expect(sameCut(design, setOrder(design, { notes: 'x' }).design)).toBe(true);
-    expect(sameCut(design, setStock(design, { use: 'torch' }).design)).toBe(false);
   });
 });

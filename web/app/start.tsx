@@ -1,7 +1,7 @@
 import { createRoot } from 'react-dom/client';
 import { createDesignStore } from '../state/design-store.ts';
 import { createPlatesStore } from '../state/plates-store.ts';
-import { sameCut } from '../state/same-cut.ts';
+import { havePlatesChanged } from '../state/plates-changed.ts';
 import { createSavingStore } from '../state/saving-store.ts';
 import { createUiStore } from '../state/ui-store.ts';
 import { openLinks } from '../handover/link/open-link.ts';
@@ -95,11 +95,11 @@ async function workOffline(): Promise<void> {
   await begin(page.newer, () => kept.own.flush());
 }
 
-/** Each change of the design is worked out; order data and titles change no plate. */
+/** Each change of the design is worked out, unless it leaves plates and their findings as they are. */
 function keepPlatesMade(): void {
   const work = (): void => page.client.work(page.design.getState().history.present, page.ui.getState().plateId);
   page.design.subscribe((now, before) => {
-    if (!sameCut(now.history.present, before.history.present)) work();
+    if (havePlatesChanged(before.history.present, now.history.present)) work();
   });
   work();
 }

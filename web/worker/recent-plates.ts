@@ -1,3 +1,4 @@
+import { DESIGN_PARTS, pickParts } from '../../geometry/design/design-parts.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { PlateResult } from '../../geometry/plate/plate.ts';
 
@@ -32,6 +33,5 @@ export function createRecentPlates(most: number): RecentPlates {
 }
 
 function keyOf(design: Design, plateId: string): string {
-  const { head, surface, lifting, plates, stock, elements, bridges, ownFaces } = design;
-  return `${plateId}\n${JSON.stringify([head, surface, lifting, plates, stock, elements, bridges, ownFaces])}`;
+  return `${plateId}\n${JSON.stringify(pickParts(design, DESIGN_PARTS, 'cut'))}`;
 }

@@ -1,14 +1,14 @@
+import { PLATE_PARTS, pickParts, pickPlateParts } from '../../../geometry/design/design-parts.ts';
 import type { Design, PlateSpec } from '../../../geometry/design/schema.ts';
 
 /**
- * The same for plates that are cut alike: how many there are and what they are called is counted apart. The order's day
- * is part of it, since findings speak of that too.
+ * The same for plates that are cut alike and have the same findings: how many there are and what they are called is
+ * counted apart. A font of one's own stands by its id, which is made from its data.
  */
 export function plateKey(design: Design, plateId: string): string {
-  const { head, surface, lifting, stock, elements, bridges, ownFaces, order } = design;
-  const plates = design.plates.map(({ id, diameter, masks }) => [id, diameter, masks]);
-  const faces = ownFaces.map(({ id }) => id);
-  return JSON.stringify([plateId, plates, head, surface, lifting, stock, elements, bridges, faces, order.neededBy]);
+  const plates = design.plates.map((p) => pickParts(p, PLATE_PARTS, 'cut', 'id'));
+  const ownFaces = design.ownFaces.map(({ id }) => id);
+  return JSON.stringify([plateId, { ...pickPlateParts(design), plates, ownFaces }]);
 }
 
 /** A plate of a design as the price asks for it. */

@@ -3,7 +3,6 @@ import { canonicalJson } from '../design/canonical-json.ts';
 import { elementAsCut, fingerprintOf, headAsCut, plateAsCut } from '../design/fingerprint.ts';
 import { isText } from '../design/kinds.ts';
 import type { BridgeEdit, Design, DesignElement, PlateSpec } from '../design/schema.ts';
-import { BUILT_IN } from '../stock/built-in-stock.ts';
 import { materialWords, processWords } from '../stock/record-key.ts';
 import { materialIn, processIn, type StockBook } from '../stock/stock-book.ts';
 import { inMm, named, say } from '../sentences/say.ts';
@@ -17,8 +16,8 @@ import { pairUp, type Pairs } from './pair-up.ts';
 export interface Naming {
   /** What a person calls a face that comes with the tool; absent: by its id. */
   readonly faceName?: (id: string) => string | undefined;
-  /** The shop's own stock; absent: the one that ships. */
-  readonly book?: StockBook;
+  /** Stock that materials and processes are named from. */
+  readonly book: StockBook;
   /**
    * Fingerprints of the two by the shop's own rules, where they are known: rules that changed while the design did not
    * are a difference too.
@@ -31,7 +30,7 @@ export interface Naming {
  * of the two differ there is at least one difference, and none when they are the same: what is only on paper (title,
  * order, quantities, names of plates) is not told here.
  */
-export function differencesOf(before: Design, after: Design, naming: Naming = {}): readonly Difference[] {
+export function differencesOf(before: Design, after: Design, naming: Naming): readonly Difference[] {
   if (fingerprintOf(before) === fingerprintOf(after)) {
     const { fingerprints } = naming;
     const ruled = fingerprints !== undefined && fingerprints.before !== fingerprints.after;
@@ -43,7 +42,7 @@ export function differencesOf(before: Design, after: Design, naming: Naming = {}
     ...ofFonts(before, after),
     ...ofBridges(before, after, pairs),
     ...ofPlates(before, after),
-    ...ofStock(before, after, naming.book ?? BUILT_IN),
+    ...ofStock(before, after, naming.book),
     ...ofBarrel(before, after),
   ];
   if (found.length === 0) return [difference('lettering', 'differences.other')];

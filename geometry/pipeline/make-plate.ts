@@ -18,7 +18,6 @@ import { areaOf } from '../measure/facts.ts';
 import { gatherUnits } from '../openings/gather-units.ts';
 import type { PlateResult } from '../plate/plate.ts';
 import { type SolveStore, trimStore } from './solve-store.ts';
-import { BUILT_IN } from '../stock/built-in-stock.ts';
 import { sheetMassKg } from '../stock/mass.ts';
 import { ownRules } from '../stock/own-rules.ts';
 import { materialIn, type StockBook } from '../stock/stock-book.ts';
@@ -41,7 +40,7 @@ export function makePlate(
   plateId: string,
   faces: FaceSource,
   store: SolveStore,
-  book: StockBook = BUILT_IN,
+  book: StockBook,
 ): PlateResult {
   const spec = design.plates.find((p) => p.id === plateId);
   if (!spec) throw new RangeError(`The design has no plate ${plateId}.`);

@@ -4,7 +4,6 @@
  * there is no number at all.
  */
 import type { Stock } from '../design/schema.ts';
-import { BUILT_IN } from '../stock/built-in-stock.ts';
 import { toMinor } from '../stock/money.ts';
 import { materialWords, processWords } from '../stock/record-key.ts';
 import { materialIn, processIn, type StockBook } from '../stock/stock-book.ts';
@@ -92,7 +91,7 @@ const MOST_MINOR = 1e11;
  * The price of an order. `book` is the stock its material and process are named from. A refusal says that the price is on
  * request, and why. Throws a RangeError where a plate is no plate (a programmer's mistake).
  */
-export function quoteOf(shop: ShopBook, asked: QuoteAsked, book: StockBook = shop.stock ?? BUILT_IN): Quote | Refused {
+export function quoteOf(shop: ShopBook, asked: QuoteAsked, book: StockBook): Quote | Refused {
   asked.plates.forEach(mustBePlates);
   const wanted = asked.plates.filter((p) => p.quantity > 0);
   const refuse = refuserFor(shop, asked.stock, book);

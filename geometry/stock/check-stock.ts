@@ -1,12 +1,11 @@
 import type { Stock } from '../design/schema.ts';
 import type { Finding, Mend } from '../findings.ts';
 import { inMm, labelled, said, sheetWords } from '../sentences/say.ts';
-import { BUILT_IN } from './built-in-stock.ts';
 import { materialWords, processWords, reasonOf } from './record-key.ts';
 import { type Material, materialIn, type Process, processFit, processIn, type StockBook } from './stock-book.ts';
 
 /** What is wrong with a stock whatever the plate: unknown names, material and process, thickness, torch. */
-export function checkStock(stock: Stock, book: StockBook = BUILT_IN): Finding[] {
+export function checkStock(stock: Stock, book: StockBook): Finding[] {
   const material = materialIn(book, stock.material);
   const process = processIn(book, stock.process);
   const findings: Finding[] = [];

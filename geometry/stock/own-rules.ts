@@ -15,6 +15,6 @@ export function ownRules(
 ): StockRules | undefined {
   if (book === BUILT_IN) return undefined;
   const { rules } = stockRules(stock, bridges.width, book);
-  const { rules: shipped } = stockRules(stock, bridges.width);
+  const { rules: shipped } = stockRules(stock, bridges.width, BUILT_IN);
   return JSON.stringify(rules) === JSON.stringify(shipped) ? undefined : rules;
 }

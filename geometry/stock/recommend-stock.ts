@@ -1,5 +1,4 @@
 import type { Stock } from '../design/schema.ts';
-import { BUILT_IN } from './built-in-stock.ts';
 import { sheetMassKg } from './mass.ts';
 import { type Material, materialIn, type Process, processIn, type StockBook } from './stock-book.ts';
 import { stockRules } from './stock-rules.ts';
@@ -45,8 +44,8 @@ export type StockAdvice =
 export function recommendStock(
   use: Stock['use'],
   diameterMm: number,
-  detail: DesignDetail = {},
-  book: StockBook = BUILT_IN,
+  detail: DesignDetail,
+  book: StockBook,
 ): StockAdvice {
   const { advice, rules: asks } = book;
   const process = known(processIn(book, advice.process));

@@ -1,7 +1,6 @@
 import type { BridgeWishes, Stock } from '../design/schema.ts';
 import type { Finding } from '../findings.ts';
 import type { StockRules } from './rules.ts';
-import { BUILT_IN } from './built-in-stock.ts';
 import { checkStock } from './check-stock.ts';
 import type { Stiffness } from './elastic.ts';
 import { type Family, type Material, materialIn, type Process, processIn, type StockBook } from './stock-book.ts';
@@ -14,8 +13,8 @@ import { inMm, said, say } from '../sentences/say.ts';
  */
 export function stockRules(
   stock: Stock,
-  widthWish: BridgeWishes['width'] = 'auto',
-  book: StockBook = BUILT_IN,
+  widthWish: BridgeWishes['width'],
+  book: StockBook,
 ): { rules: StockRules; findings: Finding[] } {
   const findings = checkStock(stock, book);
   const material = materialIn(book, stock.material) ?? standIn(book.materials);

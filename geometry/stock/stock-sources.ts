@@ -1,5 +1,4 @@
 import type { Stock } from '../design/schema.ts';
-import { BUILT_IN } from './built-in-stock.ts';
 import { materialIn, processIn, type StockBook } from './stock-book.ts';
 
 export type SourcedWhat =
@@ -14,7 +13,7 @@ export interface StockSource {
 }
 
 /** Every number that the advice and the rules for this stock stand on; what is not in the tables is left out. */
-export function stockSources(stock: Stock, book: StockBook = BUILT_IN): StockSource[] {
+export function stockSources(stock: Stock, book: StockBook): StockSource[] {
   const material = materialIn(book, stock.material);
   const process = processIn(book, stock.process);
   const { torchFactor, rimMarginMm } = book.rules;

@@ -20,6 +20,7 @@ import { isText } from '../../geometry/design/kinds.ts';
 import { readDesign } from '../../geometry/design/read-design.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { designText } from '../../geometry/design/write-design.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { MOST_OWN_FACES, addOwnFace } from '../../web/state/actions/elements/add-own-face.ts';
 import { approve as approveAction } from '../../web/state/actions/agreed/approve.ts';
 import { bringBack as bringBackAction } from '../../web/state/actions/agreed/bring-back.ts';
@@ -76,7 +77,7 @@ describe('an approval', () => {
     expect(standing).toMatchObject({ kind: 'changed', letter: 'A' });
     if (standing.kind !== 'changed' || !standing.was) throw new Error('what was approved is lost');
     expect(fingerprintOf(standing.was)).toBe(approved.approval?.fingerprint);
-    expect(differencesOf(standing.was, changed)).toHaveLength(1);
+    expect(differencesOf(standing.was, changed, { book: BUILT_IN })).toHaveLength(1);
     expect(standingOf(standing.was, fingerprintOf(standing.was)).kind).toBe('approved');
   });
   it('of an empty name is refused', () => {
@@ -120,7 +121,7 @@ describe('an approval', () => {
         const approved = asApproved(PERRY);
         const changed = edit(approved);
         const standing = standingOf(changed, fingerprintOf(changed));
-        const differs = differencesOf(PERRY, changed).length > 0;
+        const differs = differencesOf(PERRY, changed, { book: BUILT_IN }).length > 0;
         expect(standing.kind).toBe(differs ? 'changed' : 'approved');
       }),
       { seed: 3, numRuns: 200 },
@@ -222,8 +223,8 @@ describe('options', () => {
     const [base, plain, thick] = optionDesigns(two);
     expect([base?.id, plain?.name, thick?.name]).toEqual(['base', 'Plain', 'Thick']);
     expect(canonicalJson(base?.design)).toBe(canonicalJson(PERRY));
-    expect(differencesOf(PERRY, plain!.design).map((d) => d.code)).toEqual(['differences.face']);
-    expect(differencesOf(PERRY, thick!.design).map((d) => d.code)).toContain('differences.thickness');
+    expect(differencesOf(PERRY, plain!.design, { book: BUILT_IN }).map((d) => d.code)).toEqual(['differences.face']);
+    expect(differencesOf(PERRY, thick!.design, { book: BUILT_IN }).map((d) => d.code)).toContain('differences.thickness');
     expect(optionDesigns(two).every((o) => o.design.options === undefined)).toBe(true);
   });
   it('can be chosen one after another, and none is lost', () => {

@@ -4,6 +4,7 @@ import { differencesOf } from '../../geometry/approval/differences.ts';
 import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import { isText } from '../../geometry/design/kinds.ts';
 import type { Design } from '../../geometry/design/schema.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { demo, DEMOS } from './demos.ts';
 import { someEdits } from './random-edits.ts';
 
@@ -18,7 +19,7 @@ function edited(id: string, part: object, design = OAK): Design {
 }
 
 function sentences(after: Design, before = OAK): string[] {
-  return differencesOf(before, after).map((d) => d.sentence);
+  return differencesOf(before, after, { book: BUILT_IN }).map((d) => d.sentence);
 }
 
 describe('what changed', () => {
@@ -52,7 +53,7 @@ describe('what changed', () => {
       stock: { ...OAK.stock, material: 'mild-steel', thicknessMm: OAK.stock.thicknessMm + 0.5, use: 'torch' },
       bridges: { ...OAK.bridges, width: { mm: 2 } },
     };
-    const found = differencesOf(OAK, after);
+    const found = differencesOf(OAK, after, { book: BUILT_IN });
     expect(found.map((d) => d.group)).toEqual(['bridges', 'plates', 'stock', 'stock', 'stock']);
     expect(found.map((d) => d.sentence).join(' ')).toMatch(
       /Bridges are to be 2 mm wide \(before: as the stock asks\)\. The plate “[^”]+” has another size: 480 mm .* The material is Mild steel \(before: /,
@@ -77,7 +78,7 @@ describe('what changed', () => {
   });
   it('tells of the shop’s own rules where the design is the same', () => {
     const fingerprints = { before: 'a'.repeat(64), after: 'b'.repeat(64) };
-    expect(differencesOf(OAK, OAK, { fingerprints }).map((d) => d.code)).toEqual(['differences.rules']);
+    expect(differencesOf(OAK, OAK, { book: BUILT_IN, fingerprints }).map((d) => d.code)).toEqual(['differences.rules']);
   });
 });
 
@@ -86,7 +87,7 @@ describe('differences of random changes', () => {
     fc.assert(
       fc.property(someEdits, someEdits, (one, two) => {
         const [before, after] = [one(design), two(one(design))];
-        const found = differencesOf(before, after);
+        const found = differencesOf(before, after, { book: BUILT_IN });
         const differ = fingerprintOf(before) !== fingerprintOf(after);
         expect(found.length > 0).toBe(differ);
         // The sentence of last resort is for none of these.

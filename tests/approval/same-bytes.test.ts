@@ -189,7 +189,7 @@ describe('a link', () => {
 describe('the picture of a difference', () => {
   const plateOf = async (design: Design) => {
     const { faces } = await loadFaces(design);
-    return makePlate(design, 'p', faces, createStore());
+    return makePlate(design, 'p', faces, createStore(), BUILT_IN);
   };
   const size = (regions: readonly Region[]) => regions.reduce((sum, r) => sum + regionAreaMm2(r), 0);
 

@@ -10,6 +10,7 @@ import { clockAngleDeg, turnPoint } from '../../geometry/measure/clock.ts';
 import type { PlateResult } from '../../geometry/plate/plate.ts';
 import type { Point } from '../../geometry/shapes.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { metalAround } from '../judge/metal.ts';
 import { seeded } from '../judge/seeded.ts';
 
@@ -89,7 +90,7 @@ describe('bridges by hand', () => {
   let faces: FaceSource;
   let plain: PlateResult;
   let keep: BridgeEdit;
-  const plateOf = (design: Design, id = 'large') => makePlate(design, id, faces, createStore());
+  const plateOf = (design: Design, id = 'large') => makePlate(design, id, faces, createStore(), BUILT_IN);
 
   beforeAll(async () => {
     const { faces: some } = await loadFaces(designWith([], { rim: { face: OTHER_FACE } }));
@@ -132,9 +133,9 @@ describe('bridges by hand', () => {
 
   it('leave the other letters and their work alone', () => {
     const store = createStore();
-    makePlate(designWith([]), 'large', faces, store);
+    makePlate(designWith([]), 'large', faces, store, BUILT_IN);
     const solved = store.solved;
-    makePlate(designWith([keep]), 'large', faces, store);
+    makePlate(designWith([keep]), 'large', faces, store, BUILT_IN);
     expect(store.solved - solved).toBe(1);
   });
 

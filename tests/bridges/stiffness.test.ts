@@ -12,10 +12,11 @@ import type { Outline, PathCommand, Placement, Region, Ring } from '../../geomet
 import type { StockRules } from '../../geometry/stock/rules.ts';
 import { stockRules } from '../../geometry/stock/stock-rules.ts';
 import { FLATTEN_ERROR_MM } from '../../geometry/units.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { metalAround } from '../judge/metal.ts';
 
 const rulesOf = (thicknessMm: number, use: 'paint' | 'torch' = 'paint', material = 'stainless-304'): StockRules =>
-  stockRules({ material, process: 'fibre-laser', thicknessMm, use }).rules;
+  stockRules({ material, process: 'fibre-laser', thicknessMm, use }, 'auto', BUILT_IN).rules;
 const RULES = rulesOf(1.5);
 
 function rectangle(halfX: number, halfY: number, x = 0, y = 0): Ring {

@@ -50,7 +50,7 @@ function input(openings: Opening[], parts: Partial<CheckInput> = {}): CheckInput
     plate,
     diameterMm: 516,
     lying: surfaceOf(parts.design ?? design, parts.diameterMm ?? 516, design.stock.thicknessMm),
-    rules: stockRules(design.stock).rules,
+    rules: stockRules(design.stock, 'auto', BUILT_IN).rules,
     book: BUILT_IN,
     layout: { shapes: [], extents: [], findings: [] },
     openings,

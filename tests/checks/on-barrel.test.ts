@@ -14,6 +14,7 @@ import { arcRadius } from './arc-radius.ts';
 import type { PlateResult } from '../../geometry/plate/plate.ts';
 import { provePlan } from '../../geometry/pipeline/prove-plan.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { applyMend } from '../../web/state/actions/apply-mend.ts';
 
 const FACE = 'stardos-stencil-700';
@@ -28,7 +29,7 @@ const base: Design = {
 };
 const faces = (await loadFaces(base)).faces;
 const store = createStore();
-const made = (part: Partial<Design>, id = 'large'): PlateResult => makePlate({ ...base, ...part }, id, faces, store);
+const made = (part: Partial<Design>, id = 'large'): PlateResult => makePlate({ ...base, ...part }, id, faces, store, BUILT_IN);
 /** What the lettering itself has to say is not this file's business. */
 const said = (part: Partial<Design>, id?: string) => made(part, id).findings.filter((f) => f.code !== 'letters-spread');
 const codes = (findings: readonly Finding[]) => findings.map((f) => `${f.severity} ${f.code}`);
@@ -57,7 +58,7 @@ describe('openings to lift a plate by', () => {
     const [finding] = said(tight);
     expect(finding).toMatchObject({ code: 'no-finger-room', severity: 'note', measuredMm: 5, limitMm: 8 });
     const mended = applyMend({ ...base, ...tight }, finding!.mend!.change).design;
-    const plate = makePlate(mended, 'large', faces, store);
+    const plate = makePlate(mended, 'large', faces, store, BUILT_IN);
     expect(codes(said(mended))).toEqual(['note lifting-marks']);
     expect(said(mended)[0]?.sentence).toContain('the finger holes');
     const holes = plate.openings.filter((o) => o.elementIds.includes(':finger-holes'));
@@ -120,7 +121,7 @@ describe('a ring that masks', () => {
     expect(finding?.sentence).toContain('69 %');
     const mended = applyMend({ ...base, plates }, finding!.mend!.change).design;
     expect(mended.plates[2]).toMatchObject({ masks: 'small', diameter: 'fit' });
-    expect(codes(makePlate(mended, 'small', faces, store).findings)).not.toContain('note overspray');
+    expect(codes(makePlate(mended, 'small', faces, store, BUILT_IN).findings)).not.toContain('note overspray');
   });
 
   it('is a ring and nothing else: one round opening that takes the plate in', () => {
@@ -179,7 +180,7 @@ describe('the side of the barrel', () => {
     ]) {
       const mend = said(part).find((f) => f.code.startsWith('plate-too'))?.mend;
       const mended = applyMend({ ...base, ...part }, mend!.change).design;
-      expect(codes(makePlate(mended, 'large', faces, store).findings).filter((c) => c.includes('plate-too'))).toEqual(
+      expect(codes(makePlate(mended, 'large', faces, store, BUILT_IN).findings).filter((c) => c.includes('plate-too'))).toEqual(
         [],
       );
     }

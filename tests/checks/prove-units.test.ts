@@ -7,6 +7,7 @@ import { provePlan } from '../../geometry/pipeline/prove-plan.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { measureGaps } from '../../geometry/checks/measure-gaps.ts';
 import { verifyPlate } from '../../geometry/checks/verify-plate.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { randomDesign } from '../judge/random-design.ts';
 
 const SEEDS = [2, 11, 17, 31];
@@ -17,7 +18,7 @@ describe('the proof unit by unit and the proof of the whole plate', () => {
     for (const seed of SEEDS) {
       const design = randomDesign(seed);
       const { faces } = await loadFaces(design);
-      plates.push(makePlate(design, 'plate', faces, createStore()));
+      plates.push(makePlate(design, 'plate', faces, createStore(), BUILT_IN));
     }
   });
 

@@ -30,7 +30,7 @@ function check(hangs: readonly Partial<Hang>[], stock = STEEL) {
     plate: design.plates[0]!,
     diameterMm: 500,
     lying: surfaceOf(design, 500, design.stock.thicknessMm),
-    rules: stockRules(stock).rules,
+    rules: stockRules(stock, 'auto', BUILT_IN).rules,
     book: BUILT_IN,
     layout: { shapes: [], extents: [], findings: [] },
     openings: [],
@@ -105,7 +105,7 @@ describe('plates made', () => {
       elements: [{ ...newLineText('name', 'alfa-slab-one-400'), text: 'O', x: 0, y: 0, capHeight }],
     };
     const { faces } = await loadFaces(design);
-    return makePlate(design, design.plates[0]!.id, faces, createStore());
+    return makePlate(design, design.plates[0]!.id, faces, createStore(), BUILT_IN);
   }
   const soft = (plate: Awaited<ReturnType<typeof made>>) => plate.findings.filter((f) => f.code === 'soft-island');
 

@@ -11,7 +11,7 @@ import { demoDesigns } from '../figures/main/demo-plates.ts';
 const [design] = demoDesigns();
 if (!design) throw new Error('no demo');
 const { faces } = await loadFaces(design);
-const plate = makePlate(design, 'half', faces, createStore());
+const plate = makePlate(design, 'half', faces, createStore(), BUILT_IN);
 const { plate: own, rows } = compareProcesses(plate, planCuts(plate), design.stock, BUILT_IN);
 const row = (id: string) => rows.find((r) => r.process === id)!;
 
@@ -19,7 +19,7 @@ describe('the processes side by side, for a demo plate in stainless steel', () =
   it('has a row for each, with what it asks of this sheet', () => {
     expect(rows.map((r) => r.process)).toEqual(BUILT_IN.processes.map((p) => p.id));
     for (const { process, least } of rows) {
-      const { rules } = stockRules({ ...design.stock, process });
+      const { rules } = stockRules({ ...design.stock, process }, 'auto', BUILT_IN);
       expect(least).toEqual({
         openingMm: rules.leastOpeningMm,
         webMm: rules.leastWebMm,

@@ -12,6 +12,7 @@ import { readDesign } from '../../geometry/design/read-design.ts';
 import { makePlate } from '../../geometry/pipeline/make-plate.ts';
 import type { NestedSheet, PlacedPlate } from '../../geometry/sheet/sheets.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { LASER } from '../figures/cut/demo-sheet.ts';
 import { judgeSheetPlan } from '../judge/judge-sheet-plan.ts';
 import { type PoolPlate, ringPlate } from '../judge/random-sheet.ts';
@@ -26,7 +27,7 @@ beforeAll(async () => {
   const read = readDesign(readFileSync(new URL('../../web/demo/name-over-motif.json', import.meta.url), 'utf8'));
   if ('problem' in read) throw new Error(read.problem);
   const { faces } = await loadFaces(read.design);
-  const plate = makePlate(read.design, 'half', faces, createStore());
+  const plate = makePlate(read.design, 'half', faces, createStore(), BUILT_IN);
   small = { id: 'half', diameterMm: plate.diameterMm, plan: planCuts(plate) };
   const ring = ringPlate('ring', small.diameterMm + 80, small.diameterMm + 24);
   plans = new Map([small, ring].map((p) => [p.id, p.plan]));

@@ -6,6 +6,7 @@ import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { readDesign } from '../../geometry/design/read-design.ts';
 import { designText } from '../../geometry/design/write-design.ts';
 import { makePlate } from '../../geometry/pipeline/make-plate.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 
 const FOLDER = fileURLToPath(new URL('../../web/demo/', import.meta.url));
 const FILES = readdirSync(FOLDER).filter((name) => name.endsWith('.json'));
@@ -24,7 +25,7 @@ describe('the demo designs', () => {
     expect(problems).toEqual([]);
     expect(read.design.plates.map((p) => p.id)).toEqual(['large', 'half']);
     for (const { id } of read.design.plates) {
-      const plate = makePlate(read.design, id, faces, createStore());
+      const plate = makePlate(read.design, id, faces, createStore(), BUILT_IN);
       expect(plate.findings.filter((f) => f.severity !== 'note')).toEqual([]);
       expect(plate.verdict).toBe('ready');
       expect(plate.openings.length).toBeGreaterThan(20);

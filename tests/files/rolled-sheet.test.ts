@@ -5,6 +5,7 @@ import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { rolledOf } from '../../geometry/files/paper/sheet-rolled.ts';
 import { writeSpecSheet } from '../../geometry/files/paper/spec-sheet.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { readPdf } from '../readers/pdf-reader.ts';
 import { handDesign, handPlate } from './hand-plate.ts';
 
@@ -22,8 +23,7 @@ async function textsOf(design: Design, plates = 1): Promise<string> {
   const sheet = await writeSpecSheet(
     design,
     made.map((plate) => ({ plate, plan: planCuts(plate) })),
-    { regular: face(400), bold: face(600) },
-  );
+    { regular: face(400), bold: face(600) }, BUILT_IN);
   const read = await readPdf(sheet);
   expect(read.pages).toBe(1);
   return read.texts.map((t) => t.text).join(' | ');

@@ -7,6 +7,7 @@ import { readDesign } from '../../geometry/design/read-design.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { writeDxf } from '../../geometry/files/dxf/dxf.ts';
 import { makePlate } from '../../geometry/pipeline/make-plate.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { judgeDxf } from './judge-dxf.ts';
 import { randomDesign } from './random-design.ts';
 
@@ -16,7 +17,7 @@ const DEMOS = ['makers-head', 'golden-wedding', 'cask-series'];
 
 async function judged(design: Design, plateId: string) {
   const { faces } = await loadFaces(design);
-  const plate = makePlate(design, plateId, faces, createStore());
+  const plate = makePlate(design, plateId, faces, createStore(), BUILT_IN);
   const verdict = judgeDxf(writeDxf(design, plate, planCuts(plate)), plate.rules.leastBridgeMm);
   return { plate, ...verdict };
 }

@@ -8,6 +8,7 @@ import { makePlate } from '../../geometry/pipeline/make-plate.ts';
 import { turnPoint } from '../../geometry/measure/clock.ts';
 import type { PlateResult } from '../../geometry/plate/plate.ts';
 import type { Point } from '../../geometry/shapes.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 
 /** A move of the whole design moves every bridge with it: to this, the grid and the rounding of a turn. */
 const SAME_MM = 0.002;
@@ -85,7 +86,7 @@ describe('bridges keep their place on the letter', () => {
   let faces: FaceSource;
   let straight: PlateResult;
   const plateOf = (elements: readonly DesignElement[]) =>
-    makePlate(designWith(elements), 'plate', faces, createStore());
+    makePlate(designWith(elements), 'plate', faces, createStore(), BUILT_IN);
 
   beforeAll(async () => {
     ({ faces } = await loadFaces(designWith(ELEMENTS)));
@@ -126,19 +127,19 @@ describe('bridges keep their place on the letter', () => {
   it('when a store has seen other plates before', () => {
     const store = createStore();
     const other = designWith(ELEMENTS.map((e) => turned(e, 11)));
-    makePlate(other, 'plate', faces, store);
+    makePlate(other, 'plate', faces, store, BUILT_IN);
     const solved = store.solved;
-    const again = makePlate(designWith(ELEMENTS), 'plate', faces, store);
+    const again = makePlate(designWith(ELEMENTS), 'plate', faces, store, BUILT_IN);
     expectSameBridges(again, straight, (p) => p);
     expect(store.solved).toBe(solved);
   });
 
   it('and one changed letter leaves the work on all others done', () => {
     const store = createStore();
-    makePlate(designWith(ELEMENTS), 'plate', faces, store);
+    makePlate(designWith(ELEMENTS), 'plate', faces, store, BUILT_IN);
     const [solved, flattened] = [store.solved, store.outlines.flattened];
     const changed = ELEMENTS.map((e) => (e.kind === 'lineText' ? { ...e, text: 'O & D' } : e));
-    makePlate(designWith(changed), 'plate', faces, store);
+    makePlate(designWith(changed), 'plate', faces, store, BUILT_IN);
     expect(store.solved - solved).toBe(1);
     expect(store.outlines.flattened - flattened).toBe(1);
   });

@@ -6,6 +6,7 @@ import { drawMotif } from '../../geometry/motifs/draw-motif.ts';
 import { makePlate } from '../../geometry/pipeline/make-plate.ts';
 import type { PlateResult } from '../../geometry/plate/plate.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 
 export const STEEL: Stock = { material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' };
 
@@ -41,5 +42,5 @@ export function makeMotif(
       },
     ],
   };
-  return { result: makePlate(design, 'only', { get: () => undefined }, createStore()), width, design };
+  return { result: makePlate(design, 'only', { get: () => undefined }, createStore(), BUILT_IN), width, design };
 }

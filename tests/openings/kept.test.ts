@@ -4,6 +4,7 @@ import type { Design } from '../../geometry/design/schema.ts';
 import { createKept, keptWith } from '../../geometry/kept.ts';
 import { makePlate } from '../../geometry/pipeline/make-plate.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { randomDesign } from '../judge/random-design.ts';
 
 it('keeps what is asked for again and again, and lets go of the rest', () => {
@@ -49,12 +50,12 @@ it('a plate from a store that made others before is the plate from an empty one'
     elements: design.elements.map((e, i) => (i === text && 'text' in e ? { ...e, text: e.text + last } : e)),
   });
   const store = createStore();
-  const first = makePlate(design, 'plate', faces, store);
+  const first = makePlate(design, 'plate', faces, store, BUILT_IN);
   for (const last of ['O', 'g']) {
-    const plate = makePlate(typed(last), 'plate', faces, store);
-    expect(JSON.stringify(plate)).toBe(JSON.stringify(makePlate(typed(last), 'plate', faces, createStore())));
+    const plate = makePlate(typed(last), 'plate', faces, store, BUILT_IN);
+    expect(JSON.stringify(plate)).toBe(JSON.stringify(makePlate(typed(last), 'plate', faces, createStore(), BUILT_IN)));
   }
-  const again = makePlate(structuredClone(design), 'plate', faces, store);
+  const again = makePlate(structuredClone(design), 'plate', faces, store, BUILT_IN);
   expect(JSON.stringify(again)).toBe(JSON.stringify(first));
   // Unchanged openings are the very same objects: that is what makes a keystroke cheap.
   expect(again.openings.length).toBeGreaterThan(0);
@@ -78,11 +79,11 @@ it('what the barrel asks of a layout is told apart from what was kept without it
   ];
   const { faces } = await loadFaces(flat);
   const store = createStore();
-  const afresh = designs.map((design) => JSON.stringify(makePlate(design, 'plate', faces, createStore()).openings));
+  const afresh = designs.map((design) => JSON.stringify(makePlate(design, 'plate', faces, createStore(), BUILT_IN).openings));
   expect(new Set(afresh).size).toBe(designs.length);
   for (const _ of ['made', 'found again']) {
     designs.forEach((design, i) => {
-      expect(JSON.stringify(makePlate(design, 'plate', faces, store).openings)).toBe(afresh[i]);
+      expect(JSON.stringify(makePlate(design, 'plate', faces, store, BUILT_IN).openings)).toBe(afresh[i]);
     });
   }
 });

@@ -48,7 +48,7 @@ describe('what a shop publishes', () => {
       stock: { material: 'mild-steel', process: 'plasma', thicknessMm: 2, use: 'paint' },
       plates: [{ name: 'a', diameterMm: 333, quantity: 14, cuttingMm: 9876, openings: 31 }],
     } as const;
-    expect(quoteOf(bookOfShop(shop), asked)).toEqual(quoteOf(STARTING_SHOP, asked));
+    expect(quoteOf(bookOfShop(shop), asked, BUILT_IN)).toEqual(quoteOf(STARTING_SHOP, asked, BUILT_IN));
   });
 
   it('changes no rule and no fingerprint', () => {
@@ -62,7 +62,7 @@ describe('what a shop publishes', () => {
       for (const process of BUILT_IN.processes) {
         for (const use of ['paint', 'torch'] as const) {
           const stock = { material: material.id, process: process.id, thicknessMm: material.thicknesses[0]!.mm, use };
-          expect(stockRules(stock, 'auto', book)).toEqual(stockRules(stock, 'auto'));
+          expect(stockRules(stock, 'auto', book)).toEqual(stockRules(stock, 'auto', BUILT_IN));
         }
       }
     }

@@ -4,6 +4,7 @@ import type { Manner, Stock } from '../../geometry/design/schema.ts';
 import { joinBoxes, ringBox } from '../../geometry/measure/ring.ts';
 import type { Region } from '../../geometry/shapes.ts';
 import { stockRules } from '../../geometry/stock/stock-rules.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { lineStore, pathData, setLine } from './set-line.ts';
 
 /** Sheet of all manners side by side: openings black on paper, so that every bridge shows as paper. All lengths mm. */
@@ -92,7 +93,7 @@ async function cell(faceId: string, text: string, manner: Manner): Promise<Cell>
   const loaded = await loadFace(faceId);
   if ('problem' in loaded) throw new Error(loaded.problem);
   const has = [...text].filter((char) => loaded.face.glyph(char)).join('');
-  const { openings } = await setLine(faceId, has, CAP_MM, stockRules(STOCK).rules, manner, lineStore());
+  const { openings } = await setLine(faceId, has, CAP_MM, stockRules(STOCK, 'auto', BUILT_IN).rules, manner, lineStore());
   const box = joinBoxes(openings.map((r: Region) => ringBox(r.outer)));
   const name = FACES.find(({ id }) => id === faceId)?.name ?? faceId;
   return { name, path: pathData(openings), left: box.minX, width: box.maxX - box.minX };

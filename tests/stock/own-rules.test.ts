@@ -44,7 +44,7 @@ describe('the fingerprint and a shop’s own numbers', () => {
 
   it('changes with every number of the used material and process that the cut follows', async () => {
     const { faces } = await loadFaces(design);
-    const shipped = makePlate(design, 'large', faces, createStore());
+    const shipped = makePlate(design, 'large', faces, createStore(), BUILT_IN);
     expect(shipped.fingerprint).toBe(shortFingerprint(design));
     const prints = new Set([shipped.fingerprint]);
     const books = [
@@ -61,7 +61,7 @@ describe('the fingerprint and a shop’s own numbers', () => {
   it('cuts other bridges with other numbers from the same store, and the shipped ones again after', async () => {
     const { faces } = await loadFaces(design);
     const store = createStore();
-    const before = makePlate(design, 'large', faces, store);
+    const before = makePlate(design, 'large', faces, store, BUILT_IN);
     const wide = makePlate(
       design,
       'large',
@@ -71,6 +71,6 @@ describe('the fingerprint and a shop’s own numbers', () => {
     );
     expect(wide.rules.leastBridgeMm).toBe(2.5 * (design.stock.use === 'torch' ? BUILT_IN.rules.torchFactor.value : 1));
     expect(wide.measures.leastBridgeMm).toBeGreaterThan(before.measures.leastBridgeMm! + 0.5);
-    expect(makePlate(design, 'large', faces, store).openings).toEqual(before.openings);
+    expect(makePlate(design, 'large', faces, store, BUILT_IN).openings).toEqual(before.openings);
   });
 });

@@ -192,7 +192,7 @@ describe('a shop’s own file', () => {
     expect(processFit(vinyl, 'constructor').grade).toBe('never');
     const stock = { material: 'vinyl-film', process: 'co2-laser', thicknessMm: 0.3, use: 'paint' } as const;
     expect(stockRules(stock, 'auto', book).findings.map((f) => f.code)).toEqual(['material-unfit-for-process']);
-    expect(stockRules(stock).findings.map((f) => f.code)).toEqual(['unknown-material']);
+    expect(stockRules(stock, 'auto', BUILT_IN).findings.map((f) => f.code)).toEqual(['unknown-material']);
     const [finding] = stockRules({ ...stock, process: 'router' }, 'auto', book).findings;
     expect(finding?.sentence).toContain('it lifts off the bed');
   });
@@ -200,7 +200,7 @@ describe('a shop’s own file', () => {
   it('gives rules and sources of its own', () => {
     const stock = { material: 'stainless-304', process: 'fibre-laser', thicknessMm: 1.5, use: 'paint' } as const;
     expect(stockRules(stock, 'auto', book).rules.leastBridgeMm).toBe(2.2);
-    expect(stockRules(stock).rules.leastBridgeMm).toBe(1.5);
+    expect(stockRules(stock, 'auto', BUILT_IN).rules.leastBridgeMm).toBe(1.5);
     expect(stockSources({ ...stock, material: 'vinyl-film' }, book)[0]).toMatchObject({
       value: 1350,
       source: 'its maker',

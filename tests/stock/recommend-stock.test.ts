@@ -29,16 +29,16 @@ describe('recommendStock', () => {
         for (const leastOpeningMm of WIDTHS)
           for (const leastWebMm of WIDTHS) {
             const detail: DesignDetail = { leastOpeningMm, leastWebMm };
-            const advice = recommendStock(use, diameterMm, detail);
+            const advice = recommendStock(use, diameterMm, detail, BUILT_IN);
             if (!('stock' in advice)) {
               // the finest sheet of the tables, 1 mm, asks for openings of 0.6 mm and webs of 1 mm
               expect((leastOpeningMm ?? Infinity) < 0.59 || (leastWebMm ?? Infinity) < 0.99).toBe(true);
               continue;
             }
             recommended++;
-            const { rules, findings } = stockRules(advice.stock);
+            const { rules, findings } = stockRules(advice.stock, 'auto', BUILT_IN);
             expect(findings).toEqual([]);
-            expect(checkStock(advice.stock)).toEqual([]);
+            expect(checkStock(advice.stock, BUILT_IN)).toEqual([]);
             expect(advice.stock.use).toBe(use);
             expect(rules.leastOpeningMm).toBeLessThanOrEqual((leastOpeningMm ?? Infinity) + 0.01);
             expect(rules.leastWebMm).toBeLessThanOrEqual((leastWebMm ?? Infinity) + 0.01);
@@ -50,7 +50,7 @@ describe('recommendStock', () => {
 
   it('is 1.5 mm of 304 for a head of usual size, whatever the use', () => {
     for (const use of USES) {
-      expect(stockOf(recommendStock(use, 516))).toEqual({
+      expect(stockOf(recommendStock(use, 516, {}, BUILT_IN))).toEqual({
         material: 'stainless-304',
         thicknessMm: 1.5,
         process: 'fibre-laser',
@@ -60,14 +60,14 @@ describe('recommendStock', () => {
   });
 
   it('grows thinner for small plates and fine detail, and says so', () => {
-    expect(stockOf(recommendStock('paint', 180)).thicknessMm).toBe(1);
-    const fine = recommendStock('paint', 516, { leastWebMm: 1.1 });
+    expect(stockOf(recommendStock('paint', 180, {}, BUILT_IN)).thicknessMm).toBe(1);
+    const fine = recommendStock('paint', 516, { leastWebMm: 1.1 }, BUILT_IN);
     expect(stockOf(fine).thicknessMm).toBe(1);
     expect('reasons' in fine && fine.reasons.map((r) => r.code)).toContain('fine-detail');
   });
 
   it('takes aluminium for paint where steel is too heavy to hold, but never for the torch', () => {
-    const advice = recommendStock('paint', 900);
+    const advice = recommendStock('paint', 900, {}, BUILT_IN);
     const { material, thicknessMm } = stockOf(advice);
     expect(material).toBe('aluminium-5052');
     const kg = sheetMassKg(
@@ -76,17 +76,17 @@ describe('recommendStock', () => {
       materialIn(BUILT_IN, material)?.densityKgM3.value ?? 0,
     );
     expect(kg).toBeLessThanOrEqual(BUILT_IN.rules.heavyKg.value);
-    expect(stockOf(recommendStock('torch', 900)).material).toBe('stainless-304');
+    expect(stockOf(recommendStock('torch', 900, {}, BUILT_IN)).material).toBe('stainless-304');
   });
 
   it('tells what 304 keeps of its stiffness at 500 °C as EN 10088-1 has it: 165 of 200 GPa', () => {
-    const advice = recommendStock('torch', 516);
+    const advice = recommendStock('torch', 516, {}, BUILT_IN);
     if (!('reasons' in advice)) throw new Error('no reasons');
     expect(advice.reasons[0]).toMatchObject({ code: 'stands-torch', atC: 500, keepsShare: 165 / 200 });
   });
 
   it('says when no stock is fine enough', () => {
-    const advice = recommendStock('paint', 300, { leastOpeningMm: 0.1 });
+    const advice = recommendStock('paint', 300, { leastOpeningMm: 0.1 }, BUILT_IN);
     if (!('tooFine' in advice)) throw new Error('recommended nevertheless');
     expect(advice.tooFine.detailMm).toBe(0.1);
     expect(advice.tooFine.needsMm).toBeCloseTo(0.6);
@@ -95,8 +95,8 @@ describe('recommendStock', () => {
   it.each(USES)('never turns a demo plate into one that is refused, for %s', async (use) => {
     for (const design of demoDesigns().slice(0, 3)) {
       const { faces } = await loadFaces(design);
-      const stock = stockOf(recommendStock(use, 516));
-      const plate = makePlate({ ...design, stock }, 'large', faces, createStore());
+      const stock = stockOf(recommendStock(use, 516, {}, BUILT_IN));
+      const plate = makePlate({ ...design, stock }, 'large', faces, createStore(), BUILT_IN);
       expect(plate.findings.filter((f) => f.severity === 'stop')).toEqual([]);
     }
   });
@@ -105,15 +105,15 @@ describe('recommendStock', () => {
 describe('stockSources', () => {
   it('names a source for every number, and more of them for the torch', () => {
     const stock: Stock = { material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' };
-    const paint = stockSources(stock);
+    const paint = stockSources(stock, BUILT_IN);
     for (const { source } of paint) expect(source).not.toBe('');
-    expect(stockSources({ ...stock, use: 'torch' }).map((s) => s.what)).toEqual(
+    expect(stockSources({ ...stock, use: 'torch' }, BUILT_IN).map((s) => s.what)).toEqual(
       expect.arrayContaining([...paint.map((s) => s.what), 'torch-factor', 'hot-stiffness']),
     );
   });
 
   it('leaves out what nobody knows', () => {
     const stock: Stock = { material: 'cheese', thicknessMm: 1, process: 'teeth', use: 'paint' };
-    expect(stockSources(stock).map((s) => s.what)).toEqual(['rim']);
+    expect(stockSources(stock, BUILT_IN).map((s) => s.what)).toEqual(['rim']);
   });
 });

@@ -6,11 +6,11 @@ import { stockRules } from '../../geometry/stock/stock-rules.ts';
 
 const { materials: MATERIALS, processes: PROCESSES } = BUILT_IN;
 const usual: Stock = { material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' };
-const codes = (stock: Stock) => stockRules(stock).findings.map((f) => `${f.severity} ${f.code}`);
+const codes = (stock: Stock) => stockRules(stock, 'auto', BUILT_IN).findings.map((f) => `${f.severity} ${f.code}`);
 
 /** The stock after its first mend. */
 function mended(stock: Stock): Stock {
-  const change = stockRules(stock).findings[0]?.mend?.change;
+  const change = stockRules(stock, 'auto', BUILT_IN).findings[0]?.mend?.change;
   if (change?.kind !== 'set-stock') throw new Error('no mend of the stock');
   const { kind: _, ...parts } = change;
   return { ...stock, ...parts };
@@ -57,7 +57,7 @@ describe('the tables', () => {
 
 describe('rules of 1.5 mm stainless under a fibre laser', () => {
   it('for paint and for the torch', () => {
-    const paint = stockRules(usual).rules;
+    const paint = stockRules(usual, 'auto', BUILT_IN).rules;
     expect(paint).toEqual({
       kerfMm: 0.2,
       leastBridgeMm: 1.5,
@@ -77,17 +77,17 @@ describe('rules of 1.5 mm stainless under a fibre laser', () => {
         touchN: 5,
       },
     });
-    expect(stockRules({ ...usual, use: 'torch' }).rules.leastBridgeMm).toBe(2.25);
+    expect(stockRules({ ...usual, use: 'torch' }, 'auto', BUILT_IN).rules.leastBridgeMm).toBe(2.25);
     expect(codes(usual)).toEqual([]);
   });
 
   it('a wish below the rule is raised and said, a wish above is kept in silence', () => {
-    const raised = stockRules(usual, { mm: 0.8 });
+    const raised = stockRules(usual, { mm: 0.8 }, BUILT_IN);
     expect(raised.rules.leastBridgeMm).toBe(1.5);
     expect(raised.findings).toHaveLength(1);
     expect(raised.findings[0]).toMatchObject({ code: 'bridge-width-raised', measuredMm: 0.8, limitMm: 1.5 });
     expect(raised.findings[0]?.sentence).toContain('0.8 mm');
-    expect(stockRules(usual, { mm: 4 })).toMatchObject({ rules: { leastBridgeMm: 4, leastWebMm: 1.5 }, findings: [] });
+    expect(stockRules(usual, { mm: 4 }, BUILT_IN)).toMatchObject({ rules: { leastBridgeMm: 4, leastWebMm: 1.5 }, findings: [] });
   });
 });
 
@@ -100,9 +100,9 @@ describe('rules of any stock', () => {
 
   it('keep their order: web at most bridge, opening at least kerf, torch at least paint, thicker never less', () => {
     for (const pair of all) {
-      const paint = stockRules({ ...pair, use: 'paint' }).rules;
-      const torch = stockRules({ ...pair, use: 'torch' }).rules;
-      const thicker = stockRules({ ...pair, thicknessMm: pair.thicknessMm * 1.3, use: 'paint' }).rules;
+      const paint = stockRules({ ...pair, use: 'paint' }, 'auto', BUILT_IN).rules;
+      const torch = stockRules({ ...pair, use: 'torch' }, 'auto', BUILT_IN).rules;
+      const thicker = stockRules({ ...pair, thicknessMm: pair.thicknessMm * 1.3, use: 'paint' }, 'auto', BUILT_IN).rules;
       expect(paint.leastWebMm).toBeLessThanOrEqual(paint.leastBridgeMm);
       expect(paint.leastBridgeMm).toBeGreaterThanOrEqual(pair.thicknessMm);
       expect(paint.leastOpeningMm).toBeGreaterThanOrEqual(paint.kerfMm);
@@ -115,7 +115,7 @@ describe('rules of any stock', () => {
   });
 
   it('a bit of 1/8 in cuts no slot below itself and no sharper inside corner than its half', () => {
-    const { rules } = stockRules({ ...usual, material: 'aluminium-5052', process: 'router' });
+    const { rules } = stockRules({ ...usual, material: 'aluminium-5052', process: 'router' }, 'auto', BUILT_IN);
     expect(rules.leastOpeningMm).toBe(3.175);
     expect(rules.leastInsideRadiusMm).toBe(1.5875);
   });
@@ -162,7 +162,7 @@ describe('what must not meet', () => {
   });
 
   it('unknown names still give rules that can be drawn with', () => {
-    expect(stockRules({ ...usual, material: 'x', process: 'y' }).rules).toEqual(stockRules(usual).rules);
+    expect(stockRules({ ...usual, material: 'x', process: 'y' }, 'auto', BUILT_IN).rules).toEqual(stockRules(usual, 'auto', BUILT_IN).rules);
   });
 
   it('every mend of every pair leads to a process that is not forbidden', () => {
@@ -170,7 +170,7 @@ describe('what must not meet', () => {
       for (const p of PROCESSES) {
         for (const sheet of m.thicknesses) {
           const stock: Stock = { material: m.id, process: p.id, thicknessMm: sheet.mm, use: 'paint' };
-          const change = stockRules(stock).findings[0]?.mend?.change;
+          const change = stockRules(stock, 'auto', BUILT_IN).findings[0]?.mend?.change;
           if (change?.kind !== 'set-stock') continue;
           expect(codes(mended(stock)), JSON.stringify(stock)).not.toContain('stop material-unfit-for-process');
         }

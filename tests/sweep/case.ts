@@ -13,6 +13,7 @@ import type { Outline, PathCommand, Region } from '../../geometry/shapes.ts';
 import type { StockRules } from '../../geometry/stock/rules.ts';
 import { stockRules } from '../../geometry/stock/stock-rules.ts';
 import { FLATTEN_ERROR_MM } from '../../geometry/units.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { areaOf, metalAround } from '../judge/metal.ts';
 import { sliversBeside } from './slivers.ts';
 
@@ -75,7 +76,7 @@ export async function runCase(one: SweepCase, manner: Manner = 'hidden'): Promis
 
 /** Bridges a drawing and has JTS judge it. */
 export function judgeDrawing(drawn: readonly Region[], stock: Stock, manner: Manner): SweepResult {
-  const { rules } = stockRules(stock);
+  const { rules } = stockRules(stock, 'auto', BUILT_IN);
   const solved = solveUnit(drawn, rules, manner);
   const fault = judged(drawn, solved, rules);
   const outcome = !fault ? 'held' : told(fault, solved, rules) ? 'told' : 'silent';

@@ -5,6 +5,7 @@ import { loadFaces } from '../../fonts/node-faces.ts';
 import { designSchema, type Design } from '../../geometry/design/schema.ts';
 import { makePlate } from '../../geometry/pipeline/make-plate.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { addArtwork } from '../../web/state/actions/elements/add-artwork.ts';
 import { READY_MADE } from '../../web/design/beginnings/beginnings.ts';
 import { giveAnswer, readAnswer, shownAs } from '../../web/design/beginnings/answer.ts';
@@ -16,7 +17,7 @@ const store = createStore();
 async function lookAt(design: Design, plateId: string): Promise<string[]> {
   const { faces, problems } = await loadFaces(design);
   expect(problems).toEqual([]);
-  const { findings } = makePlate(design, plateId, faces, store);
+  const { findings } = makePlate(design, plateId, faces, store, BUILT_IN);
   return findings.filter((f) => f.severity !== 'note').map((f) => `${f.code}: ${f.sentence}`);
 }
 

@@ -6,6 +6,7 @@ import { designSchema, type Design } from '../../geometry/design/schema.ts';
 import { makePlate } from '../../geometry/pipeline/make-plate.ts';
 import type { PlateResult } from '../../geometry/plate/plate.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { addBridge } from '../../web/state/actions/bridges/add-bridge.ts';
 import { applyMend } from '../../web/state/actions/apply-mend.ts';
 import { dropBridge } from '../../web/state/actions/bridges/drop-bridge.ts';
@@ -39,7 +40,7 @@ const START: Design = {
 describe('bridges by hand', () => {
   let faces: FaceSource;
   let plate: PlateResult;
-  const made = (design: Design) => makePlate(design, 'p', faces, createStore());
+  const made = (design: Design) => makePlate(design, 'p', faces, createStore(), BUILT_IN);
   const first = () => plate.bridges[0]!;
   const raised = (b: { from: { x: number; y: number }; to: { x: number; y: number } }, mm: number) => ({
     from: { x: b.from.x + mm, y: b.from.y },

@@ -14,6 +14,7 @@ import { BEGINNINGS } from '../../web/design/beginnings/beginnings.ts';
 import { fromRim } from '../../web/state/from-rim.ts';
 import { fileStem } from '../../web/worker/file-stem.ts';
 import { refused } from '../../geometry/sentences/say.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { withFaceProblems } from '../../web/worker/with-face-problems.ts';
 import { plateInShort } from '../../web/words/plate-in-short.ts';
 import { verdictSentence } from '../../web/words/verdict-sentence.ts';
@@ -43,7 +44,7 @@ describe('a face that could not be had', () => {
   it('stops the cut with its own sentence and lights up its texts', () => {
     const design = addRingText(emptyDesign()).design;
     const id = design.elements[0]?.id ?? '';
-    const plate = makePlate(design, 'large', { get: () => undefined }, createStore());
+    const plate = makePlate(design, 'large', { get: () => undefined }, createStore(), BUILT_IN);
     const why = refused('reading.faceFetch', { name: 'Oswald' });
     const told = withFaceProblems(plate, () => [id], [{ faceId: 'x', ...why }]);
     expect(told.findings[0]).toMatchObject({

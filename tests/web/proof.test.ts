@@ -48,7 +48,7 @@ function saying(...texts: string[]): Design {
 
 async function made(design: Design, plateId = 'large') {
   const { faces } = await loadFaces(design);
-  return makePlate(design, plateId, faces, createStore());
+  return makePlate(design, plateId, faces, createStore(), BUILT_IN);
 }
 
 describe('texts to read', () => {
@@ -135,7 +135,7 @@ describe('another material', () => {
         const other = inMaterial(BUILT_IN, stock, material);
         if (!other) continue;
         offered++;
-        expect(stockRules(other, 'auto').findings).toEqual([]);
+        expect(stockRules(other, 'auto', BUILT_IN).findings).toEqual([]);
         expect(other.use).toBe(use);
         expect(material.thicknesses.some(({ mm }) => Math.abs(mm - other.thicknessMm) < 0.01)).toBe(true);
       }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
 import { makePlate } from '../../geometry/pipeline/make-plate.ts';
+import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { setOrder } from '../../web/state/actions/agreed/set-order.ts';
 import { setPlate } from '../../web/state/actions/plates/set-plate.ts';
 import { setStock } from '../../web/state/actions/plates/set-stock.ts';
@@ -9,7 +10,7 @@ import { setTitle } from '../../web/state/actions/agreed/set-title.ts';
 import { createRecentPlates } from '../../web/worker/recent-plates.ts';
 
 const design = emptyDesign();
-const make = (plateId: string) => makePlate(design, plateId, { get: () => undefined }, createStore());
+const make = (plateId: string) => makePlate(design, plateId, { get: () => undefined }, createStore(), BUILT_IN);
 
 describe('recent plates', () => {
   it('serve again for an equal design, whatever its title and order, and for nothing else', () => {

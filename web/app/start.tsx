@@ -26,9 +26,10 @@ const stores = {
 const kept = keepDesignSaved(stores);
 const shop = fetchShop();
 const stock = stockOf(fetchShopStock());
-const page: Omit<Page, 'book' | 'ownBook'> = {
+const bookComing = stock.then(({ book }) => book);
+const page: Omit<Page, 'book'> = {
   ...stores,
-  client: startPlateClient(stores.plates, stock.then(forWorkers)),
+  client: startPlateClient(stores.plates, bookComing),
   own: kept.own,
   list: kept.list,
   newer: createNewerVersionStore(),
@@ -48,16 +49,12 @@ async function start(): Promise<void> {
   const { pages, trouble: ofShop } = await shop;
   page.ui.getState().set({ pages });
   keepPageInAddress(page.ui);
-  await openLinks(
-    page,
-    stock.then(({ book }) => book),
-  );
+  await openLinks(page, bookComing);
   keepPlatesMade();
-  const came = await stock;
-  const { book, trouble = ofShop } = came;
+  const { book, trouble = ofShop } = await stock;
   if (trouble !== undefined) stores.ui.getState().set({ notice: await trouble() });
   createRoot(place).render(
-    <PageContext value={{ ...page, book, ownBook: forWorkers(came) }}>
+    <PageContext value={{ ...page, book }}>
       <App />
     </PageContext>,
   );
@@ -73,12 +70,7 @@ function wholeShop(): ReturnType<Page['wholeShop']> {
 /** The stock that the shop's own file brings, or the one beside the page. */
 async function stockOf(beside: Promise<ShopStock>): Promise<ShopStock> {
   const { shop: own } = await shop;
-  return own?.stock ? { book: own.stock, isOwn: true } : beside;
-}
-
-/** Only numbers of the shop's own travel with a design: workers have those that ship. */
-function forWorkers({ book, isOwn }: ShopStock): Page['ownBook'] {
-  return isOwn ? book : undefined;
+  return own?.stock ? { book: own.stock } : beside;
 }
 
 /** Everything else can wait until there is something to see. */

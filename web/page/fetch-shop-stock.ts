@@ -10,8 +10,6 @@ const PATIENCE_MS = 5000;
 
 export interface ShopStock {
   readonly book: StockBook;
-  /** Whether these are the shop's own numbers and not those that ship, which workers have. */
-  readonly isOwn: boolean;
   /** Why the shop's own numbers could not be taken; the built-in ones serve. */
   readonly trouble?: () => Promise<string> | string;
 }
@@ -30,18 +28,18 @@ export async function fetchShopStock(): Promise<ShopStock> {
 
 async function stockOfText(text: string): Promise<ShopStock> {
   const shipped = shippedIn(text);
-  if (shipped) return { book: bookOf(shipped), isOwn: false };
+  if (shipped) return { book: bookOf(shipped) };
   // With the schema it is large, and most visitors never need it.
   const { readStock } = await import('../../geometry/stock/read-stock.ts');
   const read = readStock(text);
-  if ('book' in read) return { book: read.book, isOwn: true };
+  if ('book' in read) return { book: read.book };
   return builtIn(async () => t('trouble.stock', { problem: await sayRefusal(read) }));
 }
 
 /** Where the file beside the page serves, a second copy of it need not come. */
 async function builtIn(trouble?: ShopStock['trouble']): Promise<ShopStock> {
   const { BUILT_IN } = await import('../../geometry/stock/built-in-stock.ts');
-  return { book: BUILT_IN, isOwn: false, ...(trouble && { trouble }) };
+  return { book: BUILT_IN, ...(trouble && { trouble }) };
 }
 
 /** The file if it is the one that ships (web/serve/shop-stock.ts gave its mark): a test has read it with the schema. */

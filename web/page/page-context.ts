@@ -27,8 +27,6 @@ export interface Page {
   readonly newer: NewerVersionStore;
   /** What the shop can cut: its own stock file, or the one that ships. */
   readonly book: StockBook;
-  /** The same where it is not the one that ships, for workers, which have that. */
-  readonly ownBook: StockBook | undefined;
   /** Who the shop is and what it asks; absent where nothing is said of it: then prices are on request. */
   readonly shop?: ShopBook;
   /** Reads all of the shop's own file; the same promise each time. The page Proof has what it gives as `shop`. */

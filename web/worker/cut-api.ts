@@ -129,12 +129,12 @@ export type SeriesHead =
   | { readonly columns: readonly string[]; readonly rows: number; readonly known: number; readonly first?: string }
   | { readonly refused: Refused };
 
-/** What the page Cut asks of its worker. A book is the shop's own, undefined for the numbers that ship. */
+/** What the page Cut asks of its worker. */
 export interface CutApi {
   /** The designs of the order, made and proven; what is asked afterwards is about these. */
   take(
     order: readonly OrderDesign[],
-    book: StockBook | undefined,
+    book: StockBook,
   ): Promise<readonly CutPlate[] | { readonly problem: Key }>;
   nest(
     wishes: readonly PlateWish[],
@@ -153,11 +153,11 @@ export interface CutApi {
     wanted: WantedJobFile,
     wishes: FileWishes,
   ): Promise<{ readonly file: MadeFile } | { readonly problem: Key }>;
-  readTable(design: Design, bytes: Uint8Array, book: StockBook | undefined): Promise<SeriesHead>;
+  readTable(design: Design, bytes: Uint8Array, book: StockBook): Promise<SeriesHead>;
   series(
     design: Design,
     bytes: Uint8Array,
-    book: StockBook | undefined,
+    book: StockBook,
     /** Makes all rows again, also those that an earlier run made. */
     anew: boolean,
     told: (progress: SeriesProgress) => void,

@@ -3,13 +3,13 @@ import { priceOf, sheetShares } from '../../geometry/cutplan/cost/price.ts';
 import type { SheetRest } from '../../geometry/sheet/sheets.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import type { OrderCost, PlanJob } from './cut-api.ts';
-import type { KeptPlans } from './cut-plans.ts';
+import type { SheetPlans } from './cut-plans.ts';
 
 /** Time and inner cost of all sheets of an order. */
 export function orderCost(
   { sheets, stock }: PlanJob,
   rest: SheetRest | undefined,
-  plans: KeptPlans,
+  plans: SheetPlans,
   plates: readonly { readonly wish: string; readonly diameterMm: number; readonly cuttingMm: number }[],
   book: StockBook,
 ): OrderCost {

@@ -19,14 +19,14 @@ export interface Drawn {
   readonly book: StockBook;
 }
 
-/** Plans of the order as it lies now, made as they are asked for and kept until it lies otherwise. */
-export interface KeptPlans {
+/** Plans of the order as it lies now, each made when it is first asked for. */
+export interface SheetPlans {
   plan(sheet: number): SheetPlan;
   shown(sheet: number): PlannedSheet;
   readonly settings: CutSettings;
 }
 
-export function keptPlans(job: PlanJob, drawn: Drawn): KeptPlans {
+export function createSheetPlans(job: PlanJob, drawn: Drawn): SheetPlans {
   const found = settingsFor(drawn.book, job.stock);
   if ('problem' in found) throw new RangeError(found.problem);
   const settings = found;

@@ -6,12 +6,11 @@ import { safePart } from '../../geometry/files/names.ts';
 import { compareProcesses } from '../../geometry/cutplan/cost/compare.ts';
 import { nest } from '../../geometry/sheet/nest.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
-import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import type { CutApi, PlanJob } from './cut-api.ts';
 import { orderCost } from './cut-cost.ts';
 import { jobFile } from './cut-files.ts';
-import { type KeptPlans, keptPlans } from './cut-plans.ts';
+import { createSheetPlans, type SheetPlans } from './cut-plans.ts';
 import { type OrderPlate, orderPlates } from './cut-plates.ts';
 import { keptRows } from '../state/kept-rows.ts';
 import { makeSeries, seriesHead } from './cut-series.ts';
@@ -19,36 +18,46 @@ import { makeSeries, seriesHead } from './cut-series.ts';
 /** Glyphs worked out once serve again as long as the page is open. */
 const store = createStore();
 
+interface Order {
+  readonly plates: readonly OrderPlate[];
+  readonly book: StockBook;
+}
+
 /** The order that was taken last; what is asked is about this. */
-let order: { readonly plates: readonly OrderPlate[]; readonly book: StockBook } = { plates: [], book: BUILT_IN };
-let kept: { readonly key: string; readonly plans: KeptPlans } | undefined;
+let taken: Order | undefined;
+let cached: { readonly key: string; readonly plans: SheetPlans } | undefined;
 let seriesRun: AbortController | undefined;
 /** The name of this very file changes with whatever is built into it. */
 const rowsKept = keptRows(new URL(import.meta.url).pathname);
 
-function plansOf(job: PlanJob): KeptPlans {
+function orderTaken(): Order {
+  if (!taken) throw new RangeError('no order was taken');
+  return taken;
+}
+
+function plansOf(job: PlanJob): SheetPlans {
   const key = JSON.stringify(job);
-  if (kept?.key === key) return kept.plans;
-  const { plates, book } = order;
+  if (cached?.key === key) return cached.plans;
+  const { plates, book } = orderTaken();
   const [first] = plates;
-  if (!first) throw new RangeError('no order was taken');
-  const plans = keptPlans(job, {
+  if (!first) throw new RangeError('the order has no plate');
+  const plans = createSheetPlans(job, {
     plans: new Map(plates.map(({ shown, plan }) => [shown.wish, plan])),
     wastes: new Map(plates.map(({ shown }) => [shown.wish, shown.waste])),
     rules: first.plate.rules,
     book,
   });
-  kept = { key, plans };
+  cached = { key, plans };
   return plans;
 }
 
 const api: CutApi = {
-  async take(designs, book = BUILT_IN) {
+  async take(designs, book) {
     try {
       const made: OrderPlate[] = [];
       for (const design of designs) made.push(...(await orderPlates(design, store, book)));
-      order = { plates: made, book };
-      kept = undefined;
+      taken = { plates: made, book };
+      cached = undefined;
       return made.map(({ shown }) => shown);
     } catch {
       return { problem: 'trouble.worker' };
@@ -56,19 +65,15 @@ const api: CutApi = {
   },
   nest: (wishes, kinds, gaps, keptSheets) => Promise.resolve(nest(wishes, kinds, gaps, keptSheets)),
   plan: (job, sheet) => Promise.resolve(plansOf(job).shown(sheet)),
-  cost: (job, rest) =>
-    Promise.resolve(
-      orderCost(
-        job,
-        rest,
-        plansOf(job),
-        order.plates.map(({ shown, plan }) => ({ ...shown, cuttingMm: plan.cuttingLengthMm })),
-        order.book,
-      ),
-    ),
-  compare(wish) {
-    const found = order.plates.find(({ shown }) => shown.wish === wish);
-    return Promise.resolve(found && compareProcesses(found.plate, found.plan, found.design.stock, order.book));
+  async cost(job, rest) {
+    const { plates, book } = orderTaken();
+    const shown = plates.map(({ shown, plan }) => ({ ...shown, cuttingMm: plan.cuttingLengthMm }));
+    return Promise.resolve(orderCost(job, rest, plansOf(job), shown, book));
+  },
+  async compare(wish) {
+    const { plates, book } = orderTaken();
+    const found = plates.find(({ shown }) => shown.wish === wish);
+    return Promise.resolve(found && compareProcesses(found.plate, found.plan, found.design.stock, book));
   },
   async files(planJob, wanted, wishes) {
     try {
@@ -80,20 +85,20 @@ const api: CutApi = {
         sheets: planJob.sheets.flatMap((sheet, i) =>
           wanted.kind === 'zip' || i <= wanted.sheet ? [{ sheet, plan: plans.plan(i) }] : [],
         ),
-        designs: order.plates.flatMap(({ shown }) => (there.has(shown.wish) ? [shown.job] : [])),
+        designs: orderTaken().plates.flatMap(({ shown }) => (there.has(shown.wish) ? [shown.job] : [])),
       };
       return { file: await jobFile(job, wanted, wishes, wanted.kind === 'zip' ? designFiles(there) : []) };
     } catch {
       return { problem: 'trouble.files' };
     }
   },
-  readTable: (design, bytes, book = BUILT_IN) => seriesHead(design, bytes, { book, kept: rowsKept }),
+  readTable: (design, bytes, book) => seriesHead(design, bytes, { book, kept: rowsKept }),
   async series(design, bytes, book, anew, told) {
     const run = new AbortController();
     seriesRun?.abort();
     seriesRun = run;
     try {
-      const tools = { store, book: book ?? BUILT_IN, signal: run.signal, kept: rowsKept, anew };
+      const tools = { store, book, signal: run.signal, kept: rowsKept, anew };
       return await makeSeries(design, bytes, tools, told);
     } catch {
       return { problem: 'trouble.files' };
@@ -108,7 +113,7 @@ const api: CutApi = {
 /** The designs themselves, so that the order can be made again. */
 function designFiles(there: ReadonlySet<string>): JobFile[] {
   const files = new Map<string, JobFile>();
-  for (const { shown, design } of order.plates) {
+  for (const { shown, design } of orderTaken().plates) {
     if (!there.has(shown.wish)) continue;
     const name = `${safePart(design.title, 'design')}-${shown.key}-${shown.job.fingerprint}.json`;
     files.set(shown.key, { name, bytes: new TextEncoder().encode(designText(design)) });

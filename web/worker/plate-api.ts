@@ -103,19 +103,21 @@ export interface Progress {
 /** An order that was read and whose cut files were made again; problem: they could not be. */
 export type OpenedOrder = SoundOrder | UnsoundOrder | { readonly problem: Key };
 
-/** What the page may ask of its worker. Every answer is data; what goes wrong comes back as the name of a sentence, for the
- * page to say. A book is the shop's own, undefined for the numbers that ship; it is the same as long as the page is open. */
+/**
+ * What the page may ask of its worker. Every answer is data; what goes wrong comes back as the name of a sentence, for
+ * the page to say. The book is the same as long as the page is open.
+ */
 export interface PlateApi {
   /** today: by the page's clock, for what is said of the order's days; without it that is not judged. */
-  make(design: Design, plateId: string, book: StockBook | undefined, today?: Day): Promise<MadePacked>;
+  make(design: Design, plateId: string, book: StockBook, today?: Day): Promise<MadePacked>;
   /** The same with its cut plan: slower, for prices. */
-  plan(design: Design, plateId: string, book: StockBook | undefined, today?: Day): Promise<PlannedPacked>;
-  differ(before: Design, after: Design, plateId: string, book: StockBook | undefined): Promise<Differed>;
+  plan(design: Design, plateId: string, book: StockBook, today?: Day): Promise<PlannedPacked>;
+  differ(before: Design, after: Design, plateId: string, book: StockBook): Promise<Differed>;
   files(
     design: Design,
     wanted: readonly WantedFile[],
-    book: StockBook | undefined,
+    book: StockBook,
     told?: (progress: Progress) => void,
   ): Promise<MadeFiles>;
-  openOrder(bytes: Uint8Array, book: StockBook | undefined, told: (progress: Progress) => void): Promise<OpenedOrder>;
+  openOrder(bytes: Uint8Array, book: StockBook, told: (progress: Progress) => void): Promise<OpenedOrder>;
 }

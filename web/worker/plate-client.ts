@@ -29,9 +29,9 @@ interface Job {
 
 /**
  * Speaks with the worker that makes the plates, and puts what comes back where the page looks. Every question waits for
- * the shop's own book, undefined where it has none and the worker's serves.
+ * the book, since a plate made by other numbers would be another plate.
  */
-export function startPlateClient(store: PlatesStore, own: Promise<StockBook | undefined>): PlateClient {
+export function startPlateClient(store: PlatesStore, coming: Promise<StockBook>): PlateClient {
   let remote = open();
 
   function open(): { readonly worker: Worker; readonly api: PlateApi; readonly broken: Promise<never> } {
@@ -59,7 +59,7 @@ export function startPlateClient(store: PlatesStore, own: Promise<StockBook | un
   }
 
   async function make(design: Design, plateId: string): Promise<Made> {
-    const book = await own;
+    const book = await coming;
     const made = await ask((api) => api.make(design, plateId, book, today()));
     return 'problem' in made ? made : { plate: unpackPlate(made.packed) };
   }
@@ -101,7 +101,7 @@ export function startPlateClient(store: PlatesStore, own: Promise<StockBook | un
     async plan(design, plateId) {
       await queue.whenIdle();
       try {
-        const book = await own;
+        const book = await coming;
         const planned = await ask((api) => api.plan(design, plateId, book, today()));
         if ('problem' in planned) return planned;
         const { packed, ...rest } = planned;
@@ -113,7 +113,7 @@ export function startPlateClient(store: PlatesStore, own: Promise<StockBook | un
     async differ(before, after, plateId) {
       await queue.whenIdle();
       try {
-        const book = await own;
+        const book = await coming;
         return await ask((api) => api.differ(before, after, plateId, book));
       } catch {
         return { problem: 'trouble.worker' };
@@ -121,7 +121,7 @@ export function startPlateClient(store: PlatesStore, own: Promise<StockBook | un
     },
     async files(design, wanted, told) {
       try {
-        const book = await own;
+        const book = await coming;
         return await ask((api) => api.files(design, wanted, book, told && proxy(told)));
       } catch {
         return { problem: 'trouble.files' };
@@ -129,7 +129,7 @@ export function startPlateClient(store: PlatesStore, own: Promise<StockBook | un
     },
     async openOrder(bytes, told) {
       try {
-        const book = await own;
+        const book = await coming;
         return await ask((api) => api.openOrder(bytes, book, proxy(told)));
       } catch {
         return { problem: 'handOver.trouble' };

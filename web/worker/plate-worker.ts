@@ -5,7 +5,6 @@ import { withOrderDays } from '../../geometry/checks/order-days.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { makePlate } from '../../geometry/pipeline/make-plate.ts';
-import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import { packPlate } from './pack-plate.ts';
 import type { Made, PlateApi } from './plate-api.ts';
@@ -34,14 +33,14 @@ async function make(design: Design, plateId: string, book: StockBook): Promise<M
 }
 
 const api: PlateApi = {
-  async make(design, plateId, book = BUILT_IN, today) {
+  async make(design, plateId, book, today) {
     const made = await make(design, plateId, book);
     if ('problem' in made) return made;
     // Only for the page: plates kept and files are the same on every day.
     const packed = packPlate(withOrderDays(made.plate, design, today));
     return transfer({ packed }, [packed.xy.buffer]);
   },
-  async plan(design, plateId, book = BUILT_IN, today) {
+  async plan(design, plateId, book, today) {
     const made = await make(design, plateId, book);
     if ('problem' in made) return made;
     try {
@@ -53,7 +52,7 @@ const api: PlateApi = {
       return { problem: 'trouble.worker' };
     }
   },
-  async differ(before, after, plateId, book = BUILT_IN) {
+  async differ(before, after, plateId, book) {
     const was = await make(before, plateId, book);
     const is = await make(after, plateId, book);
     if ('problem' in was) return was;
@@ -65,7 +64,7 @@ const api: PlateApi = {
       return { problem: 'trouble.worker' };
     }
   },
-  async files(design, wanted, book = BUILT_IN, told = () => undefined) {
+  async files(design, wanted, book, told = () => undefined) {
     try {
       const { makeFiles } = await import('./make-files.ts');
       return await makeFiles(design, wanted, make, book, told);
@@ -73,7 +72,7 @@ const api: PlateApi = {
       return { problem: 'trouble.files' };
     }
   },
-  async openOrder(bytes, book = BUILT_IN, told) {
+  async openOrder(bytes, book, told) {
     try {
       const { openOrder } = await import('./open-order.ts');
       return await openOrder(bytes, make, book, told);

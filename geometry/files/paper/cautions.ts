@@ -1,5 +1,4 @@
 import type { Design } from '../../design/schema.ts';
-import { BUILT_IN } from '../../stock/built-in-stock.ts';
 import { processWords, recordKey } from '../../stock/record-key.ts';
 import { materialIn, processIn, type StockBook } from '../../stock/stock-book.ts';
 import { named } from '../../sentences/say.ts';
@@ -15,7 +14,7 @@ export type Reader = 'shop' | 'customer';
  * Sources: 29 CFR 1910.107 (spraying), 1910.138 (hand protection), 1910.252 (hot work), 1910.1026 (chromium VI), NFPA 51B
  * (hot work), NIOSH Pocket Guide npgd0262 (ethanol, flash point 12.8 C).
  */
-export function cautionsFor(stock: Design['stock'], book: StockBook = BUILT_IN, reader: Reader = 'shop'): Wording[] {
+export function cautionsFor(stock: Design['stock'], book: StockBook, reader: Reader = 'shop'): Wording[] {
   const material = materialIn(book, stock.material);
   const process = processIn(book, stock.process);
   const cautions: Wording[] = [];

@@ -11,7 +11,6 @@
  * It is read out in the order of the page, though it is drawn in another.
  */
 import type { Design } from '../../design/schema.ts';
-import { BUILT_IN } from '../../stock/built-in-stock.ts';
 import type { StockBook } from '../../stock/stock-book.ts';
 import { ARC_FIT_ERROR_MM } from '../../units.ts';
 import { amount, inMm } from '../../sentences/say.ts';
@@ -44,7 +43,7 @@ export async function writeSpecSheet(
   design: Design,
   plates: readonly PlannedPlate[],
   fonts: SheetFonts,
-  book: StockBook = BUILT_IN,
+  book: StockBook,
   manner: Manner = IN_ENGLISH,
 ): Promise<Uint8Array> {
   const words = paperWords(manner);

@@ -21,7 +21,7 @@ export function findingsOf(design: Design, plate = design.plates[0]!): Finding[]
     plate,
     diameterMm: 500,
     lying: surfaceOf(design, 500, design.stock.thicknessMm),
-    rules: stockRules(design.stock).rules,
+    rules: stockRules(design.stock, 'auto', BUILT_IN).rules,
     book: BUILT_IN,
     layout: { shapes: [], extents: [], findings: [] },
     openings: [],

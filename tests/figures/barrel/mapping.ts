@@ -14,6 +14,7 @@ import type { Design } from '../../../geometry/design/schema.ts';
 import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
 import type { Point, Region } from '../../../geometry/shapes.ts';
 import { createStore } from '../../../geometry/pipeline/solve-store.ts';
+import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { once, rounded, type Claim } from '../claim.ts';
 
 const FACE = 'stardos-stencil-700';
@@ -43,7 +44,7 @@ const SIDE: SideSurface = {
 };
 
 /** A real plate: its openings are what is mapped. */
-const plate = once(async () => makePlate(design, 'large', (await loadFaces(design)).faces, createStore()));
+const plate = once(async () => makePlate(design, 'large', (await loadFaces(design)).faces, createStore(), BUILT_IN));
 const points = async (): Promise<Point[]> => (await plate()).openings.flatMap((o) => [...o.region.outer]);
 
 export const MAPPING_CLAIMS: readonly Claim[] = [

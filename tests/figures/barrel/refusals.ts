@@ -3,6 +3,7 @@ import { emptyDesign, newLineText } from '../../../geometry/design/defaults.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
 import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
 import { createStore } from '../../../geometry/pipeline/solve-store.ts';
+import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import type { Claim } from '../claim.ts';
 
 /** Head diameter, bulge and plate in mm. */
@@ -64,7 +65,7 @@ export const REFUSAL_CLAIMS: readonly Claim[] = [
       const base: Design = { ...emptyDesign(), elements: [newLineText('year', 'stardos-stencil-700')] };
       const { faces } = await loadFaces(base);
       const silent = Object.entries(CASES).filter(([, [part, code]]) => {
-        const { findings, verdict } = makePlate({ ...base, ...part }, 'large', faces, createStore());
+        const { findings, verdict } = makePlate({ ...base, ...part }, 'large', faces, createStore(), BUILT_IN);
         const stop = findings.find((f) => f.severity === 'stop' && f.code === code);
         return verdict !== 'stop' || stop === undefined || !/^[A-Z\u201c].*\w.*[.?]$/s.test(stop.sentence);
       });

@@ -5,6 +5,7 @@ import type { Design } from '../../../geometry/design/schema.ts';
 import { middleOf } from '../../../geometry/layout/spread.ts';
 import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
 import { createStore } from '../../../geometry/pipeline/solve-store.ts';
+import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { rounded, type Claim } from '../claim.ts';
 
 const LETTERS = 9;
@@ -41,7 +42,7 @@ async function stepsSeen(spread: boolean): Promise<number[]> {
     lines: 'along-hoops',
   };
   if (neutralRadiusMm(surface) !== 330.75) throw new Error('the sheet is 1.5 mm thick');
-  const plate = makePlate(design, 'large', (await loadFaces(design)).faces, createStore());
+  const plate = makePlate(design, 'large', (await loadFaces(design)).faces, createStore(), BUILT_IN);
   const xs = plate.layout.shapes.map((s) => onPlate(surface, middleOf(s)).x);
   return xs.slice(1).map((x, i) => x - xs[i]!);
 }

@@ -7,6 +7,7 @@ import { turnPoint } from '../../../geometry/measure/clock.ts';
 import type { Point, Region, Ring } from '../../../geometry/shapes.ts';
 import { createStore } from '../../../geometry/pipeline/solve-store.ts';
 import { stockRules } from '../../../geometry/stock/stock-rules.ts';
+import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { drawnLetter } from '../../sweep/case.ts';
 import { type Claim, rounded } from '../claim.ts';
 
@@ -16,7 +17,7 @@ const CAP_MM = 50;
 const FACES = ['playfair-display-700', 'alfa-slab-one-400', 'oswald-700', 'stardos-stencil-400', 'uncial-antiqua-400'];
 const CHARS = [...'ABDOPQRabdegopq04689&@%#'];
 
-const { rules } = stockRules({ material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' });
+const { rules } = stockRules({ material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' }, 'auto', BUILT_IN);
 
 type Move = (p: Point) => Point;
 
@@ -151,7 +152,7 @@ function turned(element: DesignElement, deg: number): DesignElement {
 async function plates(changes: readonly (readonly [readonly DesignElement[], Move])[]) {
   const { faces } = await loadFaces(designWith(ELEMENTS));
   const bridgesOf = (elements: readonly DesignElement[]) =>
-    makePlate(designWith(elements), 'plate', faces, createStore()).bridges;
+    makePlate(designWith(elements), 'plate', faces, createStore(), BUILT_IN).bridges;
   const before = bridgesOf(ELEMENTS);
   let [off, worst, count] = [0, 0, 0];
   for (const [elements, move] of changes) {

@@ -5,6 +5,7 @@ import { type BuiltBar, solveUnit } from '../../../geometry/bridges/solve-unit.t
 import { joinBoxes, regionAreaMm2, ringBox } from '../../../geometry/measure/ring.ts';
 import type { Point, Region, Ring } from '../../../geometry/shapes.ts';
 import { stockRules } from '../../../geometry/stock/stock-rules.ts';
+import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { median } from '../../bench/timing.ts';
 import { drawnLetter } from '../../sweep/case.ts';
 import { type Claim, once, rounded } from '../claim.ts';
@@ -20,7 +21,7 @@ const MOST_OFF_PERCENT = 1;
 const SEEN_MM2 = 0.01;
 const MOST_AREA_PERCENT = 6;
 
-const { rules } = stockRules({ material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' });
+const { rules } = stockRules({ material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' }, 'auto', BUILT_IN);
 
 /** What bridges do to the letter: hidden manner, capitals of 50 mm, 1.5 mm stainless. */
 export const LOOKS_CLAIMS: readonly Claim[] = [

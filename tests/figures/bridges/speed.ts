@@ -3,6 +3,7 @@ import { emptyDesign, newLineText } from '../../../geometry/design/defaults.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
 import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
 import { createStore } from '../../../geometry/pipeline/solve-store.ts';
+import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { timeInTurns } from '../../bench/timing.ts';
 import { type Claim, once, rounded } from '../claim.ts';
 import { demoDesigns } from '../main/demo-plates.ts';
@@ -78,18 +79,18 @@ const times = once(async () => {
   const plateId = design.plates[0]?.id ?? '';
   const { faces } = await loadFaces(design);
   const kept = createStore();
-  const plate = makePlate(design, plateId, faces, kept);
+  const plate = makePlate(design, plateId, faces, kept, BUILT_IN);
   const rings = placedRings(plate);
   const wasm = await loadClipper2();
   const [a, b] = [clipWithClipperLib(plate, rings), clipWithClipper2(wasm, plate, rings)];
   if (!(Math.abs(a / b - 1) < 1e-4)) throw new Error(`the libraries disagree: ${a} and ${b} mm2`);
   let [stroke, other] = [0, 0];
-  const press = () => makePlate(typed(design, stroke++), plateId, faces, kept);
+  const press = () => makePlate(typed(design, stroke++), plateId, faces, kept, BUILT_IN);
   const clip = () => clipWithClipper2(wasm, plate, placedRings(plate));
   await timeInTurns(WARM_UP - 1, [press, clip]);
   const [keystroke = NaN, noStore = NaN, whole = NaN, inWasm = NaN, plain = NaN] = await timeInTurns(ROUNDS, [
     press,
-    () => makePlate(typed(design, other++), plateId, faces, createStore()),
+    () => makePlate(typed(design, other++), plateId, faces, createStore(), BUILT_IN),
     () => bridgeWhole(plate),
     clip,
     () => clipWithClipperLib(plate, placedRings(plate)),
@@ -104,10 +105,10 @@ const growth = once(async () => {
   const stores = [createStore(), createStore()] as const;
   let [a, b] = [0, 0];
   return timeInTurns(3, [
-    () => makePlate(few, 'large', faces, createStore()),
-    () => makePlate(many, 'large', faces, createStore()),
-    () => makePlate(typed(few, a++), 'large', faces, stores[0]),
-    () => makePlate(typed(many, b++), 'large', faces, stores[1]),
+    () => makePlate(few, 'large', faces, createStore(), BUILT_IN),
+    () => makePlate(many, 'large', faces, createStore(), BUILT_IN),
+    () => makePlate(typed(few, a++), 'large', faces, stores[0], BUILT_IN),
+    () => makePlate(typed(many, b++), 'large', faces, stores[1], BUILT_IN),
   ]);
 });
 

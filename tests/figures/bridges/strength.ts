@@ -5,6 +5,7 @@ import { builtInMiddleMm, cantileverTip, cantileverTipSpread, guidedTipMm } from
 import { type Beam, GROUND, groupsOf, motionUnder } from '../../../geometry/measure/grillage.ts';
 import type { Ring } from '../../../geometry/shapes.ts';
 import { stockRules } from '../../../geometry/stock/stock-rules.ts';
+import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { timeInTurns } from '../../bench/timing.ts';
 import { type Claim, rounded } from '../claim.ts';
 import { demoPlates } from '../main/demo-plates.ts';
@@ -92,7 +93,7 @@ export const STRENGTH_CLAIMS: readonly Claim[] = [
         process: 'fibre-laser',
         thicknessMm: 1.5,
         use: 'paint',
-      });
+      }, 'auto', BUILT_IN);
       const drawn = union([circle(30), circle(22).reverse()]);
       const { bars } = solveUnit(drawn, rules, 'hidden');
       const [judging = NaN, bridging = NaN] = await timeInTurns(5, [

@@ -9,6 +9,7 @@ import { shortTour } from '../../../geometry/cutplan/tour/tour.ts';
 import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
 import type { NestedSheet } from '../../../geometry/sheet/sheets.ts';
 import { createStore } from '../../../geometry/pipeline/solve-store.ts';
+import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { OPTIMA, readInstance, roundedDistance, tsplibFolder } from '../../cutplan/tsplib.ts';
 import { judgeSheetPlan, KERF_ERROR_MM, sweptErrorMm } from '../../judge/judge-sheet-plan.ts';
 import { randomDesign } from '../../judge/random-design.ts';
@@ -150,7 +151,7 @@ const seededPool = once(async (): Promise<PoolPlate[]> => {
   for (let seed = 1; seed <= POOL_SEEDS; seed++) {
     const design = randomDesign(seed);
     const { faces } = await loadFaces(design);
-    const plate = makePlate(design, 'plate', faces, createStore());
+    const plate = makePlate(design, 'plate', faces, createStore(), BUILT_IN);
     const plan = planCuts(plate);
     if (plan.pierces <= POOL_OPENINGS) pool.push({ id: `seed-${seed}`, diameterMm: plate.diameterMm, plan });
   }

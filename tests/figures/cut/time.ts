@@ -22,7 +22,7 @@ const demoRuns = once(async () => {
     const { faces } = await loadFaces(design);
     const store = createStore();
     for (const { id } of design.plates) {
-      const { contours } = planCuts(makePlate(design, id, faces, store));
+      const { contours } = planCuts(makePlate(design, id, faces, store, BUILT_IN));
       for (const cut of contours) if (cut.kind === 'opening') runs.push({ run: roundRun(cut.contour), motion });
     }
   }

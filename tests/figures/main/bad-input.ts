@@ -6,6 +6,7 @@ import { readDesign } from '../../../geometry/design/read-design.ts';
 import type { Design, RingText } from '../../../geometry/design/schema.ts';
 import { designText } from '../../../geometry/design/write-design.ts';
 import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
+import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { createSaver, type SavingState } from '../../../web/state/saving.ts';
 import { t } from '../../../web/words/t.ts';
 import type { Claim } from '../claim.ts';
@@ -54,7 +55,7 @@ export const BAD_INPUT_CLAIMS: readonly Claim[] = [
 /** The worst thing said of the plate, when it is more than a note. */
 async function said(design: Design): Promise<string | undefined> {
   const { faces } = await loadFaces(design);
-  const { findings } = makePlate(design, 'large', faces, createStore());
+  const { findings } = makePlate(design, 'large', faces, createStore(), BUILT_IN);
   return findings.find(({ severity, code }) => severity !== 'note' && code !== 'head-not-measured')?.sentence;
 }
 

@@ -9,6 +9,7 @@ import { writeDxf } from '../../../geometry/files/dxf/dxf.ts';
 import { writeSvg } from '../../../geometry/files/svg/svg.ts';
 import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
 import type { PlateResult } from '../../../geometry/plate/plate.ts';
+import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { once } from '../claim.ts';
 
 export interface DemoPlate {
@@ -42,7 +43,7 @@ export const demoPlates = once(async (): Promise<DemoPlate[]> => {
     const { faces } = await loadFaces(design);
     const store = createStore();
     for (const { id } of design.plates) {
-      const plate = makePlate(design, id, faces, store);
+      const plate = makePlate(design, id, faces, store, BUILT_IN);
       const plan = planCuts(plate);
       made.push({ design, plate, plan, dxf: writeDxf(design, plate, plan), svg: writeSvg(design, plate, plan) });
     }

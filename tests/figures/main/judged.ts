@@ -4,6 +4,7 @@ import { planCuts } from '../../../geometry/cutplan/plate/plan-cuts.ts';
 import { writeDxf } from '../../../geometry/files/dxf/dxf.ts';
 import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
 import type { PlateResult } from '../../../geometry/plate/plate.ts';
+import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { judgeDxf, type Judgement } from '../../judge/judge-dxf.ts';
 import { randomDesign } from '../../judge/random-design.ts';
 import { type Claim, once } from '../claim.ts';
@@ -52,7 +53,7 @@ const judgedRandom = once(async () => {
   for (let seed = 1; seed <= SEEDS; seed++) {
     const design = randomDesign(seed);
     const { faces } = await loadFaces(design);
-    const plate = makePlate(design, 'plate', faces, createStore());
+    const plate = makePlate(design, 'plate', faces, createStore(), BUILT_IN);
     judged.push(judge(`seed ${seed}`, plate, writeDxf(design, plate, planCuts(plate))));
   }
   return judged;

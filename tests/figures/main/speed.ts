@@ -3,6 +3,7 @@ import { createStore } from '../../../geometry/pipeline/solve-store.ts';
 import { emptyDesign, newRingText } from '../../../geometry/design/defaults.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
 import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
+import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { timeInTurns } from '../../bench/timing.ts';
 import { type Claim, once, rounded } from '../claim.ts';
 import { demoDesigns } from './demo-plates.ts';
@@ -22,8 +23,8 @@ export const SPEED_CLAIMS: readonly Claim[] = [
       let [withStore, without] = [0, 0];
       const plateId = design.plates[0]?.id ?? '';
       const [kept_ = NaN, fresh = NaN] = await timeInTurns(ROUNDS, [
-        () => makePlate(typed(design, withStore++), plateId, faces, kept),
-        () => makePlate(typed(design, without++), plateId, faces, createStore()),
+        () => makePlate(typed(design, withStore++), plateId, faces, kept, BUILT_IN),
+        () => makePlate(typed(design, without++), plateId, faces, createStore(), BUILT_IN),
       ]);
       const ratio = kept_ / fresh;
       return { value: rounded(ratio), unit: 'times', ok: ratio < 1 };
@@ -51,7 +52,7 @@ const growthTimes = once(async () => {
   const { faces } = await loadFaces(designs[2] ?? emptyDesign());
   return timeInTurns(
     3,
-    designs.map((design) => () => makePlate(design, 'large', faces, createStore())),
+    designs.map((design) => () => makePlate(design, 'large', faces, createStore(), BUILT_IN)),
   );
 });
 

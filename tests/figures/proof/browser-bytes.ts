@@ -3,6 +3,7 @@ import { chromium } from '@playwright/test';
 import { build } from 'vite';
 import { writeSpecSheet } from '../../../geometry/files/paper/spec-sheet.ts';
 import { writeProof } from '../../../geometry/proof/write-proof.ts';
+import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { asked, fonts, QUOTE, SHOP, shipped } from '../../proof/set-up.ts';
 import type { Measured } from '../claim.ts';
 import { NO_BROWSER } from '../page/serve-page.ts';
@@ -13,7 +14,7 @@ export async function sameInBrowser(): Promise<Measured> {
   if (!existsSync(executablePath)) return NO_BROWSER;
   const { design, plates } = await shipped('golden-wedding');
   const wishes = asked({ design, plates, tiles: true, quote: QUOTE, shop: SHOP });
-  const here = [await writeProof(wishes, fonts), await writeSpecSheet(design, plates, fonts)];
+  const here = [await writeProof(wishes, fonts), await writeSpecSheet(design, plates, fonts, BUILT_IN)];
   const code = await bundled();
   const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
   try {

@@ -8,7 +8,7 @@ export async function papersInBrowser(askedText: string, regular: string, bold: 
   const asked = JSON.parse(askedText) as ProofAsked;
   const fonts = { regular: bytesOf(regular), bold: bytesOf(bold) };
   const proof = await writeProof({ ...asked, book: BUILT_IN }, fonts);
-  const sheet = await writeSpecSheet(asked.design, asked.plates, fonts);
+  const sheet = await writeSpecSheet(asked.design, asked.plates, fonts, BUILT_IN);
   return [proof, sheet].map((bytes) => btoa(Array.from(bytes, (b) => String.fromCharCode(b)).join('')));
 }
 

@@ -3,6 +3,7 @@ import { emptyDesign } from '../../../geometry/design/defaults.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
 import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
 import { createStore } from '../../../geometry/pipeline/solve-store.ts';
+import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { metalAround } from '../../judge/metal.ts';
 import { importText, svg } from './node-window.ts';
 
@@ -35,7 +36,7 @@ test('rings in rings and a letter within hold, by JTS, at three sizes', () => {
         },
       ],
     };
-    const plate = makePlate(design, 'only', { get: () => undefined }, createStore());
+    const plate = makePlate(design, 'only', { get: () => undefined }, createStore(), BUILT_IN);
     expect(plate.islands.length).toBeGreaterThanOrEqual(4);
     expect(plate.findings.filter((f) => f.code === 'not-one-piece')).toEqual([]);
     const metal = metalAround(

@@ -4,6 +4,7 @@ import { loadFaces } from '../../../fonts/node-faces.ts';
 import { readDesign } from '../../../geometry/design/read-design.ts';
 import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
 import { createStore } from '../../../geometry/pipeline/solve-store.ts';
+import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { cardOf } from '../../../web/state/card.ts';
 import { smallPicture } from '../../../web/state/own/small-picture.ts';
 
@@ -14,7 +15,7 @@ describe('the small picture of a design', () => {
     const read = readDesign(readFileSync(new URL(name, FOLDER), 'utf8'));
     if ('problem' in read) throw new Error(read.problem);
     const { faces } = await loadFaces(read.design);
-    const plate = makePlate(read.design, 'large', faces, createStore());
+    const plate = makePlate(read.design, 'large', faces, createStore(), BUILT_IN);
     const picture = smallPicture(plate);
     const rings = plate.openings.reduce((n, o) => n + 1 + o.region.holes.length, 0);
     expect(picture.path.split('M').length - 1).toBe(rings);

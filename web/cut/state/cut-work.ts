@@ -63,7 +63,7 @@ export interface WantedSo extends Omit<FileWishes, 'outdated'> {
 }
 
 export function createCutWork(page: Page, store: CutStore, play: PlayStore): CutWork {
-  const { book, ownBook: own } = page;
+  const { book } = page;
   const worker = cutWorker();
   const get = (): CutState => store.getState();
   const set = (part: Partial<CutState>): void => get().set(part);
@@ -76,7 +76,7 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
     set({ items, work: 'taking', trouble: undefined, planned: undefined, changed: [] });
     const made = await worker.take(
       items.map(({ key, design }) => ({ key, design })),
-      own,
+      book,
     );
     if (mine !== newestTake) return false;
     if ('problem' in made) {
@@ -287,9 +287,9 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
       return planned && worker.cost(planned.job, rest).catch(() => undefined);
     },
     compare: (wish) => worker.compare(wish).catch(() => undefined),
-    readTable: (bytes) => worker.readTable(page.design.getState().history.present, bytes, own),
+    readTable: (bytes) => worker.readTable(page.design.getState().history.present, bytes, book),
     series: (bytes, anew, told) =>
-      worker.series(page.design.getState().history.present, bytes, own, anew, toldBy(told)),
+      worker.series(page.design.getState().history.present, bytes, book, anew, toldBy(told)),
     cancelSeries: () => void worker.cancelSeries(),
   };
 }

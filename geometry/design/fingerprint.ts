@@ -44,7 +44,10 @@ const COUNTED_AS = 2;
 
 function whatIsCut(design: Design): object {
   const faces = new Set(design.elements.flatMap((e) => (isText(e) ? [e.face] : [])));
-  const { plates: diameters, ...parts }: Record<CutKey<typeof DESIGN_PARTS>, unknown> = {
+  const {
+    plates: diameters,
+    ...parts
+  }: Record<CutKey<typeof DESIGN_PARTS>, unknown> = {
     surface: design.surface,
     lifting: design.lifting ?? 'none',
     head: headAsCut(design),

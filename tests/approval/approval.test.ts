@@ -224,7 +224,9 @@ describe('options', () => {
     expect([base?.id, plain?.name, thick?.name]).toEqual(['base', 'Plain', 'Thick']);
     expect(canonicalJson(base?.design)).toBe(canonicalJson(PERRY));
     expect(differencesOf(PERRY, plain!.design, { book: BUILT_IN }).map((d) => d.code)).toEqual(['differences.face']);
-    expect(differencesOf(PERRY, thick!.design, { book: BUILT_IN }).map((d) => d.code)).toContain('differences.thickness');
+    expect(differencesOf(PERRY, thick!.design, { book: BUILT_IN }).map((d) => d.code)).toContain(
+      'differences.thickness',
+    );
     expect(optionDesigns(two).every((o) => o.design.options === undefined)).toBe(true);
   });
   it('can be chosen one after another, and none is lost', () => {

@@ -8,7 +8,11 @@ import { stockRules } from '../../geometry/stock/stock-rules.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { drawnLetter } from '../sweep/case.ts';
 
-const { rules } = stockRules({ material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' }, 'auto', BUILT_IN);
+const { rules } = stockRules(
+  { material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' },
+  'auto',
+  BUILT_IN,
+);
 
 const shift = (p: Point) => ({ x: p.x - 41.30127, y: p.y + 9.77773 });
 const flip = (p: Point) => ({ x: 7.5 - p.x, y: p.y });

@@ -29,7 +29,8 @@ const base: Design = {
 };
 const faces = (await loadFaces(base)).faces;
 const store = createStore();
-const made = (part: Partial<Design>, id = 'large'): PlateResult => makePlate({ ...base, ...part }, id, faces, store, BUILT_IN);
+const made = (part: Partial<Design>, id = 'large'): PlateResult =>
+  makePlate({ ...base, ...part }, id, faces, store, BUILT_IN);
 /** What the lettering itself has to say is not this file's business. */
 const said = (part: Partial<Design>, id?: string) => made(part, id).findings.filter((f) => f.code !== 'letters-spread');
 const codes = (findings: readonly Finding[]) => findings.map((f) => `${f.severity} ${f.code}`);
@@ -180,9 +181,9 @@ describe('the side of the barrel', () => {
     ]) {
       const mend = said(part).find((f) => f.code.startsWith('plate-too'))?.mend;
       const mended = applyMend({ ...base, ...part }, mend!.change).design;
-      expect(codes(makePlate(mended, 'large', faces, store, BUILT_IN).findings).filter((c) => c.includes('plate-too'))).toEqual(
-        [],
-      );
+      expect(
+        codes(makePlate(mended, 'large', faces, store, BUILT_IN).findings).filter((c) => c.includes('plate-too')),
+      ).toEqual([]);
     }
   });
 });

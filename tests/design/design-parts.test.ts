@@ -116,7 +116,11 @@ describe('parts of a design', () => {
     const [edit] = base.bridges.edits as [Design['bridges']['edits'][number]];
     const withEdit = (part: object) =>
       toldApart({ ...base, bridges: { ...base.bridges, edits: [{ ...edit, ...part } as typeof edit] } }).fingerprint;
-    expect([withEdit({ id: 'x' }), withEdit({ shape: 1 }), withEdit({ label: 'letter B' })]).toEqual([false, true, true]);
+    expect([withEdit({ id: 'x' }), withEdit({ shape: 1 }), withEdit({ label: 'letter B' })]).toEqual([
+      false,
+      true,
+      true,
+    ]);
   });
 
   it('the records name every key of the schema, and no other', () => {

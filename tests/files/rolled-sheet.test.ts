@@ -23,7 +23,9 @@ async function textsOf(design: Design, plates = 1): Promise<string> {
   const sheet = await writeSpecSheet(
     design,
     made.map((plate) => ({ plate, plan: planCuts(plate) })),
-    { regular: face(400), bold: face(600) }, BUILT_IN);
+    { regular: face(400), bold: face(600) },
+    BUILT_IN,
+  );
   const read = await readPdf(sheet);
   expect(read.pages).toBe(1);
   return read.texts.map((t) => t.text).join(' | ');

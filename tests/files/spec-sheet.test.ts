@@ -31,7 +31,8 @@ const plateOf = (diameterMm: number, name: string, findings: readonly Finding[] 
   const plate = handPlate(diameterMm, name, findings);
   return { plate, plan: planCuts(plate) };
 };
-const sheet = (design: Design, ...plates: ReturnType<typeof plateOf>[]) => writeSpecSheet(design, plates, font, BUILT_IN);
+const sheet = (design: Design, ...plates: ReturnType<typeof plateOf>[]) =>
+  writeSpecSheet(design, plates, font, BUILT_IN);
 /** ISO 32000-1: a unit of default user space is 1/72 in; 1 in = 25.4 mm. */
 const MM = 72 / 25.4;
 

@@ -33,7 +33,11 @@ export interface Legibility {
  * Capitals and small letters count as the same, since several faces have only one of them.
  */
 export async function legibility(face: string): Promise<Legibility> {
-  const { rules } = stockRules({ material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' }, 'auto', BUILT_IN);
+  const { rules } = stockRules(
+    { material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' },
+    'auto',
+    BUILT_IN,
+  );
   const set: SetLine[] = [];
   const store = lineStore();
   for (const line of LINES) set.push(await setLine(face, line, CAP_MM, rules, 'hidden', store));

@@ -79,7 +79,9 @@ it('what the barrel asks of a layout is told apart from what was kept without it
   ];
   const { faces } = await loadFaces(flat);
   const store = createStore();
-  const afresh = designs.map((design) => JSON.stringify(makePlate(design, 'plate', faces, createStore(), BUILT_IN).openings));
+  const afresh = designs.map((design) =>
+    JSON.stringify(makePlate(design, 'plate', faces, createStore(), BUILT_IN).openings),
+  );
   expect(new Set(afresh).size).toBe(designs.length);
   for (const _ of ['made', 'found again']) {
     designs.forEach((design, i) => {

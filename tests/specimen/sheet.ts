@@ -93,7 +93,14 @@ async function cell(faceId: string, text: string, manner: Manner): Promise<Cell>
   const loaded = await loadFace(faceId);
   if ('problem' in loaded) throw new Error(loaded.problem);
   const has = [...text].filter((char) => loaded.face.glyph(char)).join('');
-  const { openings } = await setLine(faceId, has, CAP_MM, stockRules(STOCK, 'auto', BUILT_IN).rules, manner, lineStore());
+  const { openings } = await setLine(
+    faceId,
+    has,
+    CAP_MM,
+    stockRules(STOCK, 'auto', BUILT_IN).rules,
+    manner,
+    lineStore(),
+  );
   const box = joinBoxes(openings.map((r: Region) => ringBox(r.outer)));
   const name = FACES.find(({ id }) => id === faceId)?.name ?? faceId;
   return { name, path: pathData(openings), left: box.minX, width: box.maxX - box.minX };

@@ -87,7 +87,10 @@ describe('rules of 1.5 mm stainless under a fibre laser', () => {
     expect(raised.findings).toHaveLength(1);
     expect(raised.findings[0]).toMatchObject({ code: 'bridge-width-raised', measuredMm: 0.8, limitMm: 1.5 });
     expect(raised.findings[0]?.sentence).toContain('0.8 mm');
-    expect(stockRules(usual, { mm: 4 }, BUILT_IN)).toMatchObject({ rules: { leastBridgeMm: 4, leastWebMm: 1.5 }, findings: [] });
+    expect(stockRules(usual, { mm: 4 }, BUILT_IN)).toMatchObject({
+      rules: { leastBridgeMm: 4, leastWebMm: 1.5 },
+      findings: [],
+    });
   });
 });
 
@@ -102,7 +105,11 @@ describe('rules of any stock', () => {
     for (const pair of all) {
       const paint = stockRules({ ...pair, use: 'paint' }, 'auto', BUILT_IN).rules;
       const torch = stockRules({ ...pair, use: 'torch' }, 'auto', BUILT_IN).rules;
-      const thicker = stockRules({ ...pair, thicknessMm: pair.thicknessMm * 1.3, use: 'paint' }, 'auto', BUILT_IN).rules;
+      const thicker = stockRules(
+        { ...pair, thicknessMm: pair.thicknessMm * 1.3, use: 'paint' },
+        'auto',
+        BUILT_IN,
+      ).rules;
       expect(paint.leastWebMm).toBeLessThanOrEqual(paint.leastBridgeMm);
       expect(paint.leastBridgeMm).toBeGreaterThanOrEqual(pair.thicknessMm);
       expect(paint.leastOpeningMm).toBeGreaterThanOrEqual(paint.kerfMm);
@@ -162,7 +169,9 @@ describe('what must not meet', () => {
   });
 
   it('unknown names still give rules that can be drawn with', () => {
-    expect(stockRules({ ...usual, material: 'x', process: 'y' }, 'auto', BUILT_IN).rules).toEqual(stockRules(usual, 'auto', BUILT_IN).rules);
+    expect(stockRules({ ...usual, material: 'x', process: 'y' }, 'auto', BUILT_IN).rules).toEqual(
+      stockRules(usual, 'auto', BUILT_IN).rules,
+    );
   });
 
   it('every mend of every pair leads to a process that is not forbidden', () => {

@@ -132,10 +132,7 @@ export type SeriesHead =
 /** What the page Cut asks of its worker. */
 export interface CutApi {
   /** The designs of the order, made and proven; what is asked afterwards is about these. */
-  take(
-    order: readonly OrderDesign[],
-    book: StockBook,
-  ): Promise<readonly CutPlate[] | { readonly problem: Key }>;
+  take(order: readonly OrderDesign[], book: StockBook): Promise<readonly CutPlate[] | { readonly problem: Key }>;
   nest(
     wishes: readonly PlateWish[],
     kinds: readonly SheetKind[],

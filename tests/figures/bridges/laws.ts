@@ -17,7 +17,11 @@ const CAP_MM = 50;
 const FACES = ['playfair-display-700', 'alfa-slab-one-400', 'oswald-700', 'stardos-stencil-400', 'uncial-antiqua-400'];
 const CHARS = [...'ABDOPQRabdegopq04689&@%#'];
 
-const { rules } = stockRules({ material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' }, 'auto', BUILT_IN);
+const { rules } = stockRules(
+  { material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' },
+  'auto',
+  BUILT_IN,
+);
 
 type Move = (p: Point) => Point;
 

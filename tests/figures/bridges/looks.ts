@@ -21,7 +21,11 @@ const MOST_OFF_PERCENT = 1;
 const SEEN_MM2 = 0.01;
 const MOST_AREA_PERCENT = 6;
 
-const { rules } = stockRules({ material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' }, 'auto', BUILT_IN);
+const { rules } = stockRules(
+  { material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' },
+  'auto',
+  BUILT_IN,
+);
 
 /** What bridges do to the letter: hidden manner, capitals of 50 mm, 1.5 mm stainless. */
 export const LOOKS_CLAIMS: readonly Claim[] = [

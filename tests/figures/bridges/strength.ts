@@ -88,12 +88,16 @@ export const STRENGTH_CLAIMS: readonly Claim[] = [
     wanted: 'at most 0.05, in one run',
     timed: true,
     async measure() {
-      const { rules } = stockRules({
-        material: 'stainless-304',
-        process: 'fibre-laser',
-        thicknessMm: 1.5,
-        use: 'paint',
-      }, 'auto', BUILT_IN);
+      const { rules } = stockRules(
+        {
+          material: 'stainless-304',
+          process: 'fibre-laser',
+          thicknessMm: 1.5,
+          use: 'paint',
+        },
+        'auto',
+        BUILT_IN,
+      );
       const drawn = union([circle(30), circle(22).reverse()]);
       const { bars } = solveUnit(drawn, rules, 'hidden');
       const [judging = NaN, bridging = NaN] = await timeInTurns(5, [

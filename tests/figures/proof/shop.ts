@@ -17,7 +17,8 @@ export const SHOP_CLAIMS: readonly Claim[] = [
     measure: () => {
       const right = WORKED.filter(
         (example) =>
-          JSON.stringify(cameOutAs(quoteOf(example.shop, example.asked, BUILT_IN))) === JSON.stringify(cameOutAs(example)),
+          JSON.stringify(cameOutAs(quoteOf(example.shop, example.asked, BUILT_IN))) ===
+          JSON.stringify(cameOutAs(example)),
       );
       return Promise.resolve({ value: right.length, unit: 'orders', ok: right.length === WORKED.length });
     },

@@ -1,6 +1,7 @@
 import { type ChildProcess, fork } from 'node:child_process';
 import type { Manner } from '../../geometry/design/schema.ts';
 import { seeded } from '../judge/seeded.ts';
+import { letterName } from '../viewer/cases.ts';
 import { allCases, CAP_HEIGHTS_MM, STOCKS, type SweepCase } from './case.ts';
 import type { Batch, Outcome } from './worker.ts';
 
@@ -63,6 +64,8 @@ function answered(worker: ChildProcess, batch: Batch): Promise<Outcome[]> {
   });
 }
 
-export function caseName({ face, char, capMm, stock }: SweepCase): string {
-  return `${face} ${char} ${capMm} mm, ${stock.material} ${stock.thicknessMm} mm ${stock.process}`;
+/** What a case is, and its address in the viewer (`npm run viewer`). */
+export function caseName({ face, char, capMm, stock }: SweepCase, manner: Manner = 'hidden'): string {
+  const address = `?case=${encodeURIComponent(letterName(face, char, capMm, stock, manner))}`;
+  return `${face} ${char} ${capMm} mm, ${stock.material} ${stock.thicknessMm} mm ${stock.process} (${address})`;
 }

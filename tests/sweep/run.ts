@@ -44,7 +44,7 @@ await runCases(cases, jobs, values.manner as Manner, (batch) => {
     done++;
     counts[outcome]++;
     if (outcome === 'silent' || (outcome === 'told' && values.told)) {
-      console.log(`${outcome}: ${caseName(one)}: ${fault?.why ?? ''}`);
+      console.log(`${outcome}: ${caseName(one, values.manner as Manner)}: ${fault?.why ?? ''}`);
     }
   }
   const seconds = (performance.now() - start) / 1000;

@@ -141,6 +141,10 @@ export const ARTWORK_SPECK_MM2 = 0.04;
 /** A drawing's own curves stand for its rings when no area differs by more than this for each mm of its side. */
 export const SAME_AREA_MM = 0.001;
 
+/** Motifs are followed and fitted within these hundredths of their height: 0.01 and 0.03 mm on one 100 mm high. */
+export const MOTIF_FLATTEN = 0.01;
+export const MOTIF_FIT = 0.03;
+
 /** A handle shorter than this share of its chord has vanished, and the curve would make a loop. */
 export const NO_HANDLE_SHARE = 1e-6;
 

@@ -1,55 +1,59 @@
-import { ACORN } from './acorn.ts';
-import { ANCHOR } from './anchor.ts';
-import { APPLE } from './apple.ts';
+import lily from './drawings/lily.json' with { type: 'json' };
+import heart from './drawings/heart.json' with { type: 'json' };
+import bell from './drawings/bell.json' with { type: 'json' };
+import anchor from './drawings/anchor.json' with { type: 'json' };
+import potStill from './drawings/pot-still.json' with { type: 'json' };
+import bee from './drawings/bee.json' with { type: 'json' };
+import acorn from './drawings/acorn.json' with { type: 'json' };
+import oakLeaf from './drawings/oak-leaf.json' with { type: 'json' };
+import pear from './drawings/pear.json' with { type: 'json' };
+import apple from './drawings/apple.json' with { type: 'json' };
+import vineLeaf from './drawings/vine-leaf.json' with { type: 'json' };
 import { BARREL } from './barrel.ts';
-import { BEE } from './bee.ts';
-import { BELL } from './bell.ts';
 import { COMPASS } from './compass.ts';
 import { CROWN } from './crown.ts';
 import { FLOURISH } from './flourish.ts';
 import { GRAIN_EAR } from './grain-ear.ts';
 import { GRAPES } from './grapes.ts';
 import { HAMMERS } from './hammers.ts';
-import { HEART } from './heart.ts';
 import { HOP_CONE } from './hop-cone.ts';
 import { HORSESHOE } from './horseshoe.ts';
 import { KEYS } from './keys.ts';
 import { KNOT } from './knot.ts';
-import { LILY } from './lily.ts';
 import type { MotifEntry } from './motif.ts';
-import { OAK_LEAF } from './oak-leaf.ts';
-import { PEAR } from './pear.ts';
-import { POT_STILL } from './pot-still.ts';
+import { readDrawing } from './read-drawing.ts';
 import { SHEAF } from './sheaf.ts';
 import { STAR } from './star.ts';
-import { VINE_LEAF } from './vine-leaf.ts';
 import { WREATH } from './wreath.ts';
 
-/** All motifs, as they are offered: orchard and field, cellar and workshop, signs and ornaments. */
+/**
+ * All motifs, those drawn once and for all as data, those that are computed from what is set as code.
+ * They stand as they are offered: orchard and field, cellar and workshop, signs and ornaments.
+ */
 export const MOTIFS: readonly MotifEntry[] = [
   GRAIN_EAR,
   SHEAF,
   HOP_CONE,
   GRAPES,
-  VINE_LEAF,
-  APPLE,
-  PEAR,
-  OAK_LEAF,
-  ACORN,
-  BEE,
+  readDrawing(vineLeaf),
+  readDrawing(apple),
+  readDrawing(pear),
+  readDrawing(oakLeaf),
+  readDrawing(acorn),
+  readDrawing(bee),
   BARREL,
-  POT_STILL,
+  readDrawing(potStill),
   HAMMERS,
   KEYS,
   HORSESHOE,
-  ANCHOR,
-  BELL,
+  readDrawing(anchor),
+  readDrawing(bell),
   CROWN,
-  HEART,
+  readDrawing(heart),
   STAR,
   COMPASS,
   KNOT,
-  LILY,
+  readDrawing(lily),
   WREATH,
   FLOURISH,
 ];

@@ -6,20 +6,16 @@ import { closedSpline, type Knot } from './spline.ts';
 /** Handles of the quarter circle a cubic comes nearest to. */
 const QUARTER = 0.5522847498;
 
-export function ellipse(cx: number, cy: number, rx: number, ry: number): Outline {
-  const [hx, hy] = [rx * QUARTER, ry * QUARTER];
+export function circle(cx: number, cy: number, r: number): Outline {
+  const h = r * QUARTER;
   return [
-    { type: 'M', x: cx + rx, y: cy },
-    { type: 'C', x1: cx + rx, y1: cy + hy, x2: cx + hx, y2: cy + ry, x: cx, y: cy + ry },
-    { type: 'C', x1: cx - hx, y1: cy + ry, x2: cx - rx, y2: cy + hy, x: cx - rx, y: cy },
-    { type: 'C', x1: cx - rx, y1: cy - hy, x2: cx - hx, y2: cy - ry, x: cx, y: cy - ry },
-    { type: 'C', x1: cx + hx, y1: cy - ry, x2: cx + rx, y2: cy - hy, x: cx + rx, y: cy },
+    { type: 'M', x: cx + r, y: cy },
+    { type: 'C', x1: cx + r, y1: cy + h, x2: cx + h, y2: cy + r, x: cx, y: cy + r },
+    { type: 'C', x1: cx - h, y1: cy + r, x2: cx - r, y2: cy + h, x: cx - r, y: cy },
+    { type: 'C', x1: cx - r, y1: cy - h, x2: cx - h, y2: cy - r, x: cx, y: cy - r },
+    { type: 'C', x1: cx + h, y1: cy - r, x2: cx + r, y2: cy - h, x: cx + r, y: cy },
     { type: 'Z' },
   ];
-}
-
-export function circle(cx: number, cy: number, r: number): Outline {
-  return ellipse(cx, cy, r, r);
 }
 
 /** Straight between all points. */

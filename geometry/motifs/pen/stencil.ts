@@ -4,13 +4,14 @@ import { flattenLines } from '../../measure/flatten-lines.ts';
 import { flattenOutline } from '../../measure/flatten.ts';
 import { signedAreaMm2 } from '../../measure/ring.ts';
 import type { Outline, Region } from '../../shapes.ts';
+import { MOTIF_FIT, MOTIF_FLATTEN } from '../../units.ts';
 import { type Knot, openSpline } from './spline.ts';
 
 /**
  * Motifs are drawn about 100 high: every number below is a hundredth of the height. Bars of metal and gaps between
  * parts are WEB wide, so that a motif 40 mm high has webs of 1.8 mm.
  */
-export const WEB = 4.5;
+const WEB = 4.5;
 
 /** One step of a drawing: area cut away, or metal laid over what was cut. */
 export interface Step {
@@ -18,10 +19,7 @@ export interface Step {
   readonly area: readonly Region[];
 }
 
-/** Errors of flattening and of fitting, in hundredths of the height: 0.01 mm and 0.03 mm on a motif 100 mm high. */
-const FLAT = 0.01;
-const FIT = 0.03;
-/** Turns sharper than this are corners. Flattening to FLAT turns less on any radius of 0.5 or more. */
+/** Turns sharper than this are corners. Flattening to MOTIF_FLATTEN turns less on any radius of 0.5 or more. */
 const CORNER_DEG = 24;
 
 export function cut(...outlines: readonly Outline[]): Step {
@@ -37,7 +35,7 @@ export function keep(...outlines: readonly Outline[]): Step {
 export function over(outline: Outline, web = WEB): readonly Step[] {
   const area = areaOf([outline]);
   return [
-    { cut: false, area: offset(area, web, FLAT) },
+    { cut: false, area: offset(area, web, MOTIF_FLATTEN) },
     { cut: true, area },
   ];
 }
@@ -46,7 +44,7 @@ export function over(outline: Outline, web = WEB): readonly Step[] {
 export function overAll(outlines: readonly Outline[], web = WEB): readonly Step[] {
   const area = areaOf(outlines);
   return [
-    { cut: false, area: offset(area, web, FLAT) },
+    { cut: false, area: offset(area, web, MOTIF_FLATTEN) },
     { cut: true, area },
   ];
 }
@@ -58,21 +56,14 @@ export function cutLine(knots: readonly Knot[], width: number, end: End = 'round
   return { cut: true, area: lineArea(knots, width, end) };
 }
 
+/** A path so wide, cut away or left as metal. */
+export function pathLine(isCut: boolean, path: Outline, width: number, end: End = 'round'): Step {
+  return { cut: isCut, area: strokeOf(path, width, end) };
+}
+
 /** A line of metal, one web wide unless said. */
 export function keepLine(knots: readonly Knot[], width = WEB, end: End = 'round'): Step {
   return { cut: false, area: lineArea(knots, width, end) };
-}
-
-/** Lines of metal each so wide, drawn on the right: all of them on the left, then on the right. */
-export function keepBothSides(lines: readonly (readonly [knots: readonly Knot[], width: number])[]): Step[] {
-  return [-1, 1].flatMap((side) =>
-    lines.map(([knots, width]) =>
-      keepLine(
-        knots.map(([x, y, corner]): Knot => (corner ? [side * x, y, corner] : [side * x, y])),
-        width,
-      ),
-    ),
-  );
 }
 
 /** A line that crosses over what was drawn before. */
@@ -97,9 +88,9 @@ export function stencil(
   const ys = area.flatMap((r) => r.outer.map((p) => p.y));
   const hundredth = (Math.max(...ys) - Math.min(...ys)) / 100;
   const [m, c] = [(thinnestMetal / 2) * hundredth, (thinnestCut / 2) * hundredth];
-  const clean = offset(offset(offset(area, m, FLAT), -m - c, FLAT), c, FLAT);
+  const clean = offset(offset(offset(area, m, MOTIF_FLATTEN), -m - c, MOTIF_FLATTEN), c, MOTIF_FLATTEN);
   const kept = clean.filter((r) => signedAreaMm2(r.outer) > LEAST_AREA * hundredth * hundredth);
-  return fitCurves(ringsOf(kept), FIT, CORNER_DEG);
+  return fitCurves(ringsOf(kept), MOTIF_FIT, CORNER_DEG);
 }
 
 /** 0.85 mm and 0.5 mm on a motif 25 mm high: what 1.5 mm steel still takes under a laser. */
@@ -109,9 +100,13 @@ const THINNEST_CUT = 2;
 const LEAST_AREA = 8;
 
 function areaOf(outlines: readonly Outline[]): Region[] {
-  return union(outlines.flatMap((o) => flattenOutline(o, FLAT)));
+  return union(outlines.flatMap((o) => flattenOutline(o, MOTIF_FLATTEN)));
 }
 
 function lineArea(knots: readonly Knot[], width: number, end: End): Region[] {
-  return strokeArea(flattenLines(openSpline(knots), FLAT), { widthMm: width, cap: end, join: 'round' });
+  return strokeOf(openSpline(knots), width, end);
+}
+
+function strokeOf(path: Outline, width: number, end: End): Region[] {
+  return strokeArea(flattenLines(path, MOTIF_FLATTEN), { widthMm: width, cap: end, join: 'round' });
 }

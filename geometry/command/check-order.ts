@@ -3,8 +3,8 @@ import { loadFaces } from '../../fonts/node-faces.ts';
 import { standingOf } from '../approval/standing.ts';
 import { oneLine } from '../files/plain-text.ts';
 import { checkMadeAgain } from '../order-file/check-made-again.ts';
-import type { OrderFault, SoundOrder } from '../order-file/order.ts';
-import { readOrder } from '../order-file/read-order.ts';
+import type { OrderFault, SoundOrder } from '../order-file/order-file.ts';
+import { readOrderFile } from '../order-file/read-order-file.ts';
 import { planPlates } from '../pipeline/plan-plates.ts';
 import { createStore } from '../pipeline/solve-store.ts';
 import { ownRules } from '../stock/own-rules.ts';
@@ -20,7 +20,7 @@ export async function checkOrder(file: string, book: StockBook): Promise<number>
   const bytes = await readFile(file).catch((error: unknown) => {
     throw new Refusal(`${file}: cannot be read (${reasonOf(error)}).`);
   });
-  const read = readOrder(bytes);
+  const read = readOrderFile(bytes);
   if (read.kind === 'unsound') {
     const [first] = read.faults;
     if (!read.isOrder) throw new Refusal(`${file}: ${first?.problem ?? 'cannot be read.'}`);

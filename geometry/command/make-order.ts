@@ -6,10 +6,10 @@ import type { Design } from '../design/schema.ts';
 import { writeDxf } from '../files/dxf/dxf.ts';
 import { plateFileNames } from '../files/names.ts';
 import type { PaperName } from '../files/paper/page-size.ts';
-import type { PlannedPlate } from '../files/paper/sheet-drawing.ts';
+import type { PlannedPlate } from '../files/paper/plate-drawing.ts';
 import { writeSvg } from '../files/svg/svg.ts';
-import type { OrderFile } from '../order-file/order.ts';
-import { writeOrder } from '../order-file/write-order.ts';
+import type { OrderFile } from '../order-file/order-file.ts';
+import { writeOrderFile } from '../order-file/write-order-file.ts';
 import { planPlates } from '../pipeline/plan-plates.ts';
 import { createStore } from '../pipeline/solve-store.ts';
 import { ownRules } from '../stock/own-rules.ts';
@@ -96,7 +96,7 @@ function sealedOrder(
   if (standingOf(design, fingerprint).kind === 'changed') {
     throw new Refusal('No order written: what was approved is another design. Have it approved anew.');
   }
-  return writeOrder({
+  return writeOrderFile({
     design,
     cut: cut.map(({ name, text }) => ({ name, bytes: encode(text), role: 'cut' })),
     papers,

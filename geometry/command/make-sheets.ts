@@ -1,4 +1,4 @@
-import { maskWaste } from '../cutplan/plate/mask-waste.ts';
+import { findMaskWaste } from '../cutplan/plate/mask-waste.ts';
 import { planSheets } from '../cutplan/sheet/plan-sheets.ts';
 import { gapsFor, settingsFor, sheetKindsFor } from '../cutplan/cost/settings-for.ts';
 import type { Design } from '../design/schema.ts';
@@ -6,7 +6,7 @@ import { type Job, jobDesign, sheetName } from '../files/job/job.ts';
 import { type JobFile, jobFiles, jobZip } from '../files/job/job-files.ts';
 import type { LineWishes } from '../files/job/job-lines.ts';
 import { oneLine } from '../files/plain-text.ts';
-import type { PlannedPlate } from '../files/paper/sheet-drawing.ts';
+import type { PlannedPlate } from '../files/paper/plate-drawing.ts';
 import { nest } from '../sheet/nest.ts';
 import { processIn, type StockBook } from '../stock/stock-book.ts';
 import { sheetFonts } from './read-files.ts';
@@ -34,7 +34,7 @@ export async function makeSheets(
   const { sheets, missing } = nest(
     plates.map(({ wish, plate }) => {
       const { diameterMm, quantity } = plate;
-      return { id: wish, diameterMm, quantity, waste: maskWaste(design, plate) };
+      return { id: wish, diameterMm, quantity, waste: findMaskWaste(design, plate) };
     }),
     sheetKindsFor(book, design.stock),
     gapsFor(process),

@@ -3,7 +3,7 @@ import { packageFile } from '../../fonts/node-faces.ts';
 import { readDesign } from '../design/read-design.ts';
 import type { Design } from '../design/schema.ts';
 import { oneLine } from '../files/plain-text.ts';
-import type { SheetFonts } from '../files/paper/sheet-page.ts';
+import type { PageFonts } from '../files/paper/pdf-page.ts';
 import { readRows, type Rows } from '../series/read-rows.ts';
 import { BUILT_IN } from '../stock/built-in-stock.ts';
 import { readStock } from '../stock/read-stock.ts';
@@ -32,7 +32,7 @@ export async function rowsOf(file: string): Promise<Rows> {
 }
 
 /** The faces that paper is set in. */
-export async function sheetFonts(): Promise<SheetFonts> {
+export async function sheetFonts(): Promise<PageFonts> {
   const face = (part: string, weight: number) =>
     readFile(packageFile('@fontsource/source-sans-3', `files/source-sans-3-${part}-${weight}-normal.woff`));
   const [regular, bold, moreRegular, moreBold] = await Promise.all([

@@ -3,7 +3,7 @@ import type { Design } from '../design/schema.ts';
 import { approvalOf } from '../files/approval.ts';
 import { fileNumber } from '../files/numbers.ts';
 import { oneLine } from '../files/plain-text.ts';
-import type { PlannedPlate } from '../files/paper/sheet-drawing.ts';
+import type { PlannedPlate } from '../files/paper/plate-drawing.ts';
 
 type Problems = readonly { readonly faceId: string; readonly problem: string }[];
 

@@ -11,7 +11,7 @@ export interface Station {
 }
 
 /** So many places on a contour, the same way apart, from its first vertex plus half a step. */
-export function stationsOn(contour: Contour, count: number): Station[] {
+export function placeStations(contour: Contour, count: number): Station[] {
   const lengths = sides(contour).map(([a, b]) => sideLengthMm(a, b));
   const total = lengths.reduce((sum, mm) => sum + mm, 0);
   const stations: Station[] = [];
@@ -42,7 +42,7 @@ export function stationAt(contour: Contour, side: number, share: number): Statio
 }
 
 /** The same contour, begun at a place on one of its sides. */
-export function contourFrom(contour: Contour, { side, share, at }: Station): Contour {
+export function startContourAt(contour: Contour, { side, share, at }: Station): Contour {
   const n = contour.length;
   const around = (i: number): Vertex => contour[(side + i) % n]!;
   if (share <= 0) return contour.map((_, i) => around(i));
@@ -82,7 +82,7 @@ export function placeVertices(vertices: readonly Vertex[], at: Placement): Verte
 }
 
 /** A run as points, no farther apart than the step. */
-export function runPoints(run: Run, stepMm: number): Point[] {
+export function sampleRun(run: Run, stepMm: number): Point[] {
   const points: Point[] = run[0] ? [{ x: run[0].x, y: run[0].y }] : [];
   for (let i = 0; i + 1 < run.length; i++) {
     const [a, b] = [run[i]!, run[i + 1]!];

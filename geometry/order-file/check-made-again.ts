@@ -1,6 +1,6 @@
 import { canonicalJson } from '../design/canonical-json.ts';
 import { fault, faultOf } from './fault.ts';
-import type { OrderFault, SoundOrder } from './order.ts';
+import type { OrderFault, SoundOrder } from './order-file.ts';
 
 /** A file to cut by, freshly made from the order's design. */
 export interface MadeAgain {

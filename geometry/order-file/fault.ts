@@ -2,7 +2,7 @@ import { visible } from '../design/visible.ts';
 import { ORDER_EN } from '../sentences/order-en.ts';
 import type { KeyOf } from '../sentences/make-say.ts';
 import type { WordValues } from '../sentences/wording.ts';
-import type { OrderFault } from './order.ts';
+import type { OrderFault } from './order-file.ts';
 
 type FaultKey = Extract<KeyOf<typeof ORDER_EN>, `orderFault.${string}`>;
 
@@ -18,6 +18,6 @@ export function fault(key: FaultKey, values: WordValues = {}): OrderFault {
 }
 
 /** Texts out of somebody's file, fit to be quoted. */
-export function quoted(texts: Readonly<Record<string, string>>): WordValues {
+export function quoteTexts(texts: Readonly<Record<string, string>>): WordValues {
   return Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, visible(text)]));
 }

@@ -11,7 +11,7 @@ import {
   MOST_FILES,
   ORDER_FORMAT,
   ORDER_VERSION,
-} from './order.ts';
+} from './order-file.ts';
 
 /** 64 hex digits (FIPS 180-4). */
 export function sha256Of(bytes: Uint8Array): string {
@@ -26,14 +26,14 @@ export function manifestText({ format, version, title, fingerprint, shopRules, a
     title,
     fingerprint,
     shopRules,
-    approval: approval && inOrder(approval),
+    approval: approval && normalizeApproval(approval),
     files: files.map(({ name, role, bytes, sha256 }) => ({ name, role, bytes, sha256 })),
   };
   return `${JSON.stringify(record, null, 2)}\n`;
 }
 
 /** The same of what a design carries, whatever the order of its parts. */
-export function inOrder({ name, at, fingerprint, how }: Approval): Approval {
+export function normalizeApproval({ name, at, fingerprint, how }: Approval): Approval {
   return { name, at, fingerprint, how };
 }
 

@@ -22,7 +22,7 @@ export interface OrderTextAsked {
  * An order as plain text for a mail: title, plates, material, what they say, price, fingerprint and approval, line by
  * line, each said by `speak`. Lines end in \n; nothing typed can begin a line of its own.
  */
-export function orderText(asked: OrderTextAsked, speak: (words: Wording) => string): string {
+export function writeOrderText(asked: OrderTextAsked, speak: (words: Wording) => string): string {
   const { design, plates, fingerprint, book, price } = asked;
   const { order, stock } = design;
   const [material, process] = [materialIn(book, stock.material), processIn(book, stock.process)];

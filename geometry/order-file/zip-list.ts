@@ -1,5 +1,5 @@
 import { fault, faultOf } from './fault.ts';
-import { MOST_FILES, MOST_ORDER_BYTES, type OrderFault } from './order.ts';
+import { MOST_FILES, MOST_ORDER_BYTES, type OrderFault } from './order-file.ts';
 import { checkLocal, type ZipEntry } from './zip-local.ts';
 
 /**

@@ -1,7 +1,7 @@
 import type { FaceSource } from '../adapters/face.ts';
 import { planCuts } from '../cutplan/plate/plan-cuts.ts';
 import type { Design } from '../design/schema.ts';
-import type { PlannedPlate } from '../files/paper/sheet-drawing.ts';
+import type { PlannedPlate } from '../files/paper/plate-drawing.ts';
 import { makePlate } from './make-plate.ts';
 import { provePlan } from './prove-plan.ts';
 import type { SolveStore } from './solve-store.ts';

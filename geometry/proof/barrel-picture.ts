@@ -10,8 +10,8 @@ import { headDiameter } from '../barrel/blank.ts';
 import { staveMm } from '../barrel/proportions.ts';
 import { headRecess } from '../barrel/recess.ts';
 import type { Design } from '../design/schema.ts';
-import type { PlannedPlate } from '../files/paper/sheet-drawing.ts';
-import { contourPath } from '../files/svg/svg-path.ts';
+import type { PlannedPlate } from '../files/paper/plate-drawing.ts';
+import { openingsPath } from '../files/svg/svg-path.ts';
 import { boardPaths } from './boards.ts';
 import { annulus, disc, lune, num, type PicturePath } from './picture-path.ts';
 
@@ -30,9 +30,8 @@ const MARK = { paint: '#26211d', char: '#2b1a10', scorch: '#7a4a22' };
 const BELLY = 1.13;
 const STAVES = 30;
 
-export function barrelPicture(design: Design, { plate, plan }: PlannedPlate, paint?: string): BarrelPicture {
-  const openings = plan.contours.flatMap((cut) => (cut.kind === 'opening' ? [contourPath(cut.contour)] : [])).join('');
-  const mark = markPaths(openings, design.stock.use, plate.diameterMm, paint);
+export function composeBarrelPicture(design: Design, { plate, plan }: PlannedPlate, paint?: string): BarrelPicture {
+  const mark = markPaths(openingsPath(plan), design.stock.use, plate.diameterMm, paint);
   if (design.surface !== 'head') return flatPicture(plate.diameterMm, design.surface.lines, mark);
   const { smallerMm } = headDiameter(design.head);
   const head = Math.max(smallerMm, plate.diameterMm, 1);
@@ -60,6 +59,11 @@ export function barrelPicture(design: Design, { plate, plan }: PlannedPlate, pai
       { d: disc(r + slope), stroke: OAK.joint, width: head * 0.0012 },
     ],
   };
+}
+
+/** The plate that leaves the mark: a ring that masks leaves none. */
+export function findMarkingPlate(design: Design, plates: readonly PlannedPlate[]): PlannedPlate | undefined {
+  return plates.find(({ plate }) => design.plates.find((p) => p.id === plate.plateId)?.masks === undefined);
 }
 
 function markPaths(openings: string, use: 'paint' | 'torch', diameterMm: number, paint?: string): PicturePath[] {

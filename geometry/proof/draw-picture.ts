@@ -1,8 +1,8 @@
-import type { SheetPage } from '../files/paper/sheet-page.ts';
+import type { PdfPage } from '../files/paper/pdf-page.ts';
 import type { BarrelPicture } from './barrel-picture.ts';
 
 /** A picture about cx, cy, so large that it is sideMm wide and high. */
-export function drawPicture({ doc }: SheetPage, picture: BarrelPicture, cx: number, cy: number, sideMm: number): void {
+export function drawPicture({ doc }: PdfPage, picture: BarrelPicture, cx: number, cy: number, sideMm: number): void {
   doc.save();
   doc.translate(cx, cy).scale(sideMm / (2 * picture.reachMm));
   for (const { d, fill, stroke, width = 0, opacity = 1 } of picture.paths) {

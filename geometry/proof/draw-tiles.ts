@@ -2,13 +2,13 @@
  * A plate at true size, on as many pages as it takes: a plan of how they lie, then the pages with marks to cut along,
  * crosses to lay on each other, and lines that show whether the printer kept the size.
  */
-import { addPage, INK, type SheetPage } from '../files/paper/sheet-page.ts';
-import type { PlannedPlate } from '../files/paper/sheet-drawing.ts';
+import { addPage, INK, type PdfPage } from '../files/paper/pdf-page.ts';
+import type { PlannedPlate } from '../files/paper/plate-drawing.ts';
 import { contourPath } from '../files/svg/svg-path.ts';
 import type { Contour } from '../shapes.ts';
 import { MM_PER_INCH } from '../units.ts';
 import { type Flow, TYPE } from './flow.ts';
-import { OVERLAP_MM, type Tile, TILE_FRAME, tilesOf } from './tiles.ts';
+import { OVERLAP_MM, type Tile, TILE_FRAME, layTiles } from './tiles.ts';
 
 const PALE = '#ece8e1';
 const LINE_MM = 0.25;
@@ -16,7 +16,7 @@ const PLAN_TOP_MM = 24;
 
 export function drawTiles(flow: Flow, planned: PlannedPlate, fingerprint: string): void {
   const { page } = flow;
-  const tiles = tilesOf(planned.plate.diameterMm, page);
+  const tiles = layTiles(planned.plate.diameterMm, page);
   if (tiles.length > 1) drawPlan(flow, planned, tiles);
   for (const tile of tiles) {
     addPage(page);
@@ -76,7 +76,7 @@ function drawTile(flow: Flow, planned: PlannedPlate, tile: Tile, tiles: readonly
 }
 
 /** The part of the plate, and nothing beyond the tile's edge. */
-function drawPart(page: SheetPage, { plate, plan }: PlannedPlate, tile: Tile, x: number, y: number): void {
+function drawPart(page: PdfPage, { plate, plan }: PlannedPlate, tile: Tile, x: number, y: number): void {
   const { doc } = page;
   doc.save();
   doc.rect(x, y, tile.width, tile.height).clip();
@@ -103,7 +103,7 @@ function reaches(contour: Contour, { left, top, width, height }: Tile): boolean 
 }
 
 /** Where the page is cut: two short lines at each corner, outside of the tile. */
-function drawMarks({ doc }: SheetPage, { width, height }: Tile, x: number, y: number): void {
+function drawMarks({ doc }: PdfPage, { width, height }: Tile, x: number, y: number): void {
   for (const [cx, sx] of [
     [x, -1],
     [x + width, 1],
@@ -120,7 +120,7 @@ function drawMarks({ doc }: SheetPage, { width, height }: Tile, x: number, y: nu
 }
 
 /** Where a neighbour's edge comes to lie, and in the middle of what both pages show two crosses to lay on each other. */
-function drawSeams({ doc }: SheetPage, tile: Tile, tiles: readonly Tile[], x: number, y: number): void {
+function drawSeams({ doc }: PdfPage, tile: Tile, tiles: readonly Tile[], x: number, y: number): void {
   const { row, column, width, height } = tile;
   const there = (r: number, c: number) => tiles.some((t) => t.row === r && t.column === c);
   const cross = (cx: number, cy: number) => {

@@ -1,5 +1,5 @@
 import type { PaperWords } from '../files/paper/paper-words.ts';
-import { addPage, INK, type SheetPage, type TextStyle } from '../files/paper/sheet-page.ts';
+import { addPage, INK, type PdfPage, type TextStyle } from '../files/paper/pdf-page.ts';
 
 /** Set a little further in than what production gets: it is to be looked at. */
 const SIDE_MM = 20;
@@ -16,7 +16,7 @@ export const TYPE = {
 
 /** Pages that are filled from the top; what finds no room goes to the next. */
 export interface Flow {
-  readonly page: SheetPage;
+  readonly page: PdfPage;
   readonly words: PaperWords;
   readonly left: number;
   readonly width: number;
@@ -35,7 +35,7 @@ export interface Flow {
 
 const LEADING = 0.5;
 
-export function flowOn(page: SheetPage, words: PaperWords, runningHead: string): Flow {
+export function createFlow(page: PdfPage, words: PaperWords, runningHead: string): Flow {
   const [left, width] = [SIDE_MM, page.widthMm - 2 * SIDE_MM];
   const flow: Flow = {
     page,
@@ -70,8 +70,8 @@ export function flowOn(page: SheetPage, words: PaperWords, runningHead: string):
 }
 
 /** Page numbers and whose paper it is, once all pages are there. */
-export function drawFoot(
-  page: SheetPage,
+export function footDrawer(
+  page: PdfPage,
   words: PaperWords,
   whose: string,
   fingerprint: string,

@@ -1,6 +1,6 @@
 import type { Design } from '../design/schema.ts';
-import type { Manner } from '../files/paper/manner.ts';
-import type { PlannedPlate } from '../files/paper/sheet-drawing.ts';
+import type { PaperFormat } from '../files/paper/paper-format.ts';
+import type { PlannedPlate } from '../files/paper/plate-drawing.ts';
 import type { Quote } from '../shop/quote.ts';
 import type { ShopBook } from '../shop/shop-book.ts';
 import type { StockBook } from '../stock/stock-book.ts';
@@ -13,7 +13,7 @@ export interface ProofOption {
   readonly quote?: Quote;
 }
 
-export interface ProofAsked extends Manner {
+export interface ProofAsked extends PaperFormat {
   readonly design: Design;
   /** Of the whole design, planned and proven (planPlates). */
   readonly plates: readonly PlannedPlate[];

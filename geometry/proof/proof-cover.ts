@@ -2,13 +2,13 @@ import { keptAs } from '../approval/revisions.ts';
 import { approvalWords } from '../files/approval.ts';
 import { asHeading } from '../files/paper/paper-words.ts';
 import { oneLine } from '../files/plain-text.ts';
-import { INK } from '../files/paper/sheet-page.ts';
-import { rolledOf } from '../files/paper/sheet-rolled.ts';
+import { INK } from '../files/paper/pdf-page.ts';
+import { findRolling } from '../files/paper/rolled-plate.ts';
 import { formatMoney } from '../shop/format-money.ts';
 import { materialWords } from '../stock/record-key.ts';
 import { materialIn } from '../stock/stock-book.ts';
 import { headDiameter } from '../barrel/blank.ts';
-import { barrelPicture } from './barrel-picture.ts';
+import { composeBarrelPicture, findMarkingPlate } from './barrel-picture.ts';
 import { drawPicture } from './draw-picture.ts';
 import { type Flow, TYPE } from './flow.ts';
 import type { ProofAsked } from './proof-asked.ts';
@@ -74,10 +74,9 @@ function drawStanding(flow: Flow, { design }: ProofAsked, fingerprint: string, y
 function drawPictureIn(flow: Flow, asked: ProofAsked, title: string, top: number, bottom: number): void {
   const { page, words, left, width } = flow;
   const { design, plates, paint } = asked;
-  // A ring that masks leaves no mark: the plate it goes around is shown.
-  const shown = plates.find(({ plate }) => design.plates.find((p) => p.id === plate.plateId)?.masks === undefined);
+  const shown = findMarkingPlate(design, plates);
   if (!shown) return;
-  const picture = barrelPicture(design, shown, paint);
+  const picture = composeBarrelPicture(design, shown, paint);
   const side = Math.min(width * 0.88, bottom - top - 14);
   const cy = top + (bottom - 8 - top) / 2;
   page.tags.picture(words.say('paperProof.pictureAlt', { title }), () => {
@@ -97,7 +96,7 @@ function factsOf({ words }: Flow, { design, plates, book, quote }: ProofAsked): 
   const material = materialIn(book, stock.material);
   const [first] = plates;
   const quantity = plates.reduce((sum, p) => sum + p.plate.quantity, 0);
-  const rolled = first && rolledOf(design, first.plate.diameterMm);
+  const rolled = first && findRolling(design, first.plate.diameterMm);
   const main: Fact[] = [
     ...(first
       ? [

@@ -2,8 +2,8 @@ import { formatMoney } from '../shop/format-money.ts';
 import { materialWords } from '../stock/record-key.ts';
 import { materialIn } from '../stock/stock-book.ts';
 import { oneLine } from '../files/plain-text.ts';
-import { INK } from '../files/paper/sheet-page.ts';
-import { barrelPicture } from './barrel-picture.ts';
+import { INK } from '../files/paper/pdf-page.ts';
+import { composeBarrelPicture, findMarkingPlate } from './barrel-picture.ts';
 import { drawPicture } from './draw-picture.ts';
 import { type Flow, TYPE } from './flow.ts';
 import type { ProofAsked, ProofOption } from './proof-asked.ts';
@@ -50,12 +50,12 @@ function drawOption({ page, words }: Flow, { book, paint }: ProofAsked, option: 
   const { design, plates, quote } = option;
   const side = Math.min(at.width, at.height - WORDS_MM);
   const name = oneLine(option.name, 60) || String(at.number);
-  const shown = plates.find(({ plate }) => design.plates.find((p) => p.id === plate.plateId)?.masks === undefined);
+  const shown = findMarkingPlate(design, plates);
   page.tags.within('Sect', () => {
     if (shown) {
       const alt = words.say('paperProof.pictureAlt', { title: name });
       page.tags.picture(alt, () => {
-        drawPicture(page, barrelPicture(design, shown, paint), at.x + at.width / 2, at.y + side / 2, side);
+        drawPicture(page, composeBarrelPicture(design, shown, paint), at.x + at.width / 2, at.y + side / 2, side);
       });
     }
     const y = at.y + side + 8;

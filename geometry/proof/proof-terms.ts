@@ -1,7 +1,7 @@
 import { approvalWords } from '../files/approval.ts';
-import { cautionsFor } from '../files/paper/cautions.ts';
-import { INK, type SheetPage } from '../files/paper/sheet-page.ts';
-import { rolledOf } from '../files/paper/sheet-rolled.ts';
+import { listCautions } from '../files/paper/cautions.ts';
+import { INK, type PdfPage } from '../files/paper/pdf-page.ts';
+import { findRolling } from '../files/paper/rolled-plate.ts';
 import { formatMoney } from '../shop/format-money.ts';
 import type { Quote, QuoteLine } from '../shop/quote.ts';
 import { leadText } from './proof-cover.ts';
@@ -60,7 +60,7 @@ function countText({ words }: Flow, { unit, count }: QuoteLine): string {
 /** How the plate is used and kept, and where work with it can hurt. */
 export function drawCare(flow: Flow, { design, plates, book }: ProofAsked): void {
   const { words } = flow;
-  const rolled = plates.some(({ plate }) => rolledOf(design, plate.diameterMm) !== undefined);
+  const rolled = plates.some(({ plate }) => findRolling(design, plate.diameterMm) !== undefined);
   const care = [
     words.say(design.stock.use === 'torch' ? 'paperProof.careTorch' : 'paperProof.carePaint'),
     words.say(rolled ? 'paperProof.careRolled' : 'paperProof.careFlat'),
@@ -68,7 +68,7 @@ export function drawCare(flow: Flow, { design, plates, book }: ProofAsked): void
   flow.heading(words.say('paperProof.care'), 12);
   flow.paragraph(care.join(' '));
   flow.y += 6;
-  const cautions = cautionsFor(design.stock, book, 'customer').map((c) => words.speak(c));
+  const cautions = listCautions(design.stock, book, 'customer').map((c) => words.speak(c));
   flow.heading(words.say('paper.takeCare'), 20);
   flow.page.tags.within('L', () => cautions.forEach((text) => drawItem(flow, text)));
   flow.y += 4;
@@ -117,7 +117,7 @@ export function drawApproval(flow: Flow, asked: ProofAsked, fingerprint: string)
   drawLegal(flow, legal);
 }
 
-function drawSignature(page: SheetPage, flow: Flow): void {
+function drawSignature(page: PdfPage, flow: Flow): void {
   const { words, left, width } = flow;
   const y = Math.min(flow.y + 22, flow.bottom - 5);
   const [gap, parts] = [6, [0.36, 0.22, 0.42]];

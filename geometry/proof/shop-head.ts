@@ -1,5 +1,5 @@
 import type { ShopBook } from '../shop/shop-book.ts';
-import { INK, type SheetPage } from '../files/paper/sheet-page.ts';
+import { INK, type PdfPage } from '../files/paper/pdf-page.ts';
 import { TYPE } from './flow.ts';
 
 /** So much room the head of the shop takes from the top of the page. */
@@ -7,7 +7,7 @@ export const SHOP_HEAD_MM = 34;
 const LOGO = { widthMm: 46, heightMm: 15 };
 
 /** Logo or name at the left, address and how to reach the shop at the right. */
-export function drawShopHead(page: SheetPage, shop: ShopBook, left: number, width: number): void {
+export function drawShopHead(page: PdfPage, shop: ShopBook, left: number, width: number): void {
   const drawn = shop.logo && drawLogo(page, shop, left, 13);
   if (drawn) page.line(shop.name, left, 13 + LOGO.heightMm + 4.5, width / 2, { ...TYPE.label, colour: INK.char });
   else page.line(shop.name, left, 19, width / 2, { size: 15, bold: true });
@@ -19,7 +19,7 @@ export function drawShopHead(page: SheetPage, shop: ShopBook, left: number, widt
 }
 
 /** False for a picture that cannot be read. */
-function drawLogo(page: SheetPage, { logo, name }: ShopBook, x: number, y: number): boolean {
+function drawLogo(page: PdfPage, { logo, name }: ShopBook, x: number, y: number): boolean {
   const { doc, tags } = page;
   if (logo === undefined) return false;
   if (logo.kind === 'picture') {

@@ -20,7 +20,7 @@ export const TILE_FRAME = { left: 10, right: 10, top: 18, bottom: 26 };
 const RIM_MM = 2;
 
 /** Pages that show all of a round plate at true size, row by row; pages that none of it is on are left out. */
-export function tilesOf(diameterMm: number, size: PageSize): Tile[] {
+export function layTiles(diameterMm: number, size: PageSize): Tile[] {
   const width = size.widthMm - TILE_FRAME.left - TILE_FRAME.right;
   const height = size.heightMm - TILE_FRAME.top - TILE_FRAME.bottom;
   const across = diameterMm + 2 * RIM_MM;

@@ -13,11 +13,11 @@
 import { paperWords } from '../files/paper/paper-words.ts';
 import { PAPERS } from '../files/paper/page-size.ts';
 import { oneLine } from '../files/plain-text.ts';
-import { drawingHeightMm, drawPlates } from '../files/paper/sheet-drawing.ts';
-import { createPage, onEveryPage, pageBytes, type SheetFonts } from '../files/paper/sheet-page.ts';
-import { rolledOf } from '../files/paper/sheet-rolled.ts';
+import { drawingHeightMm, drawPlates } from '../files/paper/plate-drawing.ts';
+import { createPage, onEveryPage, pageBytes, type PageFonts } from '../files/paper/pdf-page.ts';
+import { findRolling } from '../files/paper/rolled-plate.ts';
 import { drawTiles, numberTile } from './draw-tiles.ts';
-import { drawFoot, type Flow, flowOn, TYPE } from './flow.ts';
+import { footDrawer, type Flow, createFlow, TYPE } from './flow.ts';
 import type { ProofAsked } from './proof-asked.ts';
 import { drawCover } from './proof-cover.ts';
 import { drawLetters, lettersMm } from './proof-letters.ts';
@@ -28,14 +28,14 @@ import { drawApproval, drawCare, drawPrice } from './proof-terms.ts';
 const DRAWING_SHARE = { most: 0.44, least: 0.3 };
 const AFTER_DRAWING_MM = 10;
 
-export async function writeProof(asked: ProofAsked, fonts: SheetFonts): Promise<Uint8Array> {
+export async function writeProof(asked: ProofAsked, fonts: PageFonts): Promise<Uint8Array> {
   const { design, plates, quote, language } = asked;
   const words = paperWords(asked);
   const fingerprint = plates[0]?.plate.fingerprint ?? '';
   const title = oneLine(design.title, 120) || words.say('paper.stencil');
   const subject = words.say('paper.fingerprint', { fingerprint });
   const page = createPage({ title, subject, fonts, size: PAPERS[asked.page], language });
-  const flow = flowOn(page, words, `${title}  ·  ${fingerprint}`);
+  const flow = createFlow(page, words, `${title}  ·  ${fingerprint}`);
   drawCover(flow, asked, title, fingerprint);
   flow.newPage();
   drawDrawing(flow, asked);
@@ -53,7 +53,7 @@ export async function writeProof(asked: ProofAsked, fonts: SheetFonts): Promise<
       if (isWanted && planned.plate.diameterMm > 0) drawTiles(flow, planned, fingerprint);
     }
   }
-  const foot = drawFoot(page, words, asked.shop?.name ?? 'Bridgehead', fingerprint);
+  const foot = footDrawer(page, words, asked.shop?.name ?? 'Bridgehead', fingerprint);
   onEveryPage(page, (number, of) => (number <= bound ? foot(number, of) : numberTile(flow, number, of)));
   return pageBytes(page);
 }
@@ -71,7 +71,7 @@ function drawDrawing(flow: Flow, { design, plates }: ProofAsked): void {
     {
       words,
       checks: false,
-      axisOf: ({ diameterMm }) => rolledOf(design, diameterMm)?.axis,
+      axisOf: ({ diameterMm }) => findRolling(design, diameterMm)?.axis,
     },
   );
   const stated = words.say('paper.scale', { scale: words.plain(scale) });

@@ -10,7 +10,7 @@ import type { FaceSource } from '../adapters/face.ts';
 import { documentMark, shortFingerprint } from '../design/fingerprint.ts';
 import type { Design } from '../design/schema.ts';
 import { verdictOf, type Verdict } from '../findings.ts';
-import type { PlannedPlate } from '../files/paper/sheet-drawing.ts';
+import type { PlannedPlate } from '../files/paper/plate-drawing.ts';
 import { planPlates } from '../pipeline/plan-plates.ts';
 import type { SolveStore } from '../pipeline/solve-store.ts';
 import { ownRules } from '../stock/own-rules.ts';

@@ -46,8 +46,8 @@ export function checkSheet(sheet: NestedSheet, wishes: readonly PlateWish[], gap
         faults.push(fault('waste', [plate.id, plate.inside], 'nesting.notInWaste', { other: plate.inside }));
       }
     } else {
-      const room = Math.min(plate.x, plate.y, sheet.widthMm - plate.x, sheet.heightMm - plate.y) - radius;
-      const past = gaps.edgeMm - room;
+      const container = Math.min(plate.x, plate.y, sheet.widthMm - plate.x, sheet.heightMm - plate.y) - radius;
+      const past = gaps.edgeMm - container;
       if (!(past <= GRID_MM)) faults.push(fault('edge', [plate.id], 'nesting.closeToEdge', { past: inMm(past, 2) }));
       for (const hole of sheet.gone) {
         const near = gaps.betweenMm - (Math.hypot(plate.x - hole.x, plate.y - hole.y) - radius - hole.radiusMm);

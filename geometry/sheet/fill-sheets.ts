@@ -1,6 +1,6 @@
-import { keptDiscs, keptWastes, type KeptSheet } from './kept-plates.ts';
+import { lockedDiscs, lockedWastes, type LockedSheet } from './locked-plates.ts';
 import { packSheet, type Packed, type PackTask } from './pack-sheet.ts';
-import { goneFrom, roomOfSheet } from './room.ts';
+import { goneFrom, containerOfSheet } from './container.ts';
 import type { NestGaps, PlacedPlate, PlateWish, SheetKind } from './sheets.ts';
 import type { PlateSize } from './sizes.ts';
 
@@ -29,7 +29,7 @@ export function fillSheets(
   task: NestTask,
   remnants: readonly SheetKind[],
   fresh: readonly SheetKind[],
-  stays: readonly KeptSheet[],
+  stays: readonly LockedSheet[],
 ): readonly FilledSheet[] {
   const left = task.sizes.map(({ count }) => count);
   const sheets: FilledSheet[] = [];
@@ -80,9 +80,9 @@ export function packTask(
   search: boolean,
 ): PackTask {
   return {
-    room: roomOfSheet(kind, task.gaps),
-    fixed: [...goneFrom(kind, task.gaps), ...keptDiscs(kept, task.gaps)],
-    wastes: keptWastes(kept, task.wishes, task.gaps),
+    container: containerOfSheet(kind, task.gaps),
+    fixed: [...goneFrom(kind, task.gaps), ...lockedDiscs(kept, task.gaps)],
+    wastes: lockedWastes(kept, task.wishes, task.gaps),
     sizes: task.sizes.map((size, i) => ({ ...size, count: counts[i] ?? 0 })),
     search,
   };

@@ -1,7 +1,7 @@
 import { areaOfKind, countsOf, packTask, type FilledSheet, type NestTask } from './fill-sheets.ts';
-import { freeBox } from './free-box.ts';
+import { findFreeBox } from './free-box.ts';
 import { packSheet, type Packed, type PackTask } from './pack-sheet.ts';
-import { areaOf, type BoxRoom } from './room.ts';
+import { areaOf, type BoxContainer } from './container.ts';
 import type { SheetKind } from './sheets.ts';
 
 /** Halvings of the strip that the last sheet's plates take: to a hundredth of the sheet and less; the rest is theirs. */
@@ -42,11 +42,11 @@ export function compactLast(sheets: readonly FilledSheet[], task: NestTask): rea
 
 function inShortestStrip(whole: PackTask, far: 'maxX' | 'maxY', start: 'minX' | 'minY'): readonly Packed[][] {
   const wanted = whole.sizes.reduce((sum, { count }) => sum + count, 0);
-  let [low, high] = [whole.room[start], whole.room[far]];
+  let [low, high] = [whole.container[start], whole.container[far]];
   let best: readonly Packed[] | undefined;
   for (let i = 0; i < HALVINGS; i++) {
     const middle = (low + high) / 2;
-    const packed = packSheet({ ...whole, room: { ...whole.room, [far]: middle } });
+    const packed = packSheet({ ...whole, container: { ...whole.container, [far]: middle } });
     if (packed.length === wanted) [high, best] = [middle, packed];
     else low = middle;
   }
@@ -54,8 +54,8 @@ function inShortestStrip(whole: PackTask, far: 'maxX' | 'maxY', start: 'minX' | 
 }
 
 /** Area of the largest rectangle that stays free. */
-function freeArea({ room, fixed }: PackTask, packed: readonly Packed[]): number {
+function freeArea({ container, fixed }: PackTask, packed: readonly Packed[]): number {
   const discs = packed.filter(({ inside }) => !inside).map(({ disc }) => disc);
-  const box: BoxRoom | undefined = freeBox(room, [...fixed, ...discs]);
+  const box: BoxContainer | undefined = findFreeBox(container, [...fixed, ...discs]);
   return box ? areaOf(box) : 0;
 }

@@ -2,9 +2,9 @@ import { inMm } from '../sentences/say.ts';
 import { CUT_EN } from '../sentences/cut-en.ts';
 import type { KeyOf } from '../sentences/make-say.ts';
 import type { WordValues } from '../sentences/wording.ts';
-import { crowdOf } from './crowd.ts';
+import { createDiscGrid } from './disc-grid.ts';
 import { fillGaps } from './fill-gaps.ts';
-import { goneFrom, roomOfSheet, widestIn } from './room.ts';
+import { goneFrom, containerOfSheet, widestIn } from './container.ts';
 import type { MissingPlates, NestedSheet, NestGaps, PlateWish, SheetKind } from './sheets.ts';
 
 /** What can be worked with, and what is said of the rest. */
@@ -16,7 +16,11 @@ export interface SoundWishes {
 }
 
 /** Takes out wishes and sheets whose numbers make no sense; gaps that make none count as nothing. */
-export function soundWishes(wishes: readonly PlateWish[], kinds: readonly SheetKind[], gaps: NestGaps): SoundWishes {
+export function dropUnsoundWishes(
+  wishes: readonly PlateWish[],
+  kinds: readonly SheetKind[],
+  gaps: NestGaps,
+): SoundWishes {
   const seen = new Set<string>();
   const missing: MissingPlates[] = [];
   const sound = wishes.filter((wish) => {
@@ -40,7 +44,7 @@ export function soundWishes(wishes: readonly PlateWish[], kinds: readonly SheetK
 }
 
 /** What of the wishes is on no sheet, and why. */
-export function missingPlates(sound: SoundWishes, sheets: readonly NestedSheet[]): readonly MissingPlates[] {
+export function listMissingPlates(sound: SoundWishes, sheets: readonly NestedSheet[]): readonly MissingPlates[] {
   const placed = new Map<string, number>();
   for (const { plates } of sheets) for (const { wish } of plates) placed.set(wish, (placed.get(wish) ?? 0) + 1);
   return sound.wishes.flatMap((wish) => {
@@ -52,14 +56,14 @@ export function missingPlates(sound: SoundWishes, sheets: readonly NestedSheet[]
 function whyMissing(wish: PlateWish, count: number, { kinds, gaps }: SoundWishes): MissingPlates {
   const r = (wish.diameterMm + gaps.betweenMm) / 2;
   if (kinds.length === 0) return missed(wish, count, 'nesting.noSheets');
-  const widest = Math.max(...kinds.map((kind) => widestIn(roomOfSheet(kind, gaps))));
+  const widest = Math.max(...kinds.map((kind) => widestIn(containerOfSheet(kind, gaps))));
   if (r > widest) {
     const most = inMm(Math.max(0, 2 * widest - gaps.betweenMm));
     return missed(wish, count, 'nesting.tooLarge', { size: inMm(wish.diameterMm), most });
   }
   const fitsOnEmpty = kinds.some((kind) => {
-    const crowd = crowdOf(roomOfSheet(kind, gaps), goneFrom(kind, gaps));
-    return fillGaps(crowd, r, 1, 'x').length > 0;
+    const grid = createDiscGrid(containerOfSheet(kind, gaps), goneFrom(kind, gaps));
+    return fillGaps(grid, r, 1, 'x').length > 0;
   });
   return fitsOnEmpty
     ? missed(wish, count, 'nesting.usedUp', { count })

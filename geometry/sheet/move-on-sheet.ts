@@ -1,8 +1,17 @@
 import { checkSheet, type NestFault } from './check-nest.ts';
-import { crowdOf, isFree, touching, corners, near } from './crowd.ts';
+import { createDiscGrid, isFree, findTouching, findCorners, findNear } from './disc-grid.ts';
 import { turnPoint } from '../measure/clock.ts';
 import { wasteInPlace } from './place-waste.ts';
-import { apart, discOf, isRound, roomOfSheet, roomOfWaste, widestIn, type Disc, type Room } from './room.ts';
+import {
+  apart,
+  discOf,
+  isRound,
+  containerOfSheet,
+  containerOfWaste,
+  widestIn,
+  type Disc,
+  type Container,
+} from './container.ts';
 import { usedShare } from './sheet-use.ts';
 import type { NestedSheet, NestGaps, PlacedPlate, PlateWish } from './sheets.ts';
 
@@ -46,7 +55,7 @@ export function moveOnSheets(
   const rest = restingPlace(plate, at, { ...target, plates: others }, { wishes, gaps }, slide);
   const shift = (one: PlacedPlate): PlacedPlate => {
     const shifted = { ...one, x: one.x + rest.x - plate.x, y: one.y + rest.y - plate.y };
-    return one === plate ? laid(shifted, rest.inside) : shifted;
+    return one === plate ? layPlate(shifted, rest.inside) : shifted;
   };
   const coming = sheets[from]!.plates.filter((one) => own.has(one.id)).map(shift);
   const changed = sheets.map((sheet, i) => {
@@ -98,9 +107,9 @@ export function lockOnSheets(sheets: readonly NestedSheet[], id: string, locked:
   );
 }
 
-/** A room a plate may lie in: the sheet itself, or the waste of a plate. */
+/** A container a plate may lie in: the sheet itself, or the waste of a plate. */
 interface Choice {
-  readonly room: Room;
+  readonly container: Container;
   readonly discs: readonly Disc[];
   readonly inside?: string;
 }
@@ -113,10 +122,10 @@ function restingPlace(
   slide: boolean,
 ): Point & { readonly inside?: string } {
   const r = (plate.diameterMm + gaps.betweenMm) / 2;
-  const choices = choicesOn(sheet, { wishes, gaps }).filter(({ room }) => widestIn(room) >= r);
+  const choices = choicesOn(sheet, { wishes, gaps }).filter(({ container }) => widestIn(container) >= r);
   let best: { place: Point & { readonly inside?: string }; away: number } | undefined;
-  for (const { room, discs, inside } of choices) {
-    const found = slide ? nearestFree(room, discs, { ...at, r }) : freeHere(room, discs, { ...at, r });
+  for (const { container, discs, inside } of choices) {
+    const found = slide ? nearestFree(container, discs, { ...at, r }) : freeHere(container, discs, { ...at, r });
     if (!found) continue;
     const away = Math.hypot(found.x - at.x, found.y - at.y);
     if (away <= plate.diameterMm && (!best || away < best.away)) {
@@ -133,16 +142,16 @@ function choicesOn(sheet: NestedSheet, { wishes, gaps }: ByHand): readonly Choic
   const gone = sheet.gone.map((circle) => discOf(circle, gaps));
   const wastes = sheet.plates.flatMap((outer) =>
     (wishes.find(({ id }) => id === outer.wish)?.waste ?? []).map((waste) => ({
-      room: roomOfWaste(wasteInPlace(waste, outer), gaps),
+      container: containerOfWaste(wasteInPlace(waste, outer), gaps),
       discs: discs(sheet.plates.filter(({ inside }) => inside === outer.id)),
       inside: outer.id,
     })),
   );
-  return [{ room: roomOfSheet(sheet, gaps), discs: [...gone, ...discs(outside)] }, ...wastes];
+  return [{ container: containerOfSheet(sheet, gaps), discs: [...gone, ...discs(outside)] }, ...wastes];
 }
 
-function freeHere(room: Room, discs: readonly Disc[], disc: Disc): Point | undefined {
-  return isFree(crowdOf(room, discs), disc) ? { x: disc.x, y: disc.y } : undefined;
+function freeHere(container: Container, discs: readonly Disc[], disc: Disc): Point | undefined {
+  return isFree(createDiscGrid(container, discs), disc) ? { x: disc.x, y: disc.y } : undefined;
 }
 
 /**
@@ -150,19 +159,19 @@ function freeHere(room: Room, discs: readonly Disc[], disc: Disc): Point | undef
  * way, or where it touches two: the nearest point of a region bounded by lines and arcs lies on one of them or where two
  * meet.
  */
-function nearestFree(room: Room, discs: readonly Disc[], disc: Disc): Point | undefined {
+function nearestFree(container: Container, discs: readonly Disc[], disc: Disc): Point | undefined {
   const { r } = disc;
-  const crowd = crowdOf(room, discs);
-  const here = heldIn(room, disc);
-  const reach = near(crowd, disc.x, disc.y, 5 * r);
-  const places: Point[] = [disc, here, ...corners(room, r)];
+  const grid = createDiscGrid(container, discs);
+  const here = heldIn(container, disc);
+  const reach = findNear(grid, disc.x, disc.y, 5 * r);
+  const places: Point[] = [disc, here, ...findCorners(container, r)];
   for (const [i, other] of reach.entries()) {
     const d = Math.hypot(disc.x - other.x, disc.y - other.y);
     const [ux, uy] = d > 0 ? [(disc.x - other.x) / d, (disc.y - other.y) / d] : [1, 0];
     places.push({ x: other.x + ux * (other.r + r), y: other.y + uy * (other.r + r) });
     places.push(
-      ...touching(
-        room,
+      ...findTouching(
+        container,
         r,
         other,
         reach.slice(i + 1).filter((one) => !apart({ ...one, r: one.r + 2 * r }, other)),
@@ -170,18 +179,23 @@ function nearestFree(room: Room, discs: readonly Disc[], disc: Disc): Point | un
     );
   }
   const far = (p: Point) => Math.hypot(p.x - disc.x, p.y - disc.y);
-  return places.sort((a, b) => far(a) - far(b)).find(({ x, y }) => isFree(crowd, { x, y, r }));
+  return places.sort((a, b) => far(a) - far(b)).find(({ x, y }) => isFree(grid, { x, y, r }));
 }
 
-/** The point nearest to the disc's centre at which the walls leave it room. */
-function heldIn(room: Room, { x, y, r }: Disc): Point {
-  if (!isRound(room)) {
+/** The point nearest to the disc's centre at which the walls leave it space. */
+function heldIn(container: Container, { x, y, r }: Disc): Point {
+  if (!isRound(container)) {
     const between = (value: number, low: number, high: number) => Math.min(Math.max(value, low), Math.max(low, high));
-    return { x: between(x, room.minX + r, room.maxX - r), y: between(y, room.minY + r, room.maxY - r) };
+    return {
+      x: between(x, container.minX + r, container.maxX - r),
+      y: between(y, container.minY + r, container.maxY - r),
+    };
   }
-  const d = Math.hypot(x - room.x, y - room.y);
-  const most = Math.max(0, room.radius - r);
-  return d <= most ? { x, y } : { x: room.x + ((x - room.x) / d) * most, y: room.y + ((y - room.y) / d) * most };
+  const d = Math.hypot(x - container.x, y - container.y);
+  const most = Math.max(0, container.radius - r);
+  return d <= most
+    ? { x, y }
+    : { x: container.x + ((x - container.x) / d) * most, y: container.y + ((y - container.y) / d) * most };
 }
 
 /** The ids of a plate and of all that lies in it, however deep. */
@@ -194,7 +208,7 @@ function withInside(plates: readonly PlacedPlate[], id: string): ReadonlySet<str
   return own;
 }
 
-function laid({ inside: _, ...plate }: PlacedPlate, inside: string | undefined): PlacedPlate {
+function layPlate({ inside: _, ...plate }: PlacedPlate, inside: string | undefined): PlacedPlate {
   return { ...plate, locked: true, ...(inside === undefined ? {} : { inside }) };
 }
 

@@ -1,8 +1,8 @@
 import { areaOfKind, fillSheets, isRemnant, type FilledSheet, type NestTask } from './fill-sheets.ts';
-import { handOut } from './hand-out.ts';
-import { keptPlates, type KeptSheet } from './kept-plates.ts';
+import { assignPlates } from './assign-plates.ts';
+import { findLockedPlates, type LockedSheet } from './locked-plates.ts';
 import { compactLast, onSmallerKind } from './last-sheet.ts';
-import { missingPlates, soundWishes } from './missing.ts';
+import { listMissingPlates, dropUnsoundWishes } from './missing.ts';
 import { restOf } from './sheet-use.ts';
 import type { Nest, NestedSheet, NestGaps, PlateWish, SheetKind } from './sheets.ts';
 import { sizesOf } from './sizes.ts';
@@ -26,8 +26,8 @@ export function nest(
   gaps: NestGaps,
   kept: readonly NestedSheet[] = [],
 ): Nest {
-  const sound = soundWishes(wishes, kinds, gaps);
-  const stays = keptPlates(kept, sound.wishes).filter((sheet) => sound.kinds.some(({ id }) => id === sheet.kind));
+  const sound = dropUnsoundWishes(wishes, kinds, gaps);
+  const stays = findLockedPlates(kept, sound.wishes).filter((sheet) => sound.kinds.some(({ id }) => id === sheet.kind));
   const there = countPlates(stays);
   const sizes = sizesOf(sound.wishes, there, sound.gaps);
   const task: NestTask = { wishes: new Map(sound.wishes.map((wish) => [wish.id, wish])), sizes, gaps: sound.gaps };
@@ -39,11 +39,11 @@ export function nest(
   const best = tries.reduce((a, b) => (isBetter(b, a) ? b : a));
   const filled = compactLast(best, task);
 
-  const sheets = handOut(filled, task);
+  const sheets = assignPlates(filled, task);
   const rest = sheets.length > 0 ? restOf(sheets.at(-1)!, sheets.length - 1, sound.gaps) : undefined;
   return {
     sheets,
-    missing: [...sound.missing, ...missingPlates(sound, sheets)],
+    missing: [...sound.missing, ...listMissingPlates(sound, sheets)],
     ...(rest ? { rest } : {}),
   };
 }
@@ -57,7 +57,7 @@ function isBetter(a: readonly FilledSheet[], b: readonly FilledSheet[]): boolean
   return metal(a) < metal(b);
 }
 
-function countPlates(stays: readonly KeptSheet[]): ReadonlyMap<string, number> {
+function countPlates(stays: readonly LockedSheet[]): ReadonlyMap<string, number> {
   const counts = new Map<string, number>();
   for (const { plates } of stays) for (const { wish } of plates) counts.set(wish, (counts.get(wish) ?? 0) + 1);
   return counts;

@@ -1,6 +1,6 @@
 import { freeScale, pressLarge, type Pressed } from './press-in.ts';
-import type { BoxRoom, Disc } from './room.ts';
-import { rowsIn } from './rows.ts';
+import type { BoxContainer, Disc } from './container.ts';
+import { layRows } from './rows.ts';
 
 /** Up to so many discs a search is worth its time; more are laid in rows alone. */
 const MOST_SEARCHED = 40;
@@ -11,10 +11,10 @@ const MOST_SEARCHED = 40;
  */
 export function packEqual(count: number, widthMm: number, heightMm: number): readonly Disc[] {
   if (!(count >= 1) || !(widthMm > 0) || !(heightMm > 0)) return [];
-  const room: BoxRoom = { minX: 0, minY: 0, maxX: widthMm, maxY: heightMm };
+  const container: BoxContainer = { minX: 0, minY: 0, maxX: widthMm, maxY: heightMm };
   const radii = Array.from({ length: Math.floor(count) }, () => 1);
-  const rows = Float64Array.from(inRows(radii.length, room).flatMap(({ x, y }) => [x, y]));
-  const start = { radii, room, fixed: [] };
+  const rows = Float64Array.from(inRows(radii.length, container).flatMap(({ x, y }) => [x, y]));
+  const start = { radii, container, fixed: [] };
   let best: Pressed = { scale: freeScale(rows, start), at: rows };
   if (radii.length > 1 && radii.length <= MOST_SEARCHED) {
     const found = pressLarge({ ...start, from: rows, starts: 8, hops: 10 });
@@ -24,9 +24,9 @@ export function packEqual(count: number, widthMm: number, heightMm: number): rea
 }
 
 /** Rows that hold so many, at the largest radius at which some rows do. */
-function inRows(count: number, room: BoxRoom): readonly Disc[] {
-  const enough = (r: number) => rowsIn(room, r).find((discs) => discs.length >= count);
-  let [low, high] = [0, Math.min(room.maxX, room.maxY) / 2];
+function inRows(count: number, container: BoxContainer): readonly Disc[] {
+  const enough = (r: number) => layRows(container, r).find((discs) => discs.length >= count);
+  let [low, high] = [0, Math.min(container.maxX, container.maxY) / 2];
   let discs = enough(high);
   if (discs) return discs.slice(0, count);
   // halving to the last digit of a number

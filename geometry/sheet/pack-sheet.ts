@@ -1,7 +1,7 @@
-import { crowdOf, isFree, join } from './crowd.ts';
+import { createDiscGrid, isFree, addDisc } from './disc-grid.ts';
 import { countBound } from './count-bound.ts';
 import { fillGaps, type Grain } from './fill-gaps.ts';
-import { freeBox } from './free-box.ts';
+import { findFreeBox } from './free-box.ts';
 import { pressIn } from './press-in.ts';
 import {
   apart,
@@ -9,33 +9,33 @@ import {
   isRound,
   liesIn,
   widestIn,
-  type BoxRoom,
+  type BoxContainer,
   type Disc,
-  type Room,
-  type RoundRoom,
-} from './room.ts';
-import { rowsIn } from './rows.ts';
+  type Container,
+  type RoundContainer,
+} from './container.ts';
+import { layRows } from './rows.ts';
 
 /** Equal plates that are to be packed, as discs. */
 export interface PackSize {
   readonly r: number;
   readonly count: number;
-  /** Rooms inside each of them, about its centre. */
-  readonly wastes: readonly RoundRoom[];
+  /** Containers inside each of them, about its centre. */
+  readonly wastes: readonly RoundContainer[];
 }
 
-/** A room inside a plate that stays: what lies in it already, and whose it is. */
-export interface WasteRoom {
-  readonly room: RoundRoom;
+/** A container inside a plate that stays: what lies in it already, and whose it is. */
+export interface WasteContainer {
+  readonly container: RoundContainer;
   readonly discs: readonly Disc[];
   /** A plate that was there before, by its number in the caller's list, or one packed just now, by its number there. */
   readonly owner: { readonly before: number } | { readonly packed: number };
 }
 
 export interface PackTask {
-  readonly room: BoxRoom;
+  readonly container: BoxContainer;
   readonly fixed: readonly Disc[];
-  readonly wastes: readonly WasteRoom[];
+  readonly wastes: readonly WasteContainer[];
   /** Largest first. */
   readonly sizes: readonly PackSize[];
   /** Whether to search for one more where building comes to an end: slow, and worth it for a sheet that repeats. */
@@ -45,7 +45,7 @@ export interface PackTask {
 export interface Packed {
   readonly size: number;
   readonly disc: Disc;
-  readonly inside?: WasteRoom['owner'];
+  readonly inside?: WasteContainer['owner'];
 }
 
 /** More discs than this are never moved together: a search among them finds nothing in the time it may take. */
@@ -68,7 +68,7 @@ const GRAINS: readonly Grain[] = ['x', 'y', 'snug'];
 interface State {
   readonly discs: readonly Disc[];
   readonly packed: readonly Packed[];
-  readonly wastes: readonly WasteRoom[];
+  readonly wastes: readonly WasteContainer[];
 }
 
 /**
@@ -87,7 +87,7 @@ export function packSheet(task: PackTask): readonly Packed[] {
     const next = states.flatMap((state) => {
       const within = fillWastes(state, task, size);
       const left = count - (within.packed.length - state.packed.length);
-      if (left <= 0 || r > widestIn(task.room)) return [within];
+      if (left <= 0 || r > widestIn(task.container)) return [within];
       return ways(task, within, r, left).map((discs) => withDiscs(within, task, size, discs));
     });
     states = bestOf(next, task, width);
@@ -104,19 +104,22 @@ export function packSheet(task: PackTask): readonly Packed[] {
 /** Several fills of what is free in the sheet with discs of one radius, the fuller ones among those tried. */
 function ways(task: PackTask, state: State, r: number, most: number): readonly (readonly Disc[])[] {
   const taken = [...task.fixed, ...state.discs];
-  const heap = (grain: Grain) => fillGaps(crowdOf(task.room, taken), r, most, grain);
+  const heap = (grain: Grain) => fillGaps(createDiscGrid(task.container, taken), r, most, grain);
   const fills = [heap('snug')];
   // whatever is free touches two neighbours somewhere: nothing there, nothing anywhere
   if (fills[0]?.length === 0) return fills;
-  const many = task.sizes.length > 5 || areaOf(task.room) > MANY * 4 * r * r;
+  const many = task.sizes.length > 5 || areaOf(task.container) > MANY * 4 * r * r;
   fills.push(heap('x'), heap('y'));
-  const box = taken.length > 0 ? freeBox(task.room, taken) : undefined;
-  const rows = [...rowsIn(task.room, r).slice(0, many ? 3 : 10), ...(box ? rowsIn(box, r).slice(0, many ? 2 : 6) : [])];
+  const box = taken.length > 0 ? findFreeBox(task.container, taken) : undefined;
+  const rows = [
+    ...layRows(task.container, r).slice(0, many ? 3 : 10),
+    ...(box ? layRows(box, r).slice(0, many ? 2 : 6) : []),
+  ];
   for (const row of rows) {
-    const crowd = crowdOf(task.room, taken);
-    const laid = row.filter((disc) => isFree(crowd, disc)).slice(0, most);
-    for (const disc of laid) join(crowd, disc);
-    fills.push([...laid, ...fillGaps(crowd, r, most - laid.length, 'snug')]);
+    const grid = createDiscGrid(task.container, taken);
+    const laid = row.filter((disc) => isFree(grid, disc)).slice(0, most);
+    for (const disc of laid) addDisc(grid, disc);
+    fills.push([...laid, ...fillGaps(grid, r, most - laid.length, 'snug')]);
   }
   const fullest = Math.max(...fills.map((fill) => fill.length));
   return fills.filter((fill) => fill.length >= fullest - 1);
@@ -128,9 +131,9 @@ function withDiscs(state: State, task: PackTask, size: number, discs: readonly D
   return { discs: [...state.discs, ...discs], packed, wastes: [...state.wastes, ...wastes] };
 }
 
-function wastesOf({ wastes }: PackSize, { x, y }: Disc, packed: number): readonly WasteRoom[] {
-  return wastes.map((room) => ({
-    room: { x: x + room.x, y: y + room.y, radius: room.radius },
+function wastesOf({ wastes }: PackSize, { x, y }: Disc, packed: number): readonly WasteContainer[] {
+  return wastes.map((container) => ({
+    container: { x: x + container.x, y: y + container.y, radius: container.radius },
     discs: [],
     owner: { packed },
   }));
@@ -141,10 +144,10 @@ function fillWastes(state: State, task: PackTask, size: number): State {
   const { r, count } = task.sizes[size]!;
   let left = count;
   const packed = [...state.packed];
-  const wastes: WasteRoom[] = [];
-  const more: WasteRoom[] = [];
+  const wastes: WasteContainer[] = [];
+  const more: WasteContainer[] = [];
   for (const waste of state.wastes) {
-    const discs = r <= widestIn(waste.room) ? fillRound(waste, r, left, task.search) : [];
+    const discs = r <= widestIn(waste.container) ? fillRound(waste, r, left, task.search) : [];
     left -= discs.length;
     for (const disc of discs) {
       more.push(...wastesOf(task.sizes[size]!, disc, packed.length));
@@ -155,25 +158,25 @@ function fillWastes(state: State, task: PackTask, size: number): State {
   return { discs: state.discs, packed, wastes: [...wastes, ...more] };
 }
 
-function fillRound({ room, discs }: WasteRoom, r: number, most: number, search: boolean): readonly Disc[] {
+function fillRound({ container, discs }: WasteContainer, r: number, most: number, search: boolean): readonly Disc[] {
   if (most <= 0) return [];
-  const fills = GRAINS.map((grain) => fillGaps(crowdOf(room, discs), r, most, grain));
-  for (const row of rowsIn(room, r)) {
-    const crowd = crowdOf(room, discs);
-    const laid = row.filter((disc) => isFree(crowd, disc)).slice(0, most);
-    for (const disc of laid) join(crowd, disc);
-    fills.push([...laid, ...fillGaps(crowd, r, most - laid.length, 'snug')]);
+  const fills = GRAINS.map((grain) => fillGaps(createDiscGrid(container, discs), r, most, grain));
+  for (const row of layRows(container, r)) {
+    const grid = createDiscGrid(container, discs);
+    const laid = row.filter((disc) => isFree(grid, disc)).slice(0, most);
+    for (const disc of laid) addDisc(grid, disc);
+    fills.push([...laid, ...fillGaps(grid, r, most - laid.length, 'snug')]);
   }
   let best = fills.reduce((a, b) => (b.length > a.length ? b : a));
   while (search && best.length < most) {
-    const more = oneMore(room, discs, best, r);
+    const more = oneMore(container, discs, best, r);
     if (!more) break;
     best = more;
   }
   return best;
 }
 
-/** Presses discs of this size in among all that lie there, one at a time, until one finds no room. */
+/** Presses discs of this size in among all that lie there, one at a time, until one finds no place. */
 function pressMore(task: PackTask, state: State, size: number): State {
   const { r, count } = task.sizes[size]!;
   let now = state;
@@ -182,9 +185,9 @@ function pressMore(task: PackTask, state: State, size: number): State {
     // plates with others inside them would have to take them along
     if (outside.length < now.packed.length || now.wastes.length > 0) return now;
     if (task.fixed.length === 0 && outside.every((one) => one.size === size)) {
-      if (outside.length >= countBound(task.room, r)) return now;
+      if (outside.length >= countBound(task.container, r)) return now;
     }
-    const discs = oneMore(task.room, task.fixed, now.discs, r);
+    const discs = oneMore(task.container, task.fixed, now.discs, r);
     if (!discs) return now;
     const packed = discs.map((disc, i) => ({ size: now.packed[i]?.size ?? size, disc }));
     now = { discs, packed, wastes: now.wastes };
@@ -193,19 +196,26 @@ function pressMore(task: PackTask, state: State, size: number): State {
 }
 
 /** The discs, moved, and one more of radius r behind them; undefined where none is found. */
-function oneMore(room: Room, fixed: readonly Disc[], discs: readonly Disc[], r: number): readonly Disc[] | undefined {
+function oneMore(
+  container: Container,
+  fixed: readonly Disc[],
+  discs: readonly Disc[],
+  r: number,
+): readonly Disc[] | undefined {
   const radii = [...discs.map((disc) => disc.r), r];
   const covered = [...radii, ...fixed.map((disc) => disc.r)].reduce((sum, one) => sum + Math.PI * one * one, 0);
-  if (radii.length > MOST_PRESSED || covered > DENSEST * areaOf(room) || r > widestIn(room)) return undefined;
-  const middle = isRound(room) ? room : { x: (room.minX + room.maxX) / 2, y: (room.minY + room.maxY) / 2 };
+  if (radii.length > MOST_PRESSED || covered > DENSEST * areaOf(container) || r > widestIn(container)) return undefined;
+  const middle = isRound(container)
+    ? container
+    : { x: (container.minX + container.maxX) / 2, y: (container.minY + container.maxY) / 2 };
   const from = Float64Array.from([...discs, middle].flatMap(({ x, y }) => [x, y]));
   const [starts, hops] = radii.length <= 20 ? [6, 8] : [3, 5];
-  const at = pressIn({ radii, room, fixed, from, starts, hops });
+  const at = pressIn({ radii, container, fixed, from, starts, hops });
   if (!at) return undefined;
   const pressed = radii.map((one, i) => ({ x: at[2 * i]!, y: at[2 * i + 1]!, r: one }));
   const holds = pressed.every(
     (disc, i) =>
-      liesIn(disc, room) &&
+      liesIn(disc, container) &&
       fixed.every((other) => apart(disc, other)) &&
       pressed.slice(i + 1).every((other) => apart(disc, other)),
   );
@@ -213,10 +223,10 @@ function oneMore(room: Room, fixed: readonly Disc[], discs: readonly Disc[], r: 
 }
 
 /** The fullest states, those that take least of the sheet first; no two that are alike. */
-function bestOf(states: readonly State[], { room, sizes }: PackTask, width: number): readonly State[] {
+function bestOf(states: readonly State[], { container, sizes }: PackTask, width: number): readonly State[] {
   const ranked = states.map((state) => {
     const counts = sizes.map((_, size) => state.packed.filter((one) => one.size === size).length);
-    const used = stripArea(state.discs, room);
+    const used = stripArea(state.discs, container);
     return { state, counts, used, mark: `${counts.join()}/${Math.round(used)}/${sum(state.discs)}` };
   });
   ranked.sort((a, b) => {
@@ -231,10 +241,10 @@ function bestOf(states: readonly State[], { room, sizes }: PackTask, width: numb
 }
 
 /** Area of the strip, across or along, that a straight cut beyond all discs takes. */
-function stripArea(discs: readonly Disc[], room: BoxRoom): number {
-  const right = discs.reduce((most, { x, r }) => Math.max(most, x + r - room.minX), 0);
-  const top = discs.reduce((most, { y, r }) => Math.max(most, y + r - room.minY), 0);
-  return Math.min(right * (room.maxY - room.minY), top * (room.maxX - room.minX));
+function stripArea(discs: readonly Disc[], container: BoxContainer): number {
+  const right = discs.reduce((most, { x, r }) => Math.max(most, x + r - container.minX), 0);
+  const top = discs.reduce((most, { y, r }) => Math.max(most, y + r - container.minY), 0);
+  return Math.min(right * (container.maxY - container.minY), top * (container.maxX - container.minX));
 }
 
 function sum(discs: readonly Disc[]): number {

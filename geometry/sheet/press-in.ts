@@ -1,12 +1,12 @@
 import { GRID_MM, ROUNDING } from '../units.ts';
 import { relax, type Rest } from './relax.ts';
-import { isRound, type Disc, type Room } from './room.ts';
+import { isRound, type Disc, type Container } from './container.ts';
 import { seeded } from './seeded.ts';
 
-/** What is to be pressed into a room: discs of these radii, beside those that are there already. */
+/** What is to be pressed into a container: discs of these radii, beside those that are there already. */
 export interface PressWish {
   readonly radii: readonly number[];
-  readonly room: Room;
+  readonly container: Container;
   readonly fixed: readonly Disc[];
   /** Where to begin, before scattered places: x0, y0, x1, y1 .. */
   readonly from: Float64Array;
@@ -73,9 +73,9 @@ export function pressIn(wish: PressWish): Float64Array | undefined {
 }
 
 /** Where a search begins, and where it goes on. */
-function searchOf({ radii, room, from }: PressWish) {
+function searchOf({ radii, container, from }: PressWish) {
   const chance = seeded(radii.length);
-  const box = boxOf(room);
+  const box = boxOf(container);
   const throwIn = (at: Float64Array, who: number): void => {
     at[2 * who] = box.minX + chance() * (box.maxX - box.minX);
     at[2 * who + 1] = box.minY + chance() * (box.maxY - box.minY);
@@ -105,32 +105,40 @@ interface Settled {
  * there, so its tangent gives the next scale to try, from above.
  */
 function settle(start: Float64Array, wish: PressWish, guess: number, { steps, scales }: typeof ROUGH): Settled {
-  const { radii, room, fixed } = wish;
+  const { radii, container, fixed } = wish;
   let scale = guess * 1.03;
-  let rest = relax({ radii, room, fixed, scale }, start, steps, 0);
+  let rest = relax({ radii, container, fixed, scale }, start, steps, 0);
   for (let i = 0; i < scales; i++) {
     const pressed = rest.energy > 0;
     const down = pressed && rest.perScale > 0 ? (2 * rest.energy) / rest.perScale : 0;
     const next = pressed ? Math.max(freeScale(rest.at, wish), scale - 0.97 * down) : scale * 1.01;
     if (pressed && scale - next < ROUNDING * scale) break;
     scale = next;
-    rest = relax({ radii, room, fixed, scale }, rest.at, steps, 0);
+    rest = relax({ radii, container, fixed, scale }, rest.at, steps, 0);
     // still pressed at less than is known already: it will not come to more
     if (rest.energy > 0 && scale < guess) break;
   }
   return { scale: freeScale(rest.at, wish), rest };
 }
 
-/** The largest scale at which discs about these centres neither overlap nor leave the room. */
+/** The largest scale at which discs about these centres neither overlap nor leave the container. */
 export function freeScale(
   at: Float64Array,
-  { radii, room, fixed }: Pick<PressWish, 'radii' | 'room' | 'fixed'>,
+  { radii, container, fixed }: Pick<PressWish, 'radii' | 'container' | 'fixed'>,
 ): number {
   let least = Infinity;
   for (let i = 0; i < radii.length; i++) {
     const [x, y, r] = [at[2 * i]!, at[2 * i + 1]!, radii[i]!];
-    if (isRound(room)) least = Math.min(least, (room.radius - Math.hypot(x - room.x, y - room.y)) / r);
-    else least = Math.min(least, (x - room.minX) / r, (room.maxX - x) / r, (y - room.minY) / r, (room.maxY - y) / r);
+    if (isRound(container))
+      least = Math.min(least, (container.radius - Math.hypot(x - container.x, y - container.y)) / r);
+    else
+      least = Math.min(
+        least,
+        (x - container.minX) / r,
+        (container.maxX - x) / r,
+        (y - container.minY) / r,
+        (container.maxY - y) / r,
+      );
     for (const other of fixed) least = Math.min(least, (Math.hypot(x - other.x, y - other.y) - other.r) / r);
     for (let j = i + 1; j < radii.length; j++) {
       least = Math.min(least, Math.hypot(x - at[2 * j]!, y - at[2 * j + 1]!) / (r + radii[j]!));
@@ -145,15 +153,15 @@ function mostSqueezed({ pain }: Rest): number {
   return who;
 }
 
-/** The scale at which the discs would cover four fifths of the room: somewhere to begin. */
-function roughScale({ radii, room }: PressWish): number {
-  const box = boxOf(room);
+/** The scale at which the discs would cover four fifths of the container: somewhere to begin. */
+function roughScale({ radii, container }: PressWish): number {
+  const box = boxOf(container);
   const covered = radii.reduce((sum, r) => sum + Math.PI * r * r, 0);
   return Math.sqrt((0.8 * (box.maxX - box.minX) * (box.maxY - box.minY)) / covered);
 }
 
-function boxOf(room: Room) {
-  if (!isRound(room)) return room;
-  const { x, y, radius } = room;
+function boxOf(container: Container) {
+  if (!isRound(container)) return container;
+  const { x, y, radius } = container;
   return { minX: x - radius, minY: y - radius, maxX: x + radius, maxY: y + radius };
 }

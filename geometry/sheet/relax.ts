@@ -1,5 +1,5 @@
-import { isRound, type Disc, type Room } from './room.ts';
 import { NO_SLOPE, STALLED_SHARE } from '../units.ts';
+import { isRound, type Disc, type Container } from './container.ts';
 
 /**
  * Discs that overlap push each other and the walls away until they rest: the sum of squared overlaps made as small as it
@@ -9,7 +9,7 @@ import { NO_SLOPE, STALLED_SHARE } from '../units.ts';
 export interface Crush {
   /** Radius of each disc at scale 1. */
   readonly radii: readonly number[];
-  readonly room: Room;
+  readonly container: Container;
   /** Discs that do not move; their radius stays whatever the scale. */
   readonly fixed: readonly Disc[];
   /** All moving radii are multiplied by it. */
@@ -117,7 +117,7 @@ function dot(a: Float64Array, b: Float64Array): number {
 
 /** Energy of a state; its slope and each disc's share are written into the arrays given. */
 function press(crush: Crush, at: Float64Array, slope: Float64Array, pain: Float64Array) {
-  const { radii, room, fixed, scale } = crush;
+  const { radii, container, fixed, scale } = crush;
   const count = radii.length;
   let [energy, perScale] = [0, 0];
   slope.fill(0);
@@ -132,15 +132,15 @@ function press(crush: Crush, at: Float64Array, slope: Float64Array, pain: Float6
       slope[2 * i]! -= 2 * depth * nx;
       slope[2 * i + 1]! -= 2 * depth * ny;
     };
-    if (isRound(room)) {
-      const [dx, dy] = [x - room.x, y - room.y];
+    if (isRound(container)) {
+      const [dx, dy] = [x - container.x, y - container.y];
       const d = Math.sqrt(dx * dx + dy * dy);
-      if (d + r > room.radius) push(d + r - room.radius, d > 0 ? -dx / d : 0, d > 0 ? -dy / d : 0);
+      if (d + r > container.radius) push(d + r - container.radius, d > 0 ? -dx / d : 0, d > 0 ? -dy / d : 0);
     } else {
-      if (x - r < room.minX) push(room.minX - x + r, 1, 0);
-      if (x + r > room.maxX) push(x + r - room.maxX, -1, 0);
-      if (y - r < room.minY) push(room.minY - y + r, 0, 1);
-      if (y + r > room.maxY) push(y + r - room.maxY, 0, -1);
+      if (x - r < container.minX) push(container.minX - x + r, 1, 0);
+      if (x + r > container.maxX) push(x + r - container.maxX, -1, 0);
+      if (y - r < container.minY) push(container.minY - y + r, 0, 1);
+      if (y + r > container.maxY) push(y + r - container.maxY, 0, -1);
     }
     for (const other of fixed) {
       const [dx, dy, reach] = [x - other.x, y - other.y, r + other.r];

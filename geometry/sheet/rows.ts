@@ -1,5 +1,5 @@
 import { GRID_MM } from '../units.ts';
-import { isRound, type BoxRoom, type Disc, type Room } from './room.ts';
+import { isRound, type BoxContainer, type Disc, type Container } from './container.ts';
 
 /**
  * Every way of laying equal discs of radius r into a box in straight rows, along x and along y: square, hexagonal,
@@ -10,8 +10,8 @@ import { isRound, type BoxRoom, type Disc, type Room } from './room.ts';
  * pitch widened so that rows sink into each other, or one disc left out of each second row, and rows that are not
  * pushed (they lose none) may be mixed with those that are.
  */
-export function rowsIn(room: Room, r: number): readonly (readonly Disc[])[] {
-  const box = isRound(room) ? boxAbout(room) : room;
+export function layRows(container: Container, r: number): readonly (readonly Disc[])[] {
+  const box = isRound(container) ? boxAbout(container) : container;
   const [w, h] = [box.maxX - box.minX, box.maxY - box.minY];
   if (r <= 0) return [];
   const lying = rowPlans(w, h, 2 * r).map((plan) => lay(plan, r, (u, v) => ({ x: box.minX + u, y: box.minY + v, r })));
@@ -91,6 +91,6 @@ function lay(plan: RowPlan, r: number, put: (along: number, up: number) => Disc)
   );
 }
 
-function boxAbout({ x, y, radius }: { x: number; y: number; radius: number }): BoxRoom {
+function boxAbout({ x, y, radius }: { x: number; y: number; radius: number }): BoxContainer {
   return { minX: x - radius, minY: y - radius, maxX: x + radius, maxY: y + radius };
 }

@@ -1,5 +1,5 @@
 import { LEAST_PLATE_MM } from '../units.ts';
-import { freeBox } from './free-box.ts';
+import { findFreeBox } from './free-box.ts';
 import type { Circle, NestedSheet, NestGaps, PlateWish, SheetRest } from './sheets.ts';
 
 /** Area of the plates, without their round waste, over the area of the sheet that was there: 0 to 1. */
@@ -22,7 +22,7 @@ export function restOf(sheet: NestedSheet, index: number, gaps: NestGaps): Sheet
       .filter((p) => !p.inside)
       .map(({ x, y, diameterMm }) => ({ x, y, r: diameterMm / 2 + gaps.betweenMm })),
   ];
-  const box = freeBox({ minX: 0, minY: 0, maxX: sheet.widthMm, maxY: sheet.heightMm }, holes);
+  const box = findFreeBox({ minX: 0, minY: 0, maxX: sheet.widthMm, maxY: sheet.heightMm }, holes);
   if (!box) return undefined;
   const [widthMm, heightMm] = [box.maxX - box.minX, box.maxY - box.minY];
   if (Math.min(widthMm, heightMm) < LEAST_PLATE_MM + 2 * gaps.edgeMm) return undefined;

@@ -1,5 +1,5 @@
 import type { PackSize } from './pack-sheet.ts';
-import { roomOfWaste } from './room.ts';
+import { containerOfWaste } from './container.ts';
 import type { NestGaps, PlateWish } from './sheets.ts';
 
 /** Plates of one size, of whatever design: they are packed alike and told apart only when places are given out. */
@@ -31,10 +31,10 @@ export function sizesOf(
       diameterMm: first.diameterMm,
       r: (first.diameterMm + gaps.betweenMm) / 2,
       count: counted.reduce((sum, { count }) => sum + count, 0),
-      wastes: (first.waste ?? []).map((waste) => roomOfWaste(waste, gaps)),
+      wastes: (first.waste ?? []).map((waste) => containerOfWaste(waste, gaps)),
       wishes: counted,
     };
   });
-  // of equal plates those that have room inside come first, so that it is there when smaller ones follow
+  // of equal plates those that have space inside come first, so that it is there when smaller ones follow
   return sizes.sort((a, b) => b.r - a.r || b.wastes.length - a.wastes.length || (a.key < b.key ? -1 : 1));
 }

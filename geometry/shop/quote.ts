@@ -5,6 +5,7 @@
  */
 import type { Stock } from '../design/schema.ts';
 import { toMinor } from '../stock/money.ts';
+import { listQuantityOff, type PricedLine, priceLine, type QuantityStep, sumMinor } from '../stock/price-line.ts';
 import { materialWords, processWords } from '../stock/record-key.ts';
 import { materialIn, processIn, type StockBook } from '../stock/stock-book.ts';
 import { GRID_MM } from '../units.ts';
@@ -49,16 +50,9 @@ export type QuoteCode =
   | 'quantity'
   | 'least-order';
 
-/** count of the unit at each: minor, rounded once. */
-export interface QuoteLine {
-  readonly code: QuoteCode;
+export interface QuoteLine extends PricedLine<QuoteCode, 'pieces' | 'metres' | 'per-cent'> {
   /** Name of the plates it is for; absent where it is for all. */
   readonly plate?: string;
-  readonly count: number;
-  readonly unit: 'pieces' | 'metres' | 'per-cent';
-  /** In the currency, not in its coins; for per-cent what one of them is worth. */
-  readonly each: number;
-  readonly minor: number;
 }
 
 export interface QuoteTax {
@@ -78,7 +72,7 @@ export interface Quote {
   /** What is paid: netMinor and the tax. The sum of the lines where the tax is included. */
   readonly totalMinor: number;
   /** Fewest plates first. */
-  readonly steps: readonly { readonly from: number; readonly percentOff: number }[];
+  readonly steps: readonly QuantityStep[];
   /** Working days; absent where the shop says none. */
   readonly lead?: { readonly least: number; readonly most: number };
   readonly validDays?: number;
@@ -91,7 +85,7 @@ const MOST_MINOR = 1e11;
  * The price of an order. `book` is the stock its material and process are named from. A refusal says that the price is on
  * request, and why. Throws a RangeError where a plate is no plate (a programmer's mistake).
  */
-export function quoteOf(shop: ShopBook, asked: QuoteAsked, book: StockBook): Quote | Refused {
+export function computeQuote(shop: ShopBook, asked: QuoteAsked, book: StockBook): Quote | Refused {
   asked.plates.forEach(mustBePlates);
   const wanted = asked.plates.filter((p) => p.quantity > 0);
   const refuse = refuserFor(shop, asked.stock, book);
@@ -101,15 +95,15 @@ export function quoteOf(shop: ShopBook, asked: QuoteAsked, book: StockBook): Quo
   if ('problem' in work) return work;
   const plates = wanted.reduce((sum, p) => sum + p.quantity, 0);
   const lines = [...work, ...orderLines(shop.prices, shop.currency, work, plates, asked.designs ?? 1)];
-  const short = toMinor(shop.prices.leastOrder?.amount ?? 0, shop.currency) - sumOf(lines);
-  if (short > 0) lines.push(lineOf('least-order', 1, 'pieces', major(short, shop.currency), shop.currency));
-  if (lines.some(({ minor }) => Math.abs(minor) > MOST_MINOR) || sumOf(lines) > MOST_MINOR) {
+  const short = toMinor(shop.prices.leastOrder?.amount ?? 0, shop.currency) - sumMinor(lines);
+  if (short > 0) lines.push(priceLine('least-order', 1, 'pieces', major(short, shop.currency), shop.currency));
+  if (lines.some(({ minor }) => Math.abs(minor) > MOST_MINOR) || sumMinor(lines) > MOST_MINOR) {
     return refuse('quote.tooMuch');
   }
   return {
     currency: shop.currency,
     lines,
-    ...withTax(sumOf(lines), shop.tax),
+    ...withTax(sumMinor(lines), shop.tax),
     steps: [...(shop.prices.quantitySteps ?? [])].sort((a, b) => a.from - b.from),
     ...(shop.leadTime && { lead: leadOf(shop.leadTime, plates) }),
     ...(shop.offer && { validDays: shop.offer.validDays }),
@@ -134,7 +128,7 @@ function workLines(
   for (const { name, diameterMm, quantity, cuttingMm, openings, rolled, masks } of wanted) {
     if (masks) return refuse('quote.maskUnlisted', { plate: name });
     const add = (code: QuoteCode, count: number, unit: QuoteLine['unit'], each: number): void => {
-      lines.push({ ...lineOf(code, count, unit, each, currency), plate: name });
+      lines.push({ ...priceLine(code, count, unit, each, currency), plate: name });
     };
     const row = ofPlates.upTo.find((r) => diameterMm <= r.diameterMm + GRID_MM);
     if (!row) {
@@ -159,10 +153,9 @@ function orderLines(
   plates: number,
   designs: number,
 ): QuoteLine[] {
-  const off = percentOff(quantitySteps, plates);
-  const line = (code: QuoteCode, count: number, each: number) => lineOf(code, count, 'pieces', each, currency);
+  const line = (code: QuoteCode, count: number, each: number) => priceLine(code, count, 'pieces', each, currency);
   return [
-    ...(off > 0 ? [lineOf('quantity', off, 'per-cent', -major(sumOf(work), currency) / 100, currency)] : []),
+    ...listQuantityOff(work, quantitySteps, plates, currency),
     ...(design ? [line('design', designs, design.each)] : []),
     ...(packing ? [line('packing', 1, packing.perOrder)] : []),
     ...(packing?.perPlate !== undefined ? [line('packing-plates', plates, packing.perPlate)] : []),
@@ -178,12 +171,6 @@ function countsFor(rule: ShopPrices['plates'][number] | NonNullable<ShopPrices['
     stock.thicknessMm >= least - GRID_MM &&
     stock.thicknessMm <= most + GRID_MM
   );
-}
-
-/** The step with the most plates that the order reaches. */
-function percentOff(steps: Quote['steps'], plates: number): number {
-  const reached = steps.filter((step) => step.from <= plates);
-  return reached.reduce((best, step) => (step.from > best.from ? step : best), { from: 0, percentOff: 0 }).percentOff;
 }
 
 function withTax(sum: number, tax: ShopBook['tax']): Pick<Quote, 'netMinor' | 'tax' | 'totalMinor'> {
@@ -202,14 +189,6 @@ function leadOf(
 ): NonNullable<Quote['lead']> {
   const further = platesADay === undefined ? 0 : Math.ceil(plates / platesADay) - 1;
   return { least: least + further, most: most + further };
-}
-
-function lineOf(code: QuoteCode, count: number, unit: QuoteLine['unit'], each: number, currency: string): QuoteLine {
-  return { code, count, unit, each, minor: toMinor(count * each, currency) };
-}
-
-function sumOf(lines: readonly QuoteLine[]): number {
-  return lines.reduce((sum, l) => sum + l.minor, 0);
 }
 
 /** Coins as an amount of the currency. */

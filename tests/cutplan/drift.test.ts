@@ -1,11 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type DriftWishes, judgeDrift } from '../../geometry/cutplan/drift/judge-drift.ts';
-import {
-  offsetNoiseMm,
-  offsetOfPoints,
-  offsetOfWidths,
-  widthsAgree,
-} from '../../geometry/cutplan/drift/read-offset.ts';
+import { offsetNoiseMm, offsetOfWidths, widthsAgree } from '../../geometry/cutplan/drift/read-offset.ts';
 import { moveBy, register } from '../../geometry/cutplan/drift/registration.ts';
 import { gaussian, LARGE, marksOf, type Moved, offsetOf } from './drift-set-up.ts';
 
@@ -118,12 +113,5 @@ describe('a reading', () => {
     const spread = Math.sqrt(off.reduce((sum, x) => sum + x * x, 0) / off.length);
     expect(spread / offsetNoiseMm(0.02)).toBeGreaterThan(0.96);
     expect(spread / offsetNoiseMm(0.02)).toBeLessThan(1.04);
-  });
-  it('is the difference of two circles', () => {
-    const points = (x: number, y: number, r: number) =>
-      [0, 1, 2, 3, 4].map((k) => ({ x: x + r * Math.cos(k), y: y + r * Math.sin(k) }));
-    const offset = offsetOfPoints(points(1000.2, 800.1, 2), points(1000, 800, 5))!;
-    expect(offset.x).toBeCloseTo(0.2, 9);
-    expect(offset.y).toBeCloseTo(0.1, 9);
   });
 });

@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { mmAt, type Motion, roundRun, secondsAt, timeRun } from '../../geometry/cutplan/cost/feed.ts';
+import { mmAt, type Motion, closeRun, secondsAt, timeRun } from '../../geometry/cutplan/cost/feed.ts';
 import { runLengthMm } from '../../geometry/cutplan/contour-walk.ts';
-import { planTime } from '../../geometry/cutplan/cost/plan-time.ts';
+import { timePlan } from '../../geometry/cutplan/cost/time-plan.ts';
 import type { CutPass, CutSettings, Run, SheetPlan } from '../../geometry/cutplan/sheet-plan.ts';
 import { inChords, inParts, straightS } from './run-time.ts';
 
 const LASER: Motion = { feedMmMin: 12_000, accelerationMmS2: 8000, cornerMm: 0.05 };
 const at = (x: number, y: number, bulge = 0) => ({ x, y, bulge });
 const SQUARE: Run = [at(0, 0), at(30, 0), at(30, 30), at(0, 30), at(0, 0)];
-const circle = (r: number) => roundRun([at(r, 0, 1), at(-r, 0, 1)]);
+const circle = (r: number) => closeRun([at(r, 0, 1), at(-r, 0, 1)]);
 /** A stadium with one sharp corner, lines and arcs of several sizes. */
 const MIXED: Run = [
   at(0, 0),
@@ -153,7 +153,7 @@ describe('a sheet', () => {
   });
 
   it('is the sum of its ways, lifts, pierces and cuts', () => {
-    const time = planTime(plan([pass('a'), pass('b')], true), SETTINGS);
+    const time = timePlan(plan([pass('a'), pass('b')], true), SETTINGS);
     const rapid = straightS(60, { ...LASER, feedMmMin: 60_000 });
     // The lead-in runs on into the first side as one: 32 + 30 + 30 + 30 mm with three corners.
     const cut = timeRun([at(-2, 0), ...SQUARE.slice(1)], LASER).seconds;
@@ -162,12 +162,12 @@ describe('a sheet', () => {
     expect(time.cutS).toBeCloseTo(2 * cut, 9);
     expect(time.totalS).toBeCloseTo(2 * (rapid + cut + 0.8), 9);
     expect(time.passes[1]?.fromS).toBeCloseTo(time.totalS / 2, 9);
-    expect(planTime(plan([pass('a')], false), SETTINGS).raiseS).toBe(0);
+    expect(timePlan(plan([pass('a')], false), SETTINGS).raiseS).toBe(0);
   });
 
   it('stops at a tab and pierces again behind it', () => {
-    const tabbed = planTime(plan([pass('a', { tabsMm: [{ fromMm: 10, toMm: 11 }] })], false), SETTINGS);
-    const whole = planTime(plan([pass('a')], false), SETTINGS);
+    const tabbed = timePlan(plan([pass('a', { tabsMm: [{ fromMm: 10, toMm: 11 }] })], false), SETTINGS);
+    const whole = timePlan(plan([pass('a')], false), SETTINGS);
     expect(tabbed.pierceS).toBe(0.6);
     const { moments } = tabbed.passes[0]!.cut;
     expect(moments.filter((m) => m.speed === 0).map((m) => m.mm)).toEqual([0, 12, 13, 122]);

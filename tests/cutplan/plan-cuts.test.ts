@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { orderOpenings } from '../../geometry/cutplan/plate/cut-order.ts';
+import { sequenceOpenings } from '../../geometry/cutplan/plate/cutting-sequence.ts';
 import type { OpeningContour } from '../../geometry/cutplan/cut-plan.ts';
 import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import { circleRing, handPlate } from '../files/hand-plate.ts';
@@ -29,7 +29,7 @@ describe('planCuts', () => {
 
   it('goes to the nearest next word, and within it to the nearest next opening', () => {
     const openings = [at('a1', 'a', 50), at('a2', 'a', 20), at('b1', 'b', 10), at('b2', 'b', 90)].map((c) => [c]);
-    expect(orderOpenings(openings, { x: 0, y: 0 }).map((c) => c.id)).toEqual(['b1', 'b2', 'a1', 'a2']);
+    expect(sequenceOpenings(openings, { x: 0, y: 0 }).map((c) => c.id)).toEqual(['b1', 'b2', 'a1', 'a2']);
   });
 
   it('cuts a hole in an opening before what is around it', () => {

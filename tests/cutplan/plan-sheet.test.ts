@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
-import { heatMap } from '../../geometry/cutplan/cost/heat-map.ts';
+import { mapHeat } from '../../geometry/cutplan/cost/heat-map.ts';
 import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import { planSheet } from '../../geometry/cutplan/sheet/plan-sheet.ts';
 import { planSheets } from '../../geometry/cutplan/sheet/plan-sheets.ts';
 import type { CutPass, SheetPlan } from '../../geometry/cutplan/sheet-plan.ts';
-import { slugMends, waysSaved } from '../../geometry/cutplan/sheet/slug-mends.ts';
+import { suggestRemedies, countMovesSaved } from '../../geometry/cutplan/sheet/slug-remedies.ts';
 import { placeWitness } from '../../geometry/cutplan/drift/witness.ts';
 import { readDesign } from '../../geometry/design/read-design.ts';
 import { makePlate } from '../../geometry/pipeline/make-plate.ts';
@@ -104,7 +104,7 @@ describe('the judge', () => {
   it('finds a path on the wrong side', () => {
     expect(faults(changed(opening().id, (p) => ({ ...p, path: p.net })))).toContain('cuts into what stays');
   });
-  it('finds a way in through metal', () => {
+  it('finds a lead-in through metal', () => {
     const pass = opening();
     const pierce = { x: 150 + small.diameterMm / 2 - 1, y: 150 };
     const leadIn = [
@@ -122,13 +122,13 @@ describe('the judge', () => {
 
 describe('heat and pieces', () => {
   it('is hottest where cuts follow each other closely, and less when everything cools at once', () => {
-    const sum = (coolS: number) => heatMap(plan, { ...LASER, coolS }).passes.reduce((s, p) => s + p.heat, 0);
+    const sum = (coolS: number) => mapHeat(plan, { ...LASER, coolS }).passes.reduce((s, p) => s + p.heat, 0);
     expect(sum(10)).toBeGreaterThan(sum(1));
     expect(sum(1e-6)).toBeCloseTo(0, 9);
   });
 
   it('offers turns that lower the number of pieces that tip, as planned again they do', () => {
-    const mends = slugMends(plan, sheet, plans, LASER);
+    const mends = suggestRemedies(plan, sheet, plans, LASER);
     const turn = mends.find((m) => m.kind === 'turn');
     expect(turn).toBeDefined();
     if (turn?.kind !== 'turn') return;
@@ -142,7 +142,7 @@ describe('heat and pieces', () => {
   it('cuts a spot at the moment that the plan says, corners counted', () => {
     // A lazy head takes longer over the same lines, so each spot has cooled more before its neighbour comes.
     const sum = (accelerationMmS2: number) =>
-      heatMap(plan, { ...LASER, accelerationMmS2 }).passes.reduce((s, p) => s + p.heat, 0);
+      mapHeat(plan, { ...LASER, accelerationMmS2 }).passes.reduce((s, p) => s + p.heat, 0);
     expect(sum(200)).toBeLessThan(0.95 * sum(20_000));
   });
 
@@ -161,13 +161,13 @@ describe('heat and pieces', () => {
     const words = [...new Set(of(plan).map((p) => p.word))].filter((w) =>
       of(plan).some((p) => p.word === w && risky.has(p.id)),
     );
-    const word = words.find((w) => waysSaved(plan, 'half#1', new Set([w]), risky) > 0)!;
+    const word = words.find((w) => countMovesSaved(plan, 'half#1', new Set([w]), risky) > 0)!;
     const last = new Set([word]);
     const again = planSheet(sheet, plans, LASER, { last });
     expect(judgeSheetPlan(again, sheet, LASER)).toEqual([]);
     const after = of(again).map((p) => p.word);
     expect(after.slice(after.indexOf(word)).every((w) => w === word)).toBe(true);
-    expect(waysSaved(again, 'half#1', last, risky)).toBe(0);
+    expect(countMovesSaved(again, 'half#1', last, risky)).toBe(0);
     expect([...of(again)].map((p) => p.id).sort()).toEqual(
       of(plan)
         .map((p) => p.id)

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { guessedShare, priceOf, sheetPrice, sheetShares } from '../../geometry/cutplan/cost/price.ts';
+import { estimateShare, computePrice, findSheetPrice, computeSheetShares } from '../../geometry/cutplan/cost/price.ts';
 import { gapsFor, settingsFor } from '../../geometry/cutplan/cost/settings-for.ts';
 import type { Stock } from '../../geometry/design/schema.ts';
 import type { NestedSheet, PlacedPlate } from '../../geometry/sheet/sheets.ts';
@@ -68,7 +68,7 @@ describe('the price of an order', () => {
     machineS: 600,
     setUps: 1,
   };
-  const price = priceOf(BUILT_IN, STEEL, asked)!;
+  const price = computePrice(BUILT_IN, STEEL, asked)!;
   const minor = Object.fromEntries(price.lines.map((l) => [l.code, l.minor]));
 
   it('is what one works out by hand', () => {
@@ -92,7 +92,7 @@ describe('the price of an order', () => {
       const book: StockBook = { ...BUILT_IN, currency };
       for (let quantity = 1; quantity < 200; quantity += 7) {
         const plates = [{ diameterMm: 300, quantity, cuttingMm: 7777 }];
-        const { lines, totalMinor } = priceOf(book, STEEL, { ...asked, plates, machineS: 61.7 * quantity })!;
+        const { lines, totalMinor } = computePrice(book, STEEL, { ...asked, plates, machineS: 61.7 * quantity })!;
         expect(totalMinor).toBe(lines.reduce((sum, l) => sum + l.minor, 0));
         for (const line of lines) {
           expect(Number.isInteger(line.minor)).toBe(true);
@@ -106,13 +106,15 @@ describe('the price of an order', () => {
     const each = [1, 4, 5, 12, 50].map((quantity) => {
       const plates = [{ diameterMm: 300, quantity, cuttingMm: 7777 }];
       const sheets = [{ kind: 'x', share: 0.03 * quantity, price: 155 }];
-      return priceOf(BUILT_IN, STEEL, { plates, sheets, machineS: 90 * quantity, setUps: 1 })!.totalMinor / quantity;
+      return (
+        computePrice(BUILT_IN, STEEL, { plates, sheets, machineS: 90 * quantity, setUps: 1 })!.totalMinor / quantity
+      );
     });
     expect([...each].sort((a, b) => b - a)).toEqual(each);
   });
 
   it('needs a process that the shop has', () => {
-    expect(priceOf(BUILT_IN, { ...STEEL, process: 'teeth' }, asked)).toBeUndefined();
+    expect(computePrice(BUILT_IN, { ...STEEL, process: 'teeth' }, asked)).toBeUndefined();
   });
 });
 
@@ -141,41 +143,42 @@ describe('the share of a sheet', () => {
   });
 
   it('takes the skeleton too, shared by area, less what goes back on the rack', () => {
-    const share = (nest: Parameters<typeof sheetShares>[2]) => sheetShares(BUILT_IN, STEEL, nest, (w) => w === 'a')!;
+    const share = (nest: Parameters<typeof computeSheetShares>[2]) =>
+      computeSheetShares(BUILT_IN, STEEL, nest, (w) => w === 'a')!;
     expect(share({ sheets: [sheet] })[0]?.share).toBeCloseTo(0.8, 12);
     expect(share(rest(1500))[0]?.share).toBeCloseTo(0.8 * 0.4, 12);
     // Too narrow to keep: 200 of 250 mm.
     expect(share(rest(200))[0]?.share).toBeCloseTo(0.8, 12);
-    expect(sheetShares(BUILT_IN, STEEL, rest(1500), () => false)).toEqual([]);
-    const both = sheetShares(BUILT_IN, STEEL, rest(1500), () => true)!;
+    expect(computeSheetShares(BUILT_IN, STEEL, rest(1500), () => false)).toEqual([]);
+    const both = computeSheetShares(BUILT_IN, STEEL, rest(1500), () => true)!;
     expect(both[0]?.share).toBeCloseTo(0.4, 12);
   });
 
   it('of a kind with a price of its own costs that, else its weight', () => {
     // 2.5 m x 1.25 m x 1.5 mm x 7900 kg/m3 = 37.03 kg at 4.20.
-    expect(sheetPrice(BUILT_IN, STEEL, sheet)).toBeCloseTo(37.03125 * 4.2, 9);
+    expect(findSheetPrice(BUILT_IN, STEEL, sheet)).toBeCloseTo(37.03125 * 4.2, 9);
     const prices = [{ material: 'stainless-304', thicknessMm: 1.5, price: { value: 140, source: 'a merchant' } }];
     const book: StockBook = { ...BUILT_IN, sheets: BUILT_IN.sheets.map((s) => ({ ...s, prices })) };
-    expect(sheetPrice(book, STEEL, sheet)).toBe(140);
-    expect(sheetPrice(book, { ...STEEL, thicknessMm: 2 }, sheet)).toBeCloseTo((37.03125 * 4.2 * 2) / 1.5, 9);
+    expect(findSheetPrice(book, STEEL, sheet)).toBe(140);
+    expect(findSheetPrice(book, { ...STEEL, thicknessMm: 2 }, sheet)).toBeCloseTo((37.03125 * 4.2 * 2) / 1.5, 9);
   });
 
   it('before a sheet is laid out is the square around the plate, and none where no sheet is so large', () => {
-    expect(guessedShare(BUILT_IN, STEEL, 496, 4)?.share).toBeCloseTo((500 * 500) / (2500 * 1250), 12);
-    expect(guessedShare(BUILT_IN, STEEL, 1499, 4)).toBeUndefined();
+    expect(estimateShare(BUILT_IN, STEEL, 496, 4)?.share).toBeCloseTo((500 * 500) / (2500 * 1250), 12);
+    expect(estimateShare(BUILT_IN, STEEL, 1499, 4)).toBeUndefined();
   });
 
   it('is not known, and so no price, where the book does not say what things cost', () => {
     const { work: _, ...others } = BUILT_IN;
     const bare: StockBook = { ...others, materials: others.materials.map(({ pricePerKg: __, ...m }) => m) };
     const one = { diameterMm: 496, quantity: 1, cuttingMm: 1000 };
-    expect(guessedShare(bare, STEEL, 496, 4)).toBeUndefined();
-    expect(sheetShares(bare, STEEL, { sheets: [sheet] }, () => true)).toBeUndefined();
-    expect(priceOf(bare, STEEL, { plates: [one], sheets: [], machineS: 60, setUps: 1 })).toBeUndefined();
+    expect(estimateShare(bare, STEEL, 496, 4)).toBeUndefined();
+    expect(computeSheetShares(bare, STEEL, { sheets: [sheet] }, () => true)).toBeUndefined();
+    expect(computePrice(bare, STEEL, { plates: [one], sheets: [], machineS: 60, setUps: 1 })).toBeUndefined();
     const noRate: StockBook = {
       ...BUILT_IN,
       processes: BUILT_IN.processes.map(({ machine: { ratePerHour: ___, ...machine }, ...p }) => ({ ...p, machine })),
     };
-    expect(priceOf(noRate, STEEL, { plates: [one], sheets: [], machineS: 60, setUps: 1 })).toBeUndefined();
+    expect(computePrice(noRate, STEEL, { plates: [one], sheets: [], machineS: 60, setUps: 1 })).toBeUndefined();
   });
 });

@@ -1,5 +1,5 @@
 import type { Motion } from '../../geometry/cutplan/cost/feed.ts';
-import { runPoints } from '../../geometry/cutplan/contour-walk.ts';
+import { sampleRun } from '../../geometry/cutplan/contour-walk.ts';
 import type { Run } from '../../geometry/cutplan/sheet-plan.ts';
 import { arcOf, pointOnArc } from '../../geometry/measure/arc.ts';
 import type { Vertex } from '../../geometry/shapes.ts';
@@ -30,5 +30,5 @@ export function inParts(run: Run, parts: number): Run {
 
 /** Without arcs: points no farther apart than the step. */
 export function inChords(run: Run, stepMm: number): Run {
-  return runPoints(run, stepMm).map((p) => ({ ...p, bulge: 0 }));
+  return sampleRun(run, stepMm).map((p) => ({ ...p, bulge: 0 }));
 }

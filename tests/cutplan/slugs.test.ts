@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { leaningMm, slugChances } from '../../geometry/cutplan/sheet/slugs.ts';
+import { computeLeaningMm, computeSlugChances } from '../../geometry/cutplan/sheet/slugs.ts';
 import type { Contour, Point } from '../../geometry/shapes.ts';
 import { barContour, discContour, highestBySlopes, symmetricByHand } from './slugs-by-hand.ts';
 
@@ -19,7 +19,7 @@ describe('discs and bars, by hand', () => {
     ['disc', 20, discContour(20)],
     ['disc', 36, discContour(36)],
   ])('%s, %i mm wide, no wider than the gap: it drops unless a slat is under its middle', (_, w, piece) => {
-    const { drops, lies, tips, riseMm } = slugChances(piece, SLATS);
+    const { drops, lies, tips, riseMm } = computeSlugChances(piece, SLATS);
     expect(lies).toBeCloseTo(symmetricByHand(w, SLATS).lies, 2);
     expect(lies).toBeCloseTo(e / p, 2);
     expect(drops).toBeCloseTo(1 - e / p, 2);
@@ -32,7 +32,7 @@ describe('discs and bars, by hand', () => {
     ['disc', 44, discContour(44)],
     ['disc', 66, discContour(66)],
   ])('%s, %i mm wide, wider than the gap: it tips where it reaches one slat only', (_, w, piece) => {
-    const { drops, lies, tips, riseMm } = slugChances(piece, SLATS);
+    const { drops, lies, tips, riseMm } = computeSlugChances(piece, SLATS);
     const want = symmetricByHand(w, SLATS);
     expect(lies).toBeCloseTo(want.lies, 2);
     expect(tips).toBeCloseTo(want.tips, 2);
@@ -42,13 +42,13 @@ describe('discs and bars, by hand', () => {
 
   it.each([['bar', barContour(2 * g + 0.5, 6)] as const, ['disc', discContour(120)] as const])(
     'a %s of two gaps and more always lies',
-    (_, piece) => expect(slugChances(piece, SLATS).lies).toBeCloseTo(1, 2),
+    (_, piece) => expect(computeSlugChances(piece, SLATS).lies).toBeCloseTo(1, 2),
   );
 
   it('is in nobody’s way where the end that comes up stays under the head', () => {
     // 38.5 mm over a gap of 36: (11.40 - 10.90)^1.5 = 0.35 mm.
-    expect(leaningMm(38.5, g)).toBeCloseTo(0.35, 1);
-    expect(slugChances(barContour(38.5, 10), SLATS).tips).toBe(0);
+    expect(computeLeaningMm(38.5, g)).toBeCloseTo(0.35, 1);
+    expect(computeSlugChances(barContour(38.5, 10), SLATS).tips).toBe(0);
   });
 
   it('hangs from a bar that slats carry at both ends when its weight hangs beside it', () => {
@@ -64,14 +64,14 @@ describe('discs and bars, by hand', () => {
       [80, 4],
       [0, 4],
     ]);
-    const { lies, tips, riseMm } = slugChances(piece, SLATS);
+    const { lies, tips, riseMm } = computeSlugChances(piece, SLATS);
     expect(lies).toBeCloseTo((10 + e) / p, 2);
     expect(tips).toBeCloseTo(1 - (10 + e) / p, 2);
     expect(riseMm).toBeCloseTo(4, 6);
   });
 
   it('drops where there are no slats', () => {
-    expect(slugChances(barContour(30, 30), { pitchMm: 0, edgeMm: 0 })).toEqual({
+    expect(computeSlugChances(barContour(30, 30), { pitchMm: 0, edgeMm: 0 })).toEqual({
       drops: 1,
       lies: 0,
       tips: 0,
@@ -100,7 +100,7 @@ describe('odd shapes, as dots', () => {
     ['wedge', wedge],
   ])('%s lies as often', (_, shape) => {
     const contour = shape.map((p) => ({ ...p, bulge: 0 }));
-    expect(Math.abs(slugChances(contour, SLATS).lies - liesByDots(shape))).toBeLessThan(0.03);
+    expect(Math.abs(computeSlugChances(contour, SLATS).lies - liesByDots(shape))).toBeLessThan(0.03);
   });
 });
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { seeded } from '../../geometry/sheet/seeded.ts';
-import { keepsClubs } from '../../geometry/cutplan/tour/clubs.ts';
-import { shortTour, type TourGroup } from '../../geometry/cutplan/tour/tour.ts';
+import { keepsClusters } from '../../geometry/cutplan/tour/clusters.ts';
+import { findTour } from '../../geometry/cutplan/tour/find-tour.ts';
+import type { TourGroup } from '../../geometry/cutplan/tour/tour-group.ts';
 import { OPTIMA, readInstance, roundedDistance, tsplibFolder } from './tsplib.ts';
 
 const folder = tsplibFolder();
@@ -10,11 +11,11 @@ if (!folder) console.warn('TSPLIB checks skipped: no folder beside the project h
 describe.skipIf(!folder)('published instances (TSPLIB)', () => {
   it.each(OPTIMA)('%s no more than a fiftieth over %i, never below it', (name, optimum) => {
     const points = readInstance(folder!, name);
-    const { order, lengthMm } = shortTour(
+    const { sequence, lengthMm } = findTour(
       points.map((p) => ({ points: [p] })),
       { distance: roundedDistance },
     );
-    expect([...order].sort((a, b) => a - b)).toEqual(points.map((_, i) => i));
+    expect([...sequence].sort((a, b) => a - b)).toEqual(points.map((_, i) => i));
     expect(lengthMm).toBeGreaterThanOrEqual(optimum);
     expect(lengthMm).toBeLessThanOrEqual(optimum * 1.02);
   });
@@ -33,7 +34,7 @@ describe.skipIf(!folder)('published instances (TSPLIB)', () => {
 describe('against every order and every choice of points', () => {
   it.each([1, 2, 3, 4, 5, 6])('seed %i', (seed) => {
     const groups = randomGroups(seed, 7, 3);
-    const { lengthMm } = shortTour(groups);
+    const { lengthMm } = findTour(groups);
     expect(lengthMm).toBeCloseTo(leastOfAll(groups), 6);
   });
 });
@@ -41,25 +42,25 @@ describe('against every order and every choice of points', () => {
 describe('clubs', () => {
   it.each([1, 2, 3, 4])('are visited in one go, and what belongs to none may come between: seed %i', (seed) => {
     const loose = randomGroups(seed, 60, 4);
-    const groups = loose.map((g, i): TourGroup => (i % 3 === 0 ? g : { ...g, club: `${i % 5}` }));
-    const tour = shortTour(groups);
-    const clubs = groups.map((g) => g.club);
-    expect(keepsClubs(clubs, tour.order)).toBe(true);
-    expect(new Set(tour.order).size).toBe(60);
-    expect(tour.lengthMm).toBeGreaterThanOrEqual(shortTour(loose).lengthMm * 0.999);
+    const groups = loose.map((g, i): TourGroup => (i % 3 === 0 ? g : { ...g, cluster: `${i % 5}` }));
+    const tour = findTour(groups);
+    const clubs = groups.map((g) => g.cluster);
+    expect(keepsClusters(clubs, tour.sequence)).toBe(true);
+    expect(new Set(tour.sequence).size).toBe(60);
+    expect(tour.lengthMm).toBeGreaterThanOrEqual(findTour(loose).lengthMm * 0.999);
   });
 
   it('are told apart from orders that leave and take them up again', () => {
     const groups = ['a', 'b', 'a', 'b'];
-    expect(keepsClubs(groups, [0, 2, 1, 3])).toBe(true);
-    expect(keepsClubs(groups, [0, 1, 2, 3])).toBe(false);
-    expect(keepsClubs(groups, [2, 1, 3, 0])).toBe(true);
+    expect(keepsClusters(groups, [0, 2, 1, 3])).toBe(true);
+    expect(keepsClusters(groups, [0, 1, 2, 3])).toBe(false);
+    expect(keepsClusters(groups, [2, 1, 3, 0])).toBe(true);
   });
 });
 
 it('is the same tour every time', () => {
   const groups = randomGroups(9, 40, 3);
-  expect(shortTour(groups)).toEqual(shortTour(groups));
+  expect(findTour(groups)).toEqual(findTour(groups));
 });
 
 function randomGroups(seed: number, count: number, most: number): TourGroup[] {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkDimensions, cutsOfPlan } from '../../geometry/cutplan/plate/check-dimensions.ts';
+import { findCheckDimensions, listCuts } from '../../geometry/cutplan/plate/check-dimensions.ts';
 import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import { planSheet } from '../../geometry/cutplan/sheet/plan-sheet.ts';
 import { placeWitness } from '../../geometry/cutplan/drift/witness.ts';
@@ -58,7 +58,7 @@ describe('witness marks', () => {
       if (mark.stage === 2) expect(at.get(`${mark.id}/large`)).toBeGreaterThan(Math.max(...own));
       else expect(at.get(`${mark.id}/large`)).toBeLessThan(Math.max(...own));
     }
-    // A calliper finds the ring whole on its four sides: pierce, way in and tabs lie between them.
+    // A calliper finds the ring whole on its four sides: pierce, lead-in and tabs lie between them.
     for (const pass of passes.filter((p) => p.kind === 'witness')) {
       const mark = marks.find(({ id }) => pass.id.startsWith(`${id}/`))!;
       const tabs = (pass.tabsMm ?? []).flatMap(({ fromMm, toMm }) =>
@@ -76,7 +76,7 @@ describe('witness marks', () => {
 describe('check dimensions', () => {
   it('run from early cuts to late ones, across the plate', () => {
     const plan = planCuts(handPlate(508));
-    const dimensions = checkDimensions(cutsOfPlan(plan));
+    const dimensions = findCheckDimensions(listCuts(plan));
     expect(dimensions.map((d) => d.label)).toEqual(['A', 'B', 'C']);
     const order = plan.contours.map((c) => c.id);
     for (const d of dimensions) {

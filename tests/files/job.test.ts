@@ -6,7 +6,7 @@ import { packageFile } from '../../fonts/node-faces.ts';
 import { cutList, cutListCsv } from '../../geometry/files/job/cut-list.ts';
 import { writeCutList } from '../../geometry/files/job/cut-list-pdf.ts';
 import { writeJobDxf } from '../../geometry/files/job/dxf-job.ts';
-import { planStillFits } from '../../geometry/files/job/job.ts';
+import { findOutdated } from '../../geometry/files/job/job.ts';
 import { jobZip } from '../../geometry/files/job/job-files.ts';
 import { jobLines } from '../../geometry/files/job/job-lines.ts';
 import { writeJobSvg } from '../../geometry/files/job/svg-job.ts';
@@ -62,7 +62,7 @@ describe('a sheet as DXF', () => {
     expect(one).not.toContain('11111111');
   });
   it('says that its plan is outdated, and why, when it was wanted all the same', async () => {
-    const [why] = planStillFits(
+    const [why] = findOutdated(
       job.designs,
       new Map([...job.designs.map((d) => [d.wish, d.fingerprint] as const), ['a#1', 'ffffffff']]),
     );
@@ -172,9 +172,9 @@ describe('the cut list', () => {
 describe('a plan', () => {
   it('no longer fits a design that was changed or is gone', () => {
     const now = new Map(job.designs.map((d) => [d.wish, d.fingerprint]));
-    expect(planStillFits(job.designs, now)).toEqual([]);
+    expect(findOutdated(job.designs, now)).toEqual([]);
     now.set('a#2', '99999999').delete('b#1');
-    const said = planStillFits(job.designs, now).map((r) => r.problem);
+    const said = findOutdated(job.designs, now).map((r) => r.problem);
     expect(said).toHaveLength(2);
     expect(said[0]).toContain('99999999');
     expect(said[1]).toContain('not among the designs');

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { packageFile } from '../../fonts/node-faces.ts';
 import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import type { Design } from '../../geometry/design/schema.ts';
-import { rolledOf } from '../../geometry/files/paper/sheet-rolled.ts';
+import { findRolling } from '../../geometry/files/paper/rolled-plate.ts';
 import { writeSpecSheet } from '../../geometry/files/paper/spec-sheet.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { readPdf } from '../readers/pdf-reader.ts';
@@ -41,15 +41,15 @@ describe('the sheet of a plate for the side of a barrel', () => {
   });
 
   it('marks the axis along the staves, whichever way these lie on the plate', () => {
-    expect(rolledOf(side('along-hoops'), 300)?.axis).toBe('upright');
-    expect(rolledOf(side('up-staves'), 300)?.axis).toBe('level');
+    expect(findRolling(side('along-hoops'), 300)?.axis).toBe('upright');
+    expect(findRolling(side('up-staves'), 300)?.axis).toBe('level');
     // (t / 2) / (r + t / 2), plane sections staying plane: Euler-Bernoulli.
     const { thicknessMm } = handDesign().stock;
-    expect(rolledOf(side('up-staves'), 300)?.strain).toBeCloseTo(thicknessMm / 2 / (330 + thicknessMm / 2), 12);
+    expect(findRolling(side('up-staves'), 300)?.strain).toBeCloseTo(thicknessMm / 2 / (330 + thicknessMm / 2), 12);
   });
 
   it('says nothing of rolling for a plate on the head', async () => {
     expect(await textsOf(handDesign())).not.toContain('radius');
-    expect(rolledOf(handDesign(), 300)).toBeUndefined();
+    expect(findRolling(handDesign(), 300)).toBeUndefined();
   });
 });

@@ -8,7 +8,7 @@ import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { writeSpecSheet } from '../../geometry/files/paper/spec-sheet.ts';
 import type { Finding, Severity } from '../../geometry/findings.ts';
-import { workOf } from '../../geometry/files/paper/sheet-work.ts';
+import { estimatePlate } from '../../geometry/files/paper/estimate-plate.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { paperSpeak } from '../../web/words/paper-books.ts';
 import { readPdf } from '../readers/pdf-reader.ts';
@@ -106,7 +106,7 @@ describe('spec sheet', () => {
       return read.texts.find((t) => t.x > at.x + at.width && Math.abs(t.y - at.y) < 1)!.text;
     };
     const [minutes, seconds] = beside('Time to cut').match(/\d+/g)!.map(Number);
-    const { seconds: guessed } = workOf(plateOf(500, 'Large'), handDesign(), BUILT_IN);
+    const { seconds: guessed } = estimatePlate(plateOf(500, 'Large'), handDesign(), BUILT_IN);
     expect(minutes! * 60 + seconds!).toBe(Math.round(guessed!));
     // The square of 500 mm and what stays beside it, of a sheet of 2500 mm x 1250 mm: 8 % and a little more.
     expect(parseFloat(beside('Of a sheet'))).toBeGreaterThan((100 * 500 * 500) / (2500 * 1250));

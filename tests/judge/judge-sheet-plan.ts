@@ -90,7 +90,7 @@ function judgeWays(plan: SheetPlan): string[] {
     const way = plan.rapids[i]?.way ?? [];
     if (apart(way[0], at) || apart(way.at(-1), pass.pierce)) wrong.push(`the way to ${pass.id} jumps`);
     if (apart(pass.leadIn[0], pass.pierce) || apart(pass.leadIn.at(-1), pass.path[0]))
-      wrong.push(`the way in of ${pass.id} jumps`);
+      wrong.push(`the lead-in of ${pass.id} jumps`);
     at = pass.leadOut?.at(-1) ?? pass.path[0]!;
   });
   if (plan.rapids.length !== plan.passes.length) wrong.push('there are not as many ways as passes');
@@ -135,7 +135,7 @@ function sizeOf(area: Area): number {
   return area.getArea();
 }
 
-/** Ways in stay in waste, half a kerf off all that stays, and cross no cut and no other way in. */
+/** Lead-ins stay in waste, half a kerf off all that stays, and cross no cut and no other lead-in. */
 function judgeLeads(drawn: readonly Drawn[], sheet: NestedSheet, half: number): string[] {
   const wrong: string[] = [];
   drawn.forEach(({ pass, leadIn }, i) => {
@@ -156,7 +156,7 @@ function judgeLeads(drawn: readonly Drawn[], sheet: NestedSheet, half: number): 
       const own = k === i ? leadIn.slice(0, -1) : leadIn;
       if (crossesLoop(own, other.path))
         wrong.push(`${pass.id} is led in across ${k === i ? 'its own cut' : other.pass.id}`);
-      if (k > i && meets(leadIn, other.leadIn)) wrong.push(`the ways in of ${pass.id} and ${other.pass.id} cross`);
+      if (k > i && meets(leadIn, other.leadIn)) wrong.push(`the lead-ins of ${pass.id} and ${other.pass.id} cross`);
     });
   });
   return wrong;

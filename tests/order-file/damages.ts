@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { deflateRawSync, inflateRawSync } from 'node:zlib';
 import { designText } from '../../geometry/design/write-design.ts';
 import { manifestText, readManifest } from '../../geometry/order-file/manifest.ts';
-import type { ListedFile, Manifest } from '../../geometry/order-file/order.ts';
+import type { ListedFile, Manifest } from '../../geometry/order-file/order-file.ts';
 import { type RawFile, rawZip } from './raw-zip.ts';
 import { approved, encode, type MadeOrder } from './sound-order.ts';
 

@@ -1,7 +1,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import type { Design } from '../../geometry/design/schema.ts';
-import { orderText } from '../../geometry/order-file/order-text.ts';
+import { writeOrderText } from '../../geometry/order-file/order-text.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { orderLetter } from '../../web/handover/order/order-letter.ts';
 import { speak, withWords } from '../../web/words/t.ts';
@@ -13,7 +13,7 @@ const plates = [{ plateId: 'p', diameterMm: 300 }];
 
 function textOf(design: Design, price?: string): string {
   const fingerprint = fingerprintOf(design);
-  return orderText({ design, plates, fingerprint, book: BUILT_IN, price }, (words) => words.english);
+  return writeOrderText({ design, plates, fingerprint, book: BUILT_IN, price }, (words) => words.english);
 }
 
 describe('an order as plain text', () => {

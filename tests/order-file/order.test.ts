@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { once } from '../figures/claim.ts';
 import { checkMadeAgain } from '../../geometry/order-file/check-made-again.ts';
-import { readOrder } from '../../geometry/order-file/read-order.ts';
-import { orderName, writeOrder } from '../../geometry/order-file/write-order.ts';
+import { readOrderFile } from '../../geometry/order-file/read-order-file.ts';
+import { nameOrderFile, writeOrderFile } from '../../geometry/order-file/write-order-file.ts';
 import { damagesOf, flippedAt, resealed } from './damages.ts';
 import { rawZip } from './raw-zip.ts';
 import { encode, madeOrder, smallDesign } from './sound-order.ts';
@@ -15,15 +15,15 @@ const orders = once(async () => ({
 describe('an order', () => {
   it('comes back as it was written, file by file, and has the same bytes each time', async () => {
     const { order } = await orders();
-    const read = readOrder(order.bytes);
+    const read = readOrderFile(order.bytes);
     if (read.kind !== 'sound') throw new Error(read.faults.map((f) => f.problem).join(' '));
     expect(read.design).toEqual(order.design);
     expect(read.files).toEqual([...order.cut, ...order.papers]);
     expect(read.manifest.approval).toEqual(order.design.approval);
-    const again = writeOrder(order);
+    const again = writeOrderFile(order);
     expect(Buffer.compare(again.bytes, order.bytes)).toBe(0);
     expect(again.name).toBe(`Ottilie-Bastian-${order.fingerprint.slice(0, 8)}-order.zip`);
-    expect(orderName('★', order.fingerprint)).toMatch(/^stencil-/);
+    expect(nameOrderFile('★', order.fingerprint)).toMatch(/^stencil-/);
   });
 
   it('is not written by another fingerprint, under names that are not plain, or with files that hide', async () => {
@@ -36,7 +36,7 @@ describe('an order', () => {
       })),
       { ...order, papers: [{ name: 'a.txt', bytes: rawZip([]), role: 'other' as const }] },
     ];
-    for (const asked of wrong) expect(() => writeOrder(asked)).toThrow(RangeError);
+    for (const asked of wrong) expect(() => writeOrderFile(asked)).toThrow(RangeError);
   });
 
   it('carries the rules of a shop’s own that its fingerprint counts', async () => {
@@ -45,8 +45,8 @@ describe('an order', () => {
     const ownRules = { leastBridgeMm: 4 };
     const fingerprint = fingerprintOf(order.design, ownRules);
     const { approval: _, ...design } = order.design;
-    const { bytes } = writeOrder({ design, cut: [], papers: [], fingerprint, ownRules });
-    const read = readOrder(bytes);
+    const { bytes } = writeOrderFile({ design, cut: [], papers: [], fingerprint, ownRules });
+    const read = readOrderFile(bytes);
     if (read.kind !== 'sound') throw new Error(read.faults.map((f) => f.problem).join(' '));
     expect(read.manifest.shopRules).toEqual(ownRules);
     expect(checkMadeAgain(read, [], ownRules)).toEqual([]);
@@ -59,12 +59,12 @@ describe('an order', () => {
 describe('damage', () => {
   it('is told of the file that has it, whatever its kind; none opens as sound', async () => {
     const { order, other } = await orders();
-    expect(readOrder(other.bytes).kind).toBe('sound');
+    expect(readOrderFile(other.bytes).kind).toBe('sound');
     const damages = damagesOf(order, other);
     expect(new Set(damages.map(({ name }) => name)).size).toBe(damages.length);
     expect(damages.length).toBeGreaterThan(60);
     const untold = damages.flatMap(({ name, bytes, file, says }) => {
-      const read = readOrder(bytes);
+      const read = readOrderFile(bytes);
       const faults = read.kind === 'unsound' ? read.faults : [];
       if (faults.some((fault) => fault.file === file && says.test(fault.problem))) return [];
       return [{ name, kind: read.kind, told: faults.map((fault) => `${fault.file}: ${fault.problem}`) }];
@@ -74,7 +74,7 @@ describe('damage', () => {
 
   it('is looked for with archives that are sound but for it', async () => {
     const { order } = await orders();
-    const read = readOrder(order.bytes);
+    const read = readOrderFile(order.bytes);
     if (read.kind !== 'sound') throw new Error('unsound');
     const { manifestText } = await import('../../geometry/order-file/manifest.ts');
     const { designText } = await import('../../geometry/design/write-design.ts');
@@ -83,20 +83,36 @@ describe('damage', () => {
       { name: 'design.json', bytes: encode(designText(read.design)) },
       ...read.files,
     ]);
-    expect(readOrder(new Uint8Array(byHand))).toEqual(read);
+    expect(readOrderFile(new Uint8Array(byHand))).toEqual(read);
+  });
+
+  it('is told as a missing design where nothing else is wrong, else as what is wrong', async () => {
+    const { order } = await orders();
+    const read = readOrderFile(order.bytes);
+    if (read.kind !== 'sound') throw new Error('unsound');
+    const { manifestText } = await import('../../geometry/order-file/manifest.ts');
+    const manifest = { name: 'manifest.json', bytes: encode(manifestText(read.manifest)) };
+    const told = (files: Parameters<typeof rawZip>[0]) => {
+      const found = readOrderFile(new Uint8Array(rawZip(files)));
+      return found.kind === 'unsound' ? found.faults.map((f) => [f.file, f.words.key]) : [];
+    };
+    expect(told([manifest, ...read.files])).toEqual([['design.json', 'orderFault.noDesign']]);
+    expect(told(read.files)).toEqual([[undefined, 'orderFault.notOrder']]);
+    const locked = read.files.map((f, i) => (i === 0 ? { ...f, flags: 1 } : f));
+    expect(told([manifest, ...locked])).toContainEqual(['design.json', 'orderFault.missing']);
   });
 
   it('to a cut file that was listed anew shows when it is made again', async () => {
     const { order } = await orders();
     const { bytes, file } = resealed(order);
-    const read = readOrder(bytes);
+    const read = readOrderFile(bytes);
     if (read.kind !== 'sound') throw new Error(read.faults.map((f) => f.problem).join(' '));
     const faults = checkMadeAgain(read, order.cut, undefined);
     expect(faults.map((f) => [f.file, f.words.key])).toEqual([[file, 'orderFault.madeOther']]);
     const [first, second] = order.cut;
     const less = { ...read, files: read.files.filter(({ name }) => name !== first!.name) };
     expect(checkMadeAgain(less, order.cut, undefined).map((f) => f.words.key)).toEqual(['orderFault.madeAbsent']);
-    const sound = readOrder(order.bytes);
+    const sound = readOrderFile(order.bytes);
     if (sound.kind !== 'sound') throw new Error('unsound');
     expect(checkMadeAgain(sound, order.cut, undefined)).toEqual([]);
     expect(checkMadeAgain(sound, [first!], undefined).map((f) => [f.file, f.words.key])).toEqual([
@@ -109,12 +125,12 @@ describe('damage', () => {
     const { approval: _, ...design } = order.design;
     const { fingerprint } = order;
     const papers = [{ name: 'order.txt', bytes: encode('Wrapped in paper, please.\n'), role: 'other' as const }];
-    const { bytes } = writeOrder({ design, cut: [], papers, fingerprint });
-    const whole = readOrder(bytes);
+    const { bytes } = writeOrderFile({ design, cut: [], papers, fingerprint });
+    const whole = readOrderFile(bytes);
     if (whole.kind !== 'sound') throw new Error('unsound');
     const opened: number[] = [];
     for (let at = 0; at < bytes.length; at++) {
-      const read = readOrder(flippedAt(bytes, at, at % 8));
+      const read = readOrderFile(flippedAt(bytes, at, at % 8));
       if (read.kind === 'sound') {
         expect(read).toEqual(whole);
         opened.push(at);
@@ -126,7 +142,7 @@ describe('damage', () => {
 
   it('of other kinds of file is told in a sentence', () => {
     const told = (bytes: Uint8Array) => {
-      const read = readOrder(bytes);
+      const read = readOrderFile(bytes);
       return read.kind === 'unsound' ? [read.isOrder, read.faults.map((f) => f.words.key)] : 'sound';
     };
     expect(told(new Uint8Array())).toEqual([false, ['orderFault.notZip']]);

@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { readOrder } from '../../geometry/order-file/read-order.ts';
+import { readOrderFile } from '../../geometry/order-file/read-order-file.ts';
 import { readElsewhere } from './read-elsewhere.ts';
 import { madeOrder, type MadeOrder, smallDesign } from './sound-order.ts';
 
@@ -26,7 +26,7 @@ const canRun = (program: string, ...args: string[]) => {
 
 describe('other readers', () => {
   it.runIf(canRun('python3', '--version'))('Python’s zipfile and hashlib find the files of the manifest', () => {
-    const read = readOrder(order.bytes);
+    const read = readOrderFile(order.bytes);
     if (read.kind !== 'sound') throw new Error('unsound');
     const elsewhere = readElsewhere(path);
     expect(elsewhere.firstBad).toBeNull();
@@ -64,7 +64,7 @@ describe('other readers', () => {
       'new.close()',
     ].join('\n');
     execFileSync('python3', ['-c', script, path, again]);
-    const read = readOrder(new Uint8Array(readFileSync(again)));
+    const read = readOrderFile(new Uint8Array(readFileSync(again)));
     expect(read.kind === 'unsound' && read.faults.map((f) => f.words.key)).toEqual(['orderFault.repacked']);
   });
 });

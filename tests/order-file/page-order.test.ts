@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { makePlate } from '../../geometry/pipeline/make-plate.ts';
-import { readOrder } from '../../geometry/order-file/read-order.ts';
+import { readOrderFile } from '../../geometry/order-file/read-order-file.ts';
 import { planPlates } from '../../geometry/pipeline/plan-plates.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
@@ -54,7 +54,7 @@ describe('the page', () => {
     });
     const sheet = { role: 'spec-sheet' as const, file: asMade(order.papers[0]!) };
     const sealed = sealOrder(design, planned, order.cut.map(asMade), [sheet], BUILT_IN);
-    const read = readOrder(sealed.bytes);
+    const read = readOrderFile(sealed.bytes);
     if (read.kind !== 'sound') throw new Error(read.faults.map((f) => f.problem).join(' '));
     // The findings too are the command's.
     expect(read.files).toEqual([...order.cut, order.papers[0], order.papers[1]]);

@@ -4,8 +4,8 @@ import { findingsText } from '../../geometry/command/say-findings.ts';
 import { newLineText } from '../../geometry/design/defaults.ts';
 import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import type { Design } from '../../geometry/design/schema.ts';
-import type { OrderFile } from '../../geometry/order-file/order.ts';
-import { writeOrder } from '../../geometry/order-file/write-order.ts';
+import type { OrderFile } from '../../geometry/order-file/order-file.ts';
+import { writeOrderFile } from '../../geometry/order-file/write-order-file.ts';
 import { planPlates } from '../../geometry/pipeline/plan-plates.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
@@ -48,7 +48,7 @@ export async function madeOrder(design: Design): Promise<MadeOrder> {
     { name: 'order.txt', bytes: encode('Wrapped in paper, please.\n'), role: 'other' },
   ];
   const fingerprint = fingerprintOf(design);
-  return { design, fingerprint, cut, papers, bytes: writeOrder({ design, cut, papers, fingerprint }).bytes };
+  return { design, fingerprint, cut, papers, bytes: writeOrderFile({ design, cut, papers, fingerprint }).bytes };
 }
 
 export function encode(text: string): Uint8Array {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { countBound } from '../../geometry/sheet/count-bound.ts';
 import { nest } from '../../geometry/sheet/nest.ts';
 import { packEqual } from '../../geometry/sheet/pack-equal.ts';
-import { rowsIn } from '../../geometry/sheet/rows.ts';
+import { layRows } from '../../geometry/sheet/rows.ts';
 import { SQUARE_RADII } from '../sheet/published-circles.ts';
 
 describe('equal circles in a square against the published table (see published-circles.ts)', () => {
@@ -58,7 +58,7 @@ describe('upper bound of Groemer (Math. Zeitschrift 73, 1960) and Oler (Acta Mat
       const [w, h, r] = [300 + ((i * 137) % 1900), 300 + ((i * 211) % 2700), 20 + ((i * 17) % 130)];
       const room = { minX: 0, minY: 0, maxX: w, maxY: h };
       const bound = countBound(room, r);
-      expect(rowsIn(room, r)[0]?.length ?? 0).toBeLessThanOrEqual(bound);
+      expect(layRows(room, r)[0]?.length ?? 0).toBeLessThanOrEqual(bound);
     }
   });
   it('is not beaten by the published packings, which lie under it', () => {

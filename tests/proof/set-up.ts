@@ -4,7 +4,7 @@ import { sheetFonts } from '../../geometry/command/read-files.ts';
 import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import { readDesign } from '../../geometry/design/read-design.ts';
 import type { Design, DesignElement } from '../../geometry/design/schema.ts';
-import type { PlannedPlate } from '../../geometry/files/paper/sheet-drawing.ts';
+import type { PlannedPlate } from '../../geometry/files/paper/plate-drawing.ts';
 import type { Finding } from '../../geometry/findings.ts';
 import { planPlates } from '../../geometry/pipeline/plan-plates.ts';
 import type { ProofAsked } from '../../geometry/proof/proof-asked.ts';

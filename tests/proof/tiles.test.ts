@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { PAPERS } from '../../geometry/files/paper/page-size.ts';
-import { OVERLAP_MM, TILE_FRAME, tilesOf } from '../../geometry/proof/tiles.ts';
+import { OVERLAP_MM, TILE_FRAME, layTiles } from '../../geometry/proof/tiles.ts';
 import { writeProof } from '../../geometry/proof/write-proof.ts';
 import { readAllPages } from '../readers/pdf-reader.ts';
 import { asked, fonts, MM, plannedPlate } from './set-up.ts';
@@ -13,7 +13,7 @@ describe('pages at true size', () => {
     [533.4, 'letter'],
     [1200, 'a4'],
   ] as const)('cover a plate of %d mm on %s, neighbours overlapping', (diameter, paper) => {
-    const tiles = tilesOf(diameter, PAPERS[paper]);
+    const tiles = layTiles(diameter, PAPERS[paper]);
     const r = diameter / 2;
     for (let deg = 0; deg < 360; deg++) {
       for (const share of [0, 0.3, 0.7, 1]) {
@@ -40,7 +40,7 @@ describe('pages at true size', () => {
   ] as const)('put together give the true rim of %d mm on %s', async (diameter, paper) => {
     const bytes = await writeProof(asked({ plates: [plannedPlate(diameter)], page: paper, tiles: true }), fonts);
     const { pages } = await readAllPages(bytes);
-    const tiles = tilesOf(diameter, PAPERS[paper]);
+    const tiles = layTiles(diameter, PAPERS[paper]);
     const numbered = pages.slice(-tiles.length);
     tiles.forEach((tile, i) => {
       const { boxes, texts, size } = numbered[i]!;
@@ -58,7 +58,7 @@ describe('pages at true size', () => {
   it('carry lines of 100 mm and 4 in, and a plan before them', async () => {
     const bytes = await writeProof(asked({ plates: [plannedPlate(400)], tiles: true }), fonts);
     const { pages } = await readAllPages(bytes);
-    const tiles = tilesOf(400, PAPERS.a4);
+    const tiles = layTiles(400, PAPERS.a4);
     expect(pages.at(-tiles.length - 1)!.texts.map((t) => t.text)).toContain('At true size: Large');
     for (const { boxes, texts } of pages.slice(-tiles.length)) {
       const lengths = boxes.filter((b) => b.maxY - b.minY < 0.01).map((b) => (b.maxX - b.minX) / MM);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import { publicShop } from '../../geometry/shop/public-shop.ts';
-import { quoteOf } from '../../geometry/shop/quote.ts';
+import { computeQuote } from '../../geometry/shop/quote.ts';
 import { readShop } from '../../geometry/shop/read-shop.ts';
 import { bookOfShop } from '../../geometry/shop/shop-book.ts';
 import { STARTING_SHOP, STARTING_SHOP_FILE } from '../../geometry/shop/built-in-shop.ts';
@@ -48,7 +48,7 @@ describe('what a shop publishes', () => {
       stock: { material: 'mild-steel', process: 'plasma', thicknessMm: 2, use: 'paint' },
       plates: [{ name: 'a', diameterMm: 333, quantity: 14, cuttingMm: 9876, openings: 31 }],
     } as const;
-    expect(quoteOf(bookOfShop(shop), asked, BUILT_IN)).toEqual(quoteOf(STARTING_SHOP, asked, BUILT_IN));
+    expect(computeQuote(bookOfShop(shop), asked, BUILT_IN)).toEqual(computeQuote(STARTING_SHOP, asked, BUILT_IN));
   });
 
   it('changes no rule and no fingerprint', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { STARTING_SHOP } from '../../geometry/shop/built-in-shop.ts';
-import { type Quote, quoteOf, type QuoteAsked, type QuotePlates } from '../../geometry/shop/quote.ts';
+import { type Quote, computeQuote, type QuoteAsked, type QuotePlates } from '../../geometry/shop/quote.ts';
 import type { ShopBook } from '../../geometry/shop/shop-book.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { anyOrder, anyShop, cameOutAs, linesAddUp, WORKED } from './worked-quotes.ts';
@@ -9,7 +9,7 @@ import { anyOrder, anyShop, cameOutAs, linesAddUp, WORKED } from './worked-quote
 const STOCK = { material: 'stainless-304', process: 'fibre-laser', thicknessMm: 1.5, use: 'paint' } as const;
 
 function priced(shop: ShopBook, asked: QuoteAsked): Quote {
-  const quote = quoteOf(shop, asked, BUILT_IN);
+  const quote = computeQuote(shop, asked, BUILT_IN);
   if ('problem' in quote) throw new Error(quote.problem);
   return quote;
 }
@@ -19,19 +19,19 @@ function plates(quantity: number, parts: Partial<QuotePlates> = {}): QuotePlates
 }
 
 function problemOf(shop: ShopBook, asked: Partial<QuoteAsked>): string {
-  const quote = quoteOf(shop, { stock: STOCK, plates: [plates(1)], ...asked }, BUILT_IN);
+  const quote = computeQuote(shop, { stock: STOCK, plates: [plates(1)], ...asked }, BUILT_IN);
   return 'problem' in quote ? quote.problem : '';
 }
 
 describe('the price of an order', () => {
   it.each(WORKED.map((example) => [example.what, example] as const))('%s', (_, example) => {
-    expect(cameOutAs(quoteOf(example.shop, example.asked, BUILT_IN))).toEqual(cameOutAs(example));
+    expect(cameOutAs(computeQuote(example.shop, example.asked, BUILT_IN))).toEqual(cameOutAs(example));
   });
 
   it('is made of lines that add up, whatever the shop and the order', () => {
     fc.assert(
       fc.property(anyShop(), anyOrder(), (shop, plates) => {
-        const quote = quoteOf(shop, { stock: STOCK, plates }, BUILT_IN);
+        const quote = computeQuote(shop, { stock: STOCK, plates }, BUILT_IN);
         if (!('problem' in quote)) expect(linesAddUp(quote)).toBe(true);
       }),
       { numRuns: 2000, seed: 11 },
@@ -138,7 +138,9 @@ describe('where no list price fits there is a sentence and no number', () => {
       { cuttingMm: Infinity },
       { openings: 0.5 },
     ]) {
-      expect(() => quoteOf(STARTING_SHOP, { stock: STOCK, plates: [plates(1, wrong)] }, BUILT_IN)).toThrow(RangeError);
+      expect(() => computeQuote(STARTING_SHOP, { stock: STOCK, plates: [plates(1, wrong)] }, BUILT_IN)).toThrow(
+        RangeError,
+      );
     }
   });
 });

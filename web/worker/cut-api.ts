@@ -2,7 +2,7 @@ import type { Comparison } from '../../geometry/cutplan/cost/compare.ts';
 import type { HeatMap } from '../../geometry/cutplan/cost/heat-map.ts';
 import type { Price } from '../../geometry/cutplan/cost/price.ts';
 import type { CutSettings, SheetPlan } from '../../geometry/cutplan/sheet-plan.ts';
-import type { SlugMend } from '../../geometry/cutplan/sheet/slug-mends.ts';
+import type { SlugRemedy } from '../../geometry/cutplan/sheet/slug-remedies.ts';
 import type { WitnessMark } from '../../geometry/cutplan/drift/witness.ts';
 import type { Design, Stock } from '../../geometry/design/schema.ts';
 import type { Finding, Verdict } from '../../geometry/findings.ts';
@@ -71,7 +71,7 @@ export interface PlannedSheet {
   readonly settings: CutSettings;
   readonly marks: readonly WitnessMark[];
   readonly findings: readonly Pick<Finding, 'sentence' | 'words'>[];
-  readonly mends: readonly SlugMend[];
+  readonly mends: readonly SlugRemedy[];
   readonly heat: HeatMap;
 }
 

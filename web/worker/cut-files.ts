@@ -3,7 +3,7 @@ import { writeJobDxf } from '../../geometry/files/job/dxf-job.ts';
 import type { Job } from '../../geometry/files/job/job.ts';
 import type { LineWishes } from '../../geometry/files/job/job-lines.ts';
 import type { JobFile } from '../../geometry/files/job/job-files.ts';
-import { sheetStem } from '../../geometry/files/job/job-stem.ts';
+import { stemOfSheet } from '../../geometry/files/job/job-stem.ts';
 import { safePart } from '../../geometry/files/names.ts';
 import { writeJobSvg } from '../../geometry/files/job/svg-job.ts';
 import type { FileWishes, SizeWish, WantedJobFile } from './cut-api.ts';
@@ -28,7 +28,7 @@ export async function jobFile(
   }
   const sheet = job.sheets[wanted.sheet];
   if (!sheet) throw new RangeError(`there is no sheet ${wanted.sheet + 1}`);
-  const stem = sheetStem(job.title, wanted.sheet, wishes);
+  const stem = stemOfSheet(job.title, wanted.sheet, wishes);
   const text = (name: string, type: string, content: string): MadeFile =>
     fileOf({ name, bytes: new TextEncoder().encode(content) }, type);
   if (wanted.kind === 'list-csv') return text(`${stem}-cut-list.csv`, 'text/csv', cutListCsv(sheet, job.designs));

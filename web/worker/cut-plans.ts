@@ -1,9 +1,9 @@
 import type { CutPlan } from '../../geometry/cutplan/cut-plan.ts';
-import { heatMap } from '../../geometry/cutplan/cost/heat-map.ts';
+import { mapHeat } from '../../geometry/cutplan/cost/heat-map.ts';
 import { planSheets } from '../../geometry/cutplan/sheet/plan-sheets.ts';
 import { settingsFor } from '../../geometry/cutplan/cost/settings-for.ts';
 import type { CutSettings, SheetPlan } from '../../geometry/cutplan/sheet-plan.ts';
-import { slugMends } from '../../geometry/cutplan/sheet/slug-mends.ts';
+import { suggestRemedies } from '../../geometry/cutplan/sheet/slug-remedies.ts';
 import { placeWitness } from '../../geometry/cutplan/drift/witness.ts';
 import type { NestedSheet, PlateWish } from '../../geometry/sheet/sheets.ts';
 import { wasteInPlace } from '../../geometry/sheet/place-waste.ts';
@@ -71,8 +71,8 @@ export function createSheetPlans(job: PlanJob, drawn: Drawn): SheetPlans {
         settings,
         marks: placed[at]?.marks ?? [],
         findings: (placed[at]?.findings ?? []).map(({ sentence, words }) => ({ sentence, ...(words && { words }) })),
-        mends: slugMends(made, sheet, drawn.plans, settings),
-        heat: heatMap(made, settings),
+        mends: suggestRemedies(made, sheet, drawn.plans, settings),
+        heat: mapHeat(made, settings),
       };
     },
   };

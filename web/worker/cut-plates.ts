@@ -1,6 +1,6 @@
 import { loadFaces } from '../../fonts/browser-faces.ts';
 import type { CutPlan } from '../../geometry/cutplan/cut-plan.ts';
-import { maskWaste } from '../../geometry/cutplan/plate/mask-waste.ts';
+import { findMaskWaste } from '../../geometry/cutplan/plate/mask-waste.ts';
 import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import { isText } from '../../geometry/design/kinds.ts';
 import type { Design } from '../../geometry/design/schema.ts';
@@ -49,7 +49,7 @@ function shownOf(wish: string, key: string, design: Design, plate: PlateResult, 
     diameterMm: plate.diameterMm,
     path: openings.map(contourPath).join(''),
     openings: openings.length,
-    waste: maskWaste(design, plate),
+    waste: findMaskWaste(design, plate),
     verdict: plate.verdict,
     stops: plate.findings
       .filter((f) => f.severity === 'stop')

@@ -3,9 +3,9 @@ import { standingOf } from '../../geometry/approval/standing.ts';
 import { findingsText } from '../../geometry/command/say-findings.ts';
 import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import type { Design } from '../../geometry/design/schema.ts';
-import type { PlannedPlate } from '../../geometry/files/paper/sheet-drawing.ts';
-import type { OrderFile, OrderRole } from '../../geometry/order-file/order.ts';
-import { writeOrder } from '../../geometry/order-file/write-order.ts';
+import type { PlannedPlate } from '../../geometry/files/paper/plate-drawing.ts';
+import type { OrderFile, OrderRole } from '../../geometry/order-file/order-file.ts';
+import { writeOrderFile } from '../../geometry/order-file/write-order-file.ts';
 import { ownRules } from '../../geometry/stock/own-rules.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import type { MadeFile, Paper } from './plate-api.ts';
@@ -25,7 +25,7 @@ export function sealOrder(
 ): MadeFile {
   const rules = ownRules(design, book);
   const asOrderFile = (role: OrderRole, { name, bytes }: MadeFile): OrderFile => ({ name, bytes, role });
-  const { name, bytes } = writeOrder({
+  const { name, bytes } = writeOrderFile({
     design,
     cut: cut.map((file) => asOrderFile('cut', file)),
     papers: [

@@ -1,7 +1,7 @@
-import type { PlannedPlate } from '../../geometry/files/paper/sheet-drawing.ts';
+import type { PlannedPlate } from '../../geometry/files/paper/plate-drawing.ts';
 import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import type { Design } from '../../geometry/design/schema.ts';
-import type { SheetFonts } from '../../geometry/files/paper/sheet-page.ts';
+import type { PageFonts } from '../../geometry/files/paper/pdf-page.ts';
 import type { ProofOption } from '../../geometry/proof/proof-asked.ts';
 import { writeProof } from '../../geometry/proof/write-proof.ts';
 import { provePlan } from '../../geometry/pipeline/prove-plan.ts';
@@ -19,7 +19,7 @@ export async function proofBytes(
   { options = [], quote, shop, tiles, page, language }: ProofWish,
   make: Make,
   book: StockBook,
-  fonts: SheetFonts,
+  fonts: PageFonts,
 ): Promise<{ readonly bytes: Uint8Array } | { readonly problem: Key }> {
   const forms: ProofOption[] = [];
   for (const option of options) {

@@ -2,10 +2,10 @@ import { strToU8 } from 'fflate';
 import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import { writeDxf } from '../../geometry/files/dxf/dxf.ts';
 import { plateFileNames } from '../../geometry/files/names.ts';
-import type { PlannedPlate } from '../../geometry/files/paper/sheet-drawing.ts';
+import type { PlannedPlate } from '../../geometry/files/paper/plate-drawing.ts';
 import { writeSvg } from '../../geometry/files/svg/svg.ts';
 import { checkMadeAgain, type MadeAgain } from '../../geometry/order-file/check-made-again.ts';
-import { readOrder } from '../../geometry/order-file/read-order.ts';
+import { readOrderFile } from '../../geometry/order-file/read-order-file.ts';
 import { provePlan } from '../../geometry/pipeline/prove-plan.ts';
 import { ownRules } from '../../geometry/stock/own-rules.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
@@ -24,7 +24,7 @@ export async function openOrder(
   book: StockBook,
   told: (progress: Progress) => void,
 ): Promise<OpenedOrder> {
-  const read = readOrder(bytes);
+  const read = readOrderFile(bytes);
   if (read.kind === 'unsound') return read;
   const { design, manifest, files } = read;
   const planned: PlannedPlate[] = [];

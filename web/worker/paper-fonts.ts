@@ -2,10 +2,10 @@ import boldUrl from '@fontsource/source-sans-3/files/source-sans-3-latin-600-nor
 import regularUrl from '@fontsource/source-sans-3/files/source-sans-3-latin-400-normal.woff?url';
 import moreBoldUrl from '@fontsource/source-sans-3/files/source-sans-3-latin-ext-600-normal.woff?url';
 import moreRegularUrl from '@fontsource/source-sans-3/files/source-sans-3-latin-ext-400-normal.woff?url';
-import type { SheetFonts } from '../../geometry/files/paper/sheet-page.ts';
+import type { PageFonts } from '../../geometry/files/paper/pdf-page.ts';
 
 /** The faces that paper is set in, the same as the command's: one design, the same bytes. */
-export async function fetchPaperFonts(): Promise<SheetFonts> {
+export async function fetchPaperFonts(): Promise<PageFonts> {
   const urls = [regularUrl, boldUrl, moreRegularUrl, moreBoldUrl] as const;
   const [regular, bold, moreRegular, moreBold] = await Promise.all(urls.map(fetchBytes));
   return { regular: regular!, bold: bold!, more: { regular: moreRegular!, bold: moreBold! } };

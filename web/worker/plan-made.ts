@@ -2,7 +2,7 @@ import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { contourPath } from '../../geometry/files/svg/svg-path.ts';
 import type { PlateResult } from '../../geometry/plate/plate.ts';
-import { barrelPicture } from '../../geometry/proof/barrel-picture.ts';
+import { composeBarrelPicture } from '../../geometry/proof/barrel-picture.ts';
 import { provePlan } from '../../geometry/pipeline/prove-plan.ts';
 import type { PlannedPlate } from './plate-api.ts';
 
@@ -16,6 +16,6 @@ export function planMade(design: Design, made: PlateResult): PlannedPlate {
     cuttingMm: plan.cuttingLengthMm,
     openings: openings.length,
     path: openings.map(contourPath).join(''),
-    barrel: barrelPicture(design, { plate, plan }),
+    barrel: composeBarrelPicture(design, { plate, plan }),
   };
 }

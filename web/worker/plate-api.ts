@@ -1,6 +1,6 @@
 import type { Design } from '../../geometry/design/schema.ts';
 import type { Finding } from '../../geometry/findings.ts';
-import type { OrderRole, SoundOrder, UnsoundOrder } from '../../geometry/order-file/order.ts';
+import type { OrderRole, SoundOrder, UnsoundOrder } from '../../geometry/order-file/order-file.ts';
 import type { PlateResult } from '../../geometry/plate/plate.ts';
 import type { PaperName } from '../../geometry/files/paper/page-size.ts';
 import type { Quote } from '../../geometry/shop/quote.ts';

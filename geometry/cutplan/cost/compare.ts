@@ -10,8 +10,8 @@ import { stockRules } from '../../stock/stock-rules.ts';
 import { FLATTEN_ERROR_MM } from '../../units.ts';
 import type { Refused } from '../../sentences/wording.ts';
 import type { CutPlan } from '../cut-plan.ts';
-import { guessedS } from './guess-time.ts';
-import { guessedShare, type Price, priceOf } from './price.ts';
+import { estimateSeconds } from './estimate-time.ts';
+import { estimateShare, type Price, computePrice } from './price.ts';
 import { gapsFor, settingsFor } from './settings-for.ts';
 
 export interface ProcessRow {
@@ -59,13 +59,13 @@ function rowOf(process: Process, plate: PlateResult, plan: CutPlan, stock: Stock
   const material = materialIn(book, stock.material);
   const { rules } = stockRules(stock, 'auto', book);
   const settings = settingsFor(book, stock);
-  const seconds = 'problem' in settings ? undefined : guessedS(plan, settings);
-  const share = guessedShare(book, stock, plate.diameterMm, gapsFor(process).betweenMm);
+  const seconds = 'problem' in settings ? undefined : estimateSeconds(plan, settings);
+  const share = estimateShare(book, stock, plate.diameterMm, gapsFor(process).betweenMm);
   const { diameterMm, quantity } = plate;
   const price =
     seconds === undefined || !share
       ? undefined
-      : priceOf(book, stock, {
+      : computePrice(book, stock, {
           plates: [{ diameterMm, quantity, cuttingMm: plan.cuttingLengthMm }],
           sheets: [{ ...share, share: share.share * quantity }],
           machineS: seconds * quantity,

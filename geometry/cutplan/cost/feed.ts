@@ -42,7 +42,7 @@ export interface TimedRun {
 
 /** Times a run; at each of stopsMm (ascending, along the run) it comes to rest as well. */
 export function timeRun(run: Run, motion: Motion, stopsMm: readonly number[] = []): TimedRun {
-  const { pieces, speeds } = limited(splitAt(piecesOf(run, motion), stopsMm), motion);
+  const { pieces, speeds } = limitSpeeds(splitAtStops(piecesOf(run, motion), stopsMm), motion);
   const a = motion.accelerationMmS2;
   const moments: Moment[] = [{ mm: 0, s: 0, speed: 0 }];
   pieces.forEach((piece, i) => {
@@ -121,7 +121,7 @@ function piecesOf(run: Run, { feedMmMin, accelerationMmS2 }: Motion): Piece[] {
 }
 
 /** Where it stops within a piece, the piece becomes two. The direction there no longer matters. */
-function splitAt(pieces: readonly Piece[], stopsMm: readonly number[]): Piece[] {
+function splitAtStops(pieces: readonly Piece[], stopsMm: readonly number[]): Piece[] {
   if (stopsMm.length === 0) return [...pieces];
   const out: Piece[] = [];
   let [before, next] = [0, 0];
@@ -141,7 +141,7 @@ function splitAt(pieces: readonly Piece[], stopsMm: readonly number[]): Piece[] 
 }
 
 /** The pieces with what corners leave of their speed, and the speeds at the start, at each joint and at the end. */
-function limited(
+function limitSpeeds(
   all: readonly Piece[],
   { accelerationMmS2: a, cornerMm }: Motion,
 ): { pieces: Piece[]; speeds: number[] } {
@@ -219,6 +219,6 @@ function cornerOf(turn: number, cornerMm: number, roomMm: number): Corner {
 }
 
 /** A contour, all the way round, as a run. */
-export function roundRun(contour: readonly Vertex[]): Run {
+export function closeRun(contour: readonly Vertex[]): Run {
   return contour[0] ? [...contour, { ...contour[0], bulge: 0 }] : [];
 }

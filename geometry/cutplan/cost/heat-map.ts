@@ -3,8 +3,8 @@ import { contourToRing } from '../../measure/arc.ts';
 import type { Point } from '../../shapes.ts';
 import { runLengthMm } from '../contour-walk.ts';
 import { secondsAt } from './feed.ts';
-import { along, FELT_MM, spread } from '../sheet/heat-measure.ts';
-import { type PassTime, planTime } from './plan-time.ts';
+import { sampleRing, FELT_MM, spreadHeat } from '../sheet/heat-measure.ts';
+import { type PassTime, timePlan } from './time-plan.ts';
 import type { CutPass, CutSettings, SheetPlan } from '../sheet-plan.ts';
 import { COARSE_ERROR_MM } from '../../units.ts';
 
@@ -21,12 +21,12 @@ const CELL_MM = 10;
 /** After so many cooling times nothing is left: exp(-7) is a thousandth. */
 const COLD_TIMES = 7;
 
-/** By the plan's own times (plan-time.ts), corners that slow the head counted. */
-export function heatMap(plan: SheetPlan, settings: CutSettings): HeatMap {
+/** By the plan's own times (time-plan.ts), corners that slow the head counted. */
+export function mapHeat(plan: SheetPlan, settings: CutSettings): HeatMap {
   const columns = Math.ceil(plan.widthMm / CELL_MM);
   const cells = new Array<number>(columns * Math.ceil(plan.heightMm / CELL_MM)).fill(0);
   const warm = new Warmth(settings.coolS);
-  const times = planTime(plan, settings).passes;
+  const times = timePlan(plan, settings).passes;
   const passes = plan.passes.map((pass, i) => {
     const spots = spotsOf(pass, times[i]!);
     let hottest = { heat: 0, at: pass.pierce };
@@ -53,7 +53,7 @@ interface Spot {
 function spotsOf(pass: CutPass, { fromS, rapidS, raiseS, pierceS, cut }: PassTime): Spot[] {
   const begunS = fromS + rapidS + raiseS + pierceS;
   let run = runLengthMm(pass.leadIn);
-  return along(contourToRing(pass.path, COARSE_ERROR_MM)).map(({ at, mm }) => {
+  return sampleRing(contourToRing(pass.path, COARSE_ERROR_MM)).map(({ at, mm }) => {
     run += mm;
     return { at, mm, s: begunS + secondsAt(cut, run) };
   });
@@ -82,7 +82,7 @@ class Warmth {
         for (let i = spots.length - 1; i >= 0; i--) {
           const spot = spots[i]!;
           if (s - spot.s > COLD_TIMES * this.coolS) break;
-          const share = spread((spot.at.x - at.x) ** 2 + (spot.at.y - at.y) ** 2);
+          const share = spreadHeat((spot.at.x - at.x) ** 2 + (spot.at.y - at.y) ** 2);
           if (share > 0) heat += share * spot.mm * Math.exp(-(s - spot.s) / this.coolS);
         }
       }

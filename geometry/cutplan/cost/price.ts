@@ -6,7 +6,7 @@
 import type { Stock } from '../../design/schema.ts';
 import type { Nest, NestedSheet } from '../../sheet/sheets.ts';
 import { sheetMassKg } from '../../stock/mass.ts';
-import { toMinor } from '../../stock/money.ts';
+import { listQuantityOff, type PricedLine, priceLine, sumMinor } from '../../stock/price-line.ts';
 import { type Material, materialIn, processIn, type StockBook } from '../../stock/stock-book.ts';
 
 /** So many equal plates of an order. */
@@ -27,16 +27,9 @@ export interface SheetShare {
 
 export type PriceCode = 'sheet' | 'machine' | 'set-up' | 'preparing' | 'finishing' | 'packing' | 'package' | 'quantity';
 
-/** count of the unit at each: minor, rounded once. */
-export interface PriceLine {
-  readonly code: PriceCode;
+export interface PriceLine extends PricedLine<PriceCode, 'sheets' | 'minutes' | 'pieces' | 'per-cent'> {
   /** Kind of sheet; absent for all else. */
   readonly kind?: string;
-  readonly count: number;
-  readonly unit: 'sheets' | 'minutes' | 'pieces' | 'per-cent';
-  /** In the currency, not in its coins. */
-  readonly each: number;
-  readonly minor: number;
 }
 
 export interface Price {
@@ -55,7 +48,7 @@ export interface PriceAsked {
 }
 
 /** undefined for a process that is not in the book, and for a book without costs, as the public has it. */
-export function priceOf(book: StockBook, stock: Stock, asked: PriceAsked): Price | undefined {
+export function computePrice(book: StockBook, stock: Stock, asked: PriceAsked): Price | undefined {
   const process = processIn(book, stock.process);
   if (!process) return undefined;
   const { work, currency } = book;
@@ -63,13 +56,8 @@ export function priceOf(book: StockBook, stock: Stock, asked: PriceAsked): Price
   if (!work || !setUpMin || !ratePerHour) return undefined;
   const plates = asked.plates.reduce((sum, p) => sum + p.quantity, 0);
   const cutM = asked.plates.reduce((sum, p) => sum + (p.quantity * p.cuttingMm) / 1000, 0);
-  const line = (code: PriceCode, count: number, unit: PriceLine['unit'], each: number): PriceLine => ({
-    code,
-    count,
-    unit,
-    each,
-    minor: toMinor(count * each, currency),
-  });
+  const line = (code: PriceCode, count: number, unit: PriceLine['unit'], each: number): PriceLine =>
+    priceLine(code, count, unit, each, currency);
   const machineMinute = ratePerHour.value / 60;
   const handMinute = work.ratePerHour.value / 60;
   const minutes = (code: PriceCode, count: number, each: number) => line(code, count, 'minutes', each);
@@ -82,35 +70,16 @@ export function priceOf(book: StockBook, stock: Stock, asked: PriceAsked): Price
     minutes('packing', work.packingMinPerOrder.value + plates * work.packingMinPerPlate.value, handMinute),
     line('package', 1, 'pieces', work.packagePerOrder.value + plates * work.packagePerPlate.value),
   ];
-  const off = percentOff(work.quantitySteps, plates);
   // The sheet costs what it costs: only the work grows cheaper by the number.
-  const doingMinor = doing.reduce((sum, l) => sum + l.minor, 0);
-  const less: PriceLine[] = off > 0 ? [lessLine(off, doingMinor, currency, line)] : [];
-  const lines = [...sheets, ...doing, ...less];
-  return { currency, lines, totalMinor: lines.reduce((sum, l) => sum + l.minor, 0) };
-}
-
-function lessLine(
-  off: number,
-  ofMinor: number,
-  currency: string,
-  line: (code: PriceCode, count: number, unit: PriceLine['unit'], each: number) => PriceLine,
-): PriceLine {
-  const perCent = -ofMinor / toMinor(1, currency) / 100;
-  return line('quantity', off, 'per-cent', perCent);
-}
-
-/** The step with the most plates that the order reaches. */
-function percentOff(steps: NonNullable<StockBook['work']>['quantitySteps'], plates: number): number {
-  const reached = steps.filter((step) => step.from <= plates);
-  return reached.reduce((best, step) => (step.from > best.from ? step : best), { from: 0, percentOff: 0 }).percentOff;
+  const lines = [...sheets, ...doing, ...listQuantityOff(doing, work.quantitySteps, plates, currency)];
+  return { currency, lines, totalMinor: sumMinor(lines) };
 }
 
 /**
  * What the plates of some wishes pay for of the sheets they lie on: the sheet with its skeleton, less what goes back on
  * the rack, is shared by area among all plates that lie on it. undefined where the book does not say what they cost.
  */
-export function sheetShares(
+export function computeSheetShares(
   book: StockBook,
   stock: Stock,
   { sheets, rest }: Pick<Nest, 'sheets' | 'rest'>,
@@ -126,7 +95,7 @@ export function sheetShares(
     const all = platesMm2(sheet, () => true);
     const own = platesMm2(sheet, isOwn);
     if (own === 0) continue;
-    const price = sheetPrice(book, stock, sheet);
+    const price = findSheetPrice(book, stock, sheet);
     if (price === undefined) return undefined;
     shares.push({ kind: sheet.kind, share: ((used / whole) * own) / all, price });
   }
@@ -137,7 +106,7 @@ export function sheetShares(
  * One plate before any sheet is laid out: it pays for the square around it, with half the skeleton's web all round.
  * undefined where no sheet is large enough, or the book does not say what it costs.
  */
-export function guessedShare(
+export function estimateShare(
   book: StockBook,
   stock: Stock,
   diameterMm: number,
@@ -147,13 +116,13 @@ export function guessedShare(
   const sheet = book.sheets.find(
     (s) => (s.materials?.includes(stock.material) ?? true) && Math.min(s.widthMm, s.heightMm) >= side,
   );
-  const price = sheet && sheetPrice(book, stock, { ...sheet, kind: sheet.id });
+  const price = sheet && findSheetPrice(book, stock, { ...sheet, kind: sheet.id });
   if (!sheet || price === undefined) return undefined;
   return { kind: sheet.id, share: (side * side) / (sheet.widthMm * sheet.heightMm), price };
 }
 
 /** What a whole sheet costs: as the file says it for this sheet, else its weight at the material's price, if it says one. */
-export function sheetPrice(
+export function findSheetPrice(
   book: StockBook,
   stock: Stock,
   sheet: Pick<NestedSheet, 'kind' | 'widthMm' | 'heightMm'>,

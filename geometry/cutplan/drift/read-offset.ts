@@ -1,5 +1,4 @@
 import type { Point } from '../../shapes.ts';
-import { fitCircle } from './fit-circle.ts';
 
 /** The metal between the two circles of a mark, measured with a caliper on four sides, mm. */
 export interface RingWidths {
@@ -40,9 +39,3 @@ export function widthsAgree(widths: RingWidths, widthNoiseMm: number): boolean {
 
 /** How far out of round a small circle may be cut, common practice, no source. */
 const UNROUND_MM = 0.1;
-
-/** The same from points on the edges of the two circles; undefined where they give no circle. */
-export function offsetOfPoints(small: readonly Point[], large: readonly Point[]): Point | undefined {
-  const [a, b] = [fitCircle(small), fitCircle(large)];
-  return a && b && { x: a.centre.x - b.centre.x, y: a.centre.y - b.centre.y };
-}

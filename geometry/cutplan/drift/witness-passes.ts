@@ -111,7 +111,7 @@ function circle(at: Point, radius: number): Contour {
   ];
 }
 
-/** Pierces, ways in and tabs lie on the diagonals: left, right, above and below the ring is whole to be measured. */
+/** Pierces, lead-ins and tabs lie on the diagonals: left, right, above and below the ring is whole to be measured. */
 function onDiagonal(at: Point, mm: number): Point {
   return { x: at.x + mm * Math.SQRT1_2, y: at.y + mm * Math.SQRT1_2 };
 }

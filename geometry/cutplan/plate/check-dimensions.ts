@@ -5,7 +5,7 @@ import { ARC_FIT_ERROR_MM } from '../../units.ts';
 import type { CutPlan } from '../cut-plan.ts';
 
 /** One cut of a plate, in its turn. */
-export interface OrderedCut {
+export interface SequencedCut {
   readonly id: string;
   readonly kind: 'opening' | 'rim';
   readonly word: string;
@@ -36,7 +36,7 @@ const APART_DEG = 45;
  * At most two check dimensions across early and late openings of one plate, and one from an early opening to the rim.
  * Takes the cuts of the plate in their order, true size. A plate with one opening has the last of them only.
  */
-export function checkDimensions(cuts: readonly OrderedCut[]): CheckDimension[] {
+export function findCheckDimensions(cuts: readonly SequencedCut[]): CheckDimension[] {
   const openings = cuts.filter((c) => c.kind === 'opening').map((c) => ({ ...c, ring: ringOf(c.contour) }));
   const rim = cuts.find((c) => c.kind === 'rim');
   const part = Math.max(1, Math.floor(openings.length * PART));
@@ -56,7 +56,7 @@ export function checkDimensions(cuts: readonly OrderedCut[]): CheckDimension[] {
 }
 
 /** The cuts of one plate, from its own plan. */
-export function cutsOfPlan(plan: CutPlan): OrderedCut[] {
+export function listCuts(plan: CutPlan): SequencedCut[] {
   return plan.contours.map((c) =>
     c.kind === 'opening'
       ? { id: c.id, kind: c.kind, word: c.word, contour: c.contour }
@@ -64,7 +64,7 @@ export function cutsOfPlan(plan: CutPlan): OrderedCut[] {
   );
 }
 
-interface Ringed extends OrderedCut {
+interface Ringed extends SequencedCut {
   readonly ring: Ring;
 }
 
@@ -102,7 +102,7 @@ function farthestApart(a: Ring, b: Ring): { from: Point; to: Point; mm: number }
 }
 
 /** From the early edge that lies farthest from the middle, through the middle, to the rim on the other side. */
-function lengthToRim(early: readonly Ringed[], rim: OrderedCut): Omit<CheckDimension, 'label'> | undefined {
+function lengthToRim(early: readonly Ringed[], rim: SequencedCut): Omit<CheckDimension, 'label'> | undefined {
   const box = ringBox(ringOf(rim.contour));
   const centre = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
   const radius = (box.maxX - box.minX) / 2;

@@ -33,7 +33,7 @@ export interface KerfOpening {
   readonly word: string;
   readonly isLoose: boolean;
   readonly paths: readonly KerfPath[];
-  readonly room: Region;
+  readonly inset: Region;
 }
 
 export interface KerfTrouble {
@@ -50,11 +50,11 @@ export interface KerfPlate {
   readonly troubles: readonly KerfTrouble[];
 }
 
-export function kerfPaths(plan: CutPlan, kerfMm: number): KerfPlate {
+export function offsetByKerf(plan: CutPlan, kerfMm: number): KerfPlate {
   const openings: KerfOpening[] = [];
   const troubles: KerfTrouble[] = [];
-  for (const contours of contoursByOpening(plan)) {
-    const found = openingPaths(contours, kerfMm / 2);
+  for (const contours of groupByOpening(plan)) {
+    const found = offsetOpening(contours, kerfMm / 2);
     openings.push(...found.openings);
     troubles.push(...found.troubles);
   }
@@ -68,7 +68,7 @@ export function kerfPaths(plan: CutPlan, kerfMm: number): KerfPlate {
   };
 }
 
-function contoursByOpening(plan: CutPlan): OpeningContour[][] {
+function groupByOpening(plan: CutPlan): OpeningContour[][] {
   const byId = new Map<string, OpeningContour[]>();
   for (const c of plan.contours) {
     if (c.kind !== 'opening') continue;
@@ -80,7 +80,7 @@ function contoursByOpening(plan: CutPlan): OpeningContour[][] {
   return [...byId.values()];
 }
 
-function openingPaths(
+function offsetOpening(
   contours: readonly OpeningContour[],
   half: number,
 ): { openings: KerfOpening[]; troubles: KerfTrouble[] } {
@@ -89,28 +89,28 @@ function openingPaths(
   const holes = contours.filter((c) => c !== outer);
   const flat = (c: OpeningContour): Ring => contourToRing(c.contour, KERF_FLATTEN_MM);
   const net: Region = { outer: flat(outer), holes: holes.map(flat) };
-  const { rooms, isWhole } = roomsIn(net, half);
-  if (rooms.length === 0) return { openings: [], troubles: [{ kind: 'lost', opening: outer.id, at: net.outer[0]! }] };
-  const troubles: KerfTrouble[] = rooms.slice(1).map((r) => ({ kind: 'parted', opening: outer.id, at: r.outer[0]! }));
-  const unreached = subtract([net], ringsOf(offset(rooms, half + KERF_FIT_MM, KERF_FLATTEN_MM)));
+  const { insets, isWhole } = findInsets(net, half);
+  if (insets.length === 0) return { openings: [], troubles: [{ kind: 'lost', opening: outer.id, at: net.outer[0]! }] };
+  const troubles: KerfTrouble[] = insets.slice(1).map((r) => ({ kind: 'parted', opening: outer.id, at: r.outer[0]! }));
+  const unreached = subtract([net], ringsOf(offset(insets, half + KERF_FIT_MM, KERF_FLATTEN_MM)));
   const narrow = unreached.find((r) => Math.abs(signedAreaMm2(r.outer)) > NARROW_SHARE * half * half);
   if (narrow) troubles.push({ kind: 'narrow', opening: outer.id, at: narrow.outer[0]! });
-  const openings = rooms.map((room, i): KerfOpening => {
+  const openings = insets.map((inset, i): KerfOpening => {
     const id = i === 0 ? outer.id : `${outer.id}~${i + 1}`;
-    const inner = room.holes.map((ring, k): KerfPath => {
+    const inner = inset.holes.map((ring, k): KerfPath => {
       const own = holes.find((h) => ringHolds(ring, h.contour[0]!));
       const path = fitArcs(ring, KERF_FIT_MM);
-      return { id: own?.id ?? `${id}/inner${k + 1}`, net: own?.contour ?? leftBy(path, half), path };
+      return { id: own?.id ?? `${id}/inner${k + 1}`, net: own?.contour ?? traceRemains(path, half), path };
     });
-    const path = fitArcs(room.outer, KERF_FIT_MM);
+    const path = fitArcs(inset.outer, KERF_FIT_MM);
     // A part, and one with a tail that stays, has as its net what its own cut leaves.
-    const own = isWhole && !narrow ? outer.contour : leftBy(path, half);
+    const own = isWhole && !narrow ? outer.contour : traceRemains(path, half);
     return {
       id,
       word: outer.word,
       isLoose: outer.isLoose === true,
       paths: [...inner, { id, net: own, path }],
-      room,
+      inset,
     };
   });
   return { openings, troubles };
@@ -120,16 +120,16 @@ function openingPaths(
  * Where the beam's middle may be. What is too narrow for a path that is fitted within KERF_FIT_MM is left out, and what hangs
  * together by such a neck is parted: its path would cross itself.
  */
-function roomsIn(net: Region, half: number): { rooms: Region[]; isWhole: boolean } {
+function findInsets(net: Region, half: number): { insets: Region[]; isWhole: boolean } {
   const all = offset([net], -half, KERF_FLATTEN_MM / 2);
   const wide = offset(offset([net], -half - KERF_FIT_MM, KERF_FLATTEN_MM / 2), KERF_FIT_MM, KERF_FLATTEN_MM / 2);
   const lost = subtract(all, ringsOf(offset(wide, 2 * KERF_FIT_MM, KERF_FLATTEN_MM)));
   const isWhole = all.length === 1 && wide.length === 1 && !lost.some((r) => regionAreaMm2(r) > KERF_CRUMB_MM2);
-  return { rooms: isWhole ? all : wide, isWhole };
+  return { insets: isWhole ? all : wide, isWhole };
 }
 
 /** The contour that a beam leaves whose middle runs on the path; the waste is to the path's left. */
-function leftBy(path: Contour, half: number): Contour {
+function traceRemains(path: Contour, half: number): Contour {
   const ring = contourToRing(path, KERF_FLATTEN_MM);
   const around = signedAreaMm2(ring) > 0;
   const area = offset(
@@ -138,10 +138,10 @@ function leftBy(path: Contour, half: number): Contour {
     KERF_FLATTEN_MM / 2,
   );
   const fitted = fitArcs(area[0]?.outer ?? ring, KERF_FIT_MM);
-  return around ? fitted : reversed(fitted);
+  return around ? fitted : reverseContour(fitted);
 }
 
-function reversed(contour: Contour): Contour {
+function reverseContour(contour: Contour): Contour {
   const n = contour.length;
   return contour.map((_, i) => {
     const { x, y } = contour[n - 1 - i]!;

@@ -2,26 +2,26 @@
  * Where a contour may be pierced, and how the beam comes from there to its path.
  *
  * In: a path with the waste to its left, where the beam's middle may be, and how thick the metal beside it is. Out: at
- * least one way in, the better ones first choice for the tour: pierced in waste, never over another cut, with as much
- * room around the pierce as it wants, off corners and where the metal left beside the start is thick.
+ * least one lead-in, the better ones first choice for the tour: pierced in waste, never over another cut, with as much
+ * space around the pierce as it wants, off corners and where the metal left beside the start is thick.
  *
  * 1. Places all along the path. At each a quarter of a circle that meets the path without a kink, from the waste; where
- *    it has no room a shorter one, in the end a short straight way, square to the path.
+ *    it finds no space a shorter one, in the end a short straight way, square to the path.
  * 2. Where none fits, from the deepest point of the waste straight to the path.
- * 3. Each is marked down for thin metal beside it, a near corner, a short way in; those near the best are kept.
+ * 3. Each is marked down for thin metal beside it, a near corner, a short lead-in; those near the best are kept.
  */
 import { deepestPoint } from '../../adapters/polylabel.ts';
 import { nearestOnSegment, segmentsMeet } from '../../measure/distance.ts';
 import { regionHolds, ringBox } from '../../measure/ring.ts';
 import type { Contour, Point, Region } from '../../shapes.ts';
 import {
-  contourFrom,
+  startContourAt,
   contourLengthTo,
-  runPoints,
+  sampleRun,
   sideLengthMm,
   type Station,
   stationAt,
-  stationsOn,
+  placeStations,
 } from '../contour-walk.ts';
 import type { Run } from '../sheet-plan.ts';
 import { LEAD_PIECE_MM } from '../../units.ts';
@@ -33,7 +33,7 @@ export interface Lead {
   readonly start: Station;
   /** The less the better; from 0. */
   readonly cost: number;
-  /** The pierce has less room than it wants: half a kerf more than the beam itself. */
+  /** The pierce has less space than it wants: half a kerf more than the beam itself. */
   readonly isTight?: boolean;
 }
 
@@ -57,34 +57,34 @@ const CORNER_COS = Math.cos((20 * Math.PI) / 180);
 const SLACK = 0.35;
 const MOST_LEADS = 20;
 
-/** Pieces that a way in is looked at in. */
+/** Pieces that a lead-in is looked at in. */
 const PIECES = 14;
 
 /** The tangent arc takes a quarter of a circle. */
 const QUARTER_BULGE = Math.tan(Math.PI / 8);
 const SHORTENED = [1, 0.6, 0.35, 0.2];
 
-export function leadsOf(path: Contour, room: Region, wishes: LeadWishes): Lead[] {
+export function findLeads(path: Contour, inset: Region, wishes: LeadWishes): Lead[] {
   const lengthMm = contourLengthTo(path, path.length);
   const count = Math.min(MOST_STATIONS, Math.max(LEAST_STATIONS, Math.round(lengthMm / STEP_MM)));
-  const corners = cornersOf(path);
+  const corners = findCorners(path);
   const leads: Lead[] = [];
-  for (const start of stationsOn(path, count)) {
-    const lead = leadAt(
+  for (const start of placeStations(path, count)) {
+    const lead = findLeadAt(
       start,
       wishes,
-      (run, pierce) => fits(run, pierce, room, wishes.kerfMm / 2) && clearsPathBefore(path, start, run),
+      (run, pierce) => fits(run, pierce, inset, wishes.kerfMm / 2) && clearsPathBefore(path, start, run),
     );
     if (!lead) continue;
     const off = nearestAlong(corners, contourLengthTo(path, start.side) + lengthAlong(path, start), lengthMm);
     const thin = Math.max(0, 1 - wishes.metalMm(start) / THICK_MM);
     leads.push({ ...lead, cost: lead.cost + 2 * thin + Math.max(0, 1 - off / OFF_CORNER_MM) });
   }
-  return leads.length > 0 ? chosen(leads) : [fromDeepest(path, room, wishes)];
+  return leads.length > 0 ? chooseLeads(leads) : [leadFromDeepest(path, inset, wishes)];
 }
 
-/** A way in at a station, the longest that fits; its cost is how much shorter it is than wished. */
-export function leadAt(
+/** A lead-in at a station, the longest that fits; its cost is how much shorter it is than wished. */
+export function findLeadAt(
   start: Station,
   { lengthMm, kerfMm }: Pick<LeadWishes, 'lengthMm' | 'kerfMm'>,
   fitting: (run: Run, pierce: Point) => boolean,
@@ -113,7 +113,7 @@ export function leadAt(
 }
 
 /** The best leads, those near them in cost, thinned out evenly where there are too many. */
-export function chosen(leads: readonly Lead[]): Lead[] {
+export function chooseLeads(leads: readonly Lead[]): Lead[] {
   const least = leads.reduce((m, l) => Math.min(m, l.cost), Infinity);
   const good = leads.filter((l) => l.cost <= least + SLACK);
   if (good.length <= MOST_LEADS) return good;
@@ -121,23 +121,23 @@ export function chosen(leads: readonly Lead[]): Lead[] {
 }
 
 /** Path begun where the lead meets it. */
-export function pathFrom(path: Contour, lead: Lead): Contour {
-  return contourFrom(path, lead.start);
+export function startPathAt(path: Contour, lead: Lead): Contour {
+  return startContourAt(path, lead.start);
 }
 
 /**
  * The run stays where the beam's middle may be, and nothing is cut within half a kerf of the pierce's own hole. Its last
- * piece, which ends on the room's edge, is left out.
+ * piece, which ends on the inset's edge, is left out.
  */
-function fits(run: Run, pierce: Point, room: Region, clearMm: number): boolean {
-  if (!regionHolds(room, pierce)) return false;
-  const points = runPoints(
+function fits(run: Run, pierce: Point, inset: Region, clearMm: number): boolean {
+  if (!regionHolds(inset, pierce)) return false;
+  const points = sampleRun(
     run,
     Math.max(LEAD_PIECE_MM, Math.hypot(run[0]!.x - run[1]!.x, run[0]!.y - run[1]!.y) / PIECES),
   );
   const last = points.length - 2;
   const box = ringBox(points);
-  for (const ring of [room.outer, ...room.holes]) {
+  for (const ring of [inset.outer, ...inset.holes]) {
     let a = ring[ring.length - 1]!;
     for (const b of ring) {
       const isNear =
@@ -153,7 +153,7 @@ function fits(run: Run, pierce: Point, room: Region, clearMm: number): boolean {
       a = b;
     }
   }
-  return last < 1 || regionHolds(room, points[last]!);
+  return last < 1 || regionHolds(inset, points[last]!);
 }
 
 /** How far back the path is looked at where a tangent arc comes to it, of the arc's length; and at how many places. */
@@ -168,7 +168,7 @@ function clearsPathBefore(path: Contour, start: Station, [pierce, at]: Run): boo
   if (!pierce || !at || pierce.bulge === 0) return true;
   const radius = Math.hypot(pierce.x - at.x, pierce.y - at.y) / Math.SQRT2;
   const centre = { x: at.x - start.along.y * radius, y: at.y + start.along.x * radius };
-  const turned = contourFrom(path, start);
+  const turned = startContourAt(path, start);
   const stepMm = (radius * (Math.PI / 2) * BACK_SHARE) / BACK_PLACES;
   let [side, endMm, beginMm] = [turned.length, 0, 0];
   for (let i = 1; i <= BACK_PLACES; i++) {
@@ -185,10 +185,10 @@ function clearsPathBefore(path: Contour, start: Station, [pierce, at]: Run): boo
   return true;
 }
 
-function fromDeepest(path: Contour, room: Region, { kerfMm }: LeadWishes): Lead {
-  const { at: deepest, depthMm } = deepestPoint(room.outer);
-  const clear = depthMm >= kerfMm / 2 && regionHolds(room, deepest);
-  const near = stationsOn(path, MOST_STATIONS).map((start) => ({
+function leadFromDeepest(path: Contour, inset: Region, { kerfMm }: LeadWishes): Lead {
+  const { at: deepest, depthMm } = deepestPoint(inset.outer);
+  const clear = depthMm >= kerfMm / 2 && regionHolds(inset, deepest);
+  const near = placeStations(path, MOST_STATIONS).map((start) => ({
     start,
     mm: Math.hypot(start.at.x - deepest.x, start.at.y - deepest.y),
   }));
@@ -202,7 +202,7 @@ function fromDeepest(path: Contour, room: Region, { kerfMm }: LeadWishes): Lead 
           { ...start.at, bulge: 0 },
         ],
         deepest,
-        room,
+        inset,
         0,
       ),
   );
@@ -221,7 +221,7 @@ function fromDeepest(path: Contour, room: Region, { kerfMm }: LeadWishes): Lead 
 }
 
 /** How far along the path its corners lie. */
-function cornersOf(path: Contour): number[] {
+function findCorners(path: Contour): number[] {
   const found: number[] = [];
   path.forEach((_, i) => {
     const before = stationAt(path, (i + path.length - 1) % path.length, 1).along;

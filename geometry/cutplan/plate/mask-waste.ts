@@ -3,7 +3,7 @@ import type { PlateResult } from '../../plate/plate.ts';
 import type { Circle } from '../../sheet/sheets.ts';
 
 /** The one round opening of a ring that masks, about the plate's centre: smaller plates may lie in it. */
-export function maskWaste(design: Design, plate: PlateResult): readonly Circle[] {
+export function findMaskWaste(design: Design, plate: PlateResult): readonly Circle[] {
   const masks = design.plates.find((p) => p.id === plate.plateId)?.masks;
   const [round] = masks === undefined ? [] : plate.openings;
   return round ? [{ x: 0, y: 0, radiusMm: inradius(round.region.outer) }] : [];

@@ -15,7 +15,7 @@ import type { PlateResult } from '../../plate/plate.ts';
 import type { Ring } from '../../shapes.ts';
 import { ARC_FIT_ERROR_MM } from '../../units.ts';
 import type { CutPlan, OpeningContour, RimCut } from '../cut-plan.ts';
-import { orderOpenings } from './cut-order.ts';
+import { sequenceOpenings } from './cutting-sequence.ts';
 
 /** Labels of what is set from a face (layout/set-letters.ts). */
 const LETTERED = /^(letter|figure|sign) /;
@@ -37,7 +37,7 @@ export function planCuts(plate: PlateResult): CutPlan {
   }
   const radius = plate.diameterMm / 2;
   const rim: RimCut = { kind: 'rim', id: 'rim', elementIds: [], diameterMm: plate.diameterMm };
-  const ordered = orderOpenings(openings, { x: -radius, y: -radius });
+  const ordered = sequenceOpenings(openings, { x: -radius, y: -radius });
   const openingsMm = ordered.reduce((sum, c) => sum + contourLengthMm(c.contour), 0);
   return {
     contours: [...ordered, rim],

@@ -1,28 +1,29 @@
 /**
- * The order of a plate's openings as a round trip that may be begun between any two words: first the shortest, then,
+ * The sequence of a plate's openings as a round trip that may be begun between any two words: first the shortest, then,
  * for a little more way, one that comes back to hot metal later.
  *
- * 1. The shortest round trip, words kept together (tour.ts).
+ * 1. The shortest round trip, words kept together (find-tour.ts).
  * 2. While the way is no more than the extra share longer and words stay whole: openings change places, move, or a stretch
  *    is run backwards, whenever the sum of what is too hot falls.
- * 3. The best points to pierce for that order.
+ * 3. The best points to pierce for that sequence.
  */
 import { seeded } from '../../sheet/seeded.ts';
 import type { Point } from '../../shapes.ts';
 import { contourToRing } from '../../measure/arc.ts';
-import { castRay, edgeGrid } from '../../measure/edge-grid.ts';
-import { bestPoints, type GapOf } from '../tour/best-points.ts';
-import { keepsClubs } from '../tour/clubs.ts';
-import { HOT, heatBetween } from './heat-measure.ts';
+import { chooseBestPoints } from '../tour/best-points.ts';
+import { keepsClusters } from '../tour/clusters.ts';
+import { createGapMeasure } from './opening-gap.ts';
+import { HOT, measureHeatBetween } from './heat-measure.ts';
 import type { CutSettings } from '../sheet-plan.ts';
-import { shortTour, type TourGroup } from '../tour/tour.ts';
-import type { WorkOpening } from './work-opening.ts';
+import { findTour } from '../tour/find-tour.ts';
+import type { TourGroup } from '../tour/tour-group.ts';
+import type { PreparedOpening } from './prepared-opening.ts';
 import { COARSE_ERROR_MM } from '../../units.ts';
 
-/** One way round: the order runs so, and the leads suit it. */
+/** One way round: the sequence runs so, and the leads suit it. */
 export interface Round {
   /** Numbers of openings. */
-  readonly order: readonly number[];
+  readonly sequence: readonly number[];
   /** For each opening (by its number) the lead of its outer pass. */
   readonly taken: readonly number[];
 }
@@ -33,74 +34,53 @@ export const EXTRA_SHARE = 0.04;
 const KICKS_PER_OPENING = 200;
 /** Tries for each opening; more find little. */
 const TRIES_PER_OPENING = 100;
-/** Off the edge, so that a ray begins inside it. */
-const OFF_MM = 2 * COARSE_ERROR_MM;
 
 /** The same round trip, forwards and backwards. */
-export function coolRound(
-  openings: readonly WorkOpening[],
+export function findCoolRound(
+  openings: readonly PreparedOpening[],
   settings: CutSettings,
   extraShare: number,
 ): readonly [Round, Round] {
   const groups = openings.map((o): TourGroup => ({
     points: o.outer.leads.map((l) => l.start.at),
-    ...(!o.isLoose && { club: o.word }),
+    ...(!o.isLoose && { cluster: o.word }),
   }));
-  const short = shortTour(groups, { kicksPerGroup: KICKS_PER_OPENING });
+  const short = findTour(groups, { kicksPerGroup: KICKS_PER_OPENING });
   const tally = new Tally(openings, groups, short.taken, settings);
-  const order = cooler([...short.order], groups, tally, short.lengthMm * (1 + extraShare));
-  const gap = gapOf(openings);
+  const sequence = coolDown([...short.sequence], groups, tally, short.lengthMm * (1 + extraShare));
+  const gap = createGapMeasure(openings);
   const sizes = groups.map((g) => g.points.length);
-  const back = [...order].reverse();
+  const back = [...sequence].reverse();
   return [
-    { order, taken: bestPoints(sizes, order, gap) },
-    { order: back, taken: bestPoints(sizes, back, gap) },
+    { sequence, taken: chooseBestPoints(sizes, sequence, gap) },
+    { sequence: back, taken: chooseBestPoints(sizes, back, gap) },
   ];
 }
 
-/** A way that sets out over the piece just cut goes around it: about so much longer for each millimetre over it. */
-const AROUND_SHARE = 0.4;
-
-/** From where one opening's cut ends to where the next is pierced. */
-function gapOf(openings: readonly WorkOpening[]): GapOf {
-  const grids = openings.map((o) => edgeGrid([contourToRing(o.outer.path, COARSE_ERROR_MM)], [0]));
-  return (from, fromLead, to, toLead) => {
-    const { at, along } = openings[from]!.outer.leads[fromLead]!.start;
-    const { pierce } = openings[to]!.outer.leads[toLead]!;
-    const [x, y] = [pierce.x - at.x, pierce.y - at.y];
-    const mm = Math.hypot(x, y);
-    // The piece lies to the left of its path.
-    const inward = along.x * y - along.y * x;
-    if (mm === 0 || inward <= 0) return mm;
-    const hit = castRay(grids[from]!, { x: at.x - along.y * OFF_MM, y: at.y + along.x * OFF_MM }, x / mm, y / mm)[0];
-    return mm + AROUND_SHARE * Math.min(mm, hit?.at ?? 0);
-  };
-}
-
-function cooler(start: number[], groups: readonly TourGroup[], tally: Tally, mostMm: number): number[] {
+function coolDown(start: number[], groups: readonly TourGroup[], tally: Tally, mostMm: number): number[] {
   if (start.length < 4) return start;
   const random = seeded(2);
-  const clubs = groups.map((g) => g.club);
-  let order = start;
-  let heat = tally.excess(order);
+  const clusters = groups.map((g) => g.cluster);
+  let sequence = start;
+  let heat = tally.excess(sequence);
   for (let i = 0; i < start.length * TRIES_PER_OPENING && heat > 0; i++) {
-    const tried = changed(order, random);
-    if (tally.lengthMm(tried) > mostMm || !keepsClubs(clubs, tried)) continue;
+    const tried = changeSequence(sequence, random);
+    if (tally.lengthMm(tried) > mostMm || !keepsClusters(clusters, tried)) continue;
     const warm = tally.excess(tried);
-    if (warm < heat) [order, heat] = [tried, warm];
+    if (warm < heat) [sequence, heat] = [tried, warm];
   }
-  return order;
+  return sequence;
 }
 
 /** A change reaches no farther than this: letters of a word, words of a line. */
 const CHANGE_REACH = 24;
 
 /** One change: two change places, one moves, or a stretch turns round. */
-function changed(order: readonly number[], random: () => number): number[] {
-  const n = order.length;
+function changeSequence(sequence: readonly number[], random: () => number): number[] {
+  const n = sequence.length;
   const from = Math.floor(random() * n);
   const size = 2 + Math.floor(random() * Math.min(CHANGE_REACH, n - 1));
-  const turned = [...order.slice(from), ...order.slice(0, from)];
+  const turned = [...sequence.slice(from), ...sequence.slice(0, from)];
   const stretch = turned.slice(0, size);
   const kind = random();
   if (kind < 1 / 3) [stretch[0], stretch[stretch.length - 1]] = [stretch.at(-1)!, stretch[0]!];
@@ -109,14 +89,14 @@ function changed(order: readonly number[], random: () => number): number[] {
   return [...stretch, ...turned.slice(size)];
 }
 
-/** What one opening warms of another does not change with the order: worked out once for each two that are near. */
+/** What one opening warms of another does not change with the sequence: worked out once for each two that are near. */
 class Tally {
   private readonly points: readonly Point[];
   private readonly seconds: readonly number[];
   private readonly warmedBy: readonly { readonly other: number; readonly share: number }[][];
 
   constructor(
-    openings: readonly WorkOpening[],
+    openings: readonly PreparedOpening[],
     groups: readonly TourGroup[],
     taken: readonly number[],
     private readonly settings: CutSettings,
@@ -129,27 +109,27 @@ class Tally {
     const rings = openings.map((o) => contourToRing(o.outer.path, COARSE_ERROR_MM));
     this.warmedBy = rings.map((ring, i) =>
       rings.flatMap((from, other) => {
-        const share = other === i ? 0 : heatBetween(from, ring);
+        const share = other === i ? 0 : measureHeatBetween(from, ring);
         return share > 0 ? [{ other, share }] : [];
       }),
     );
   }
 
-  lengthMm(order: readonly number[]): number {
+  lengthMm(sequence: readonly number[]): number {
     let sum = 0;
-    order.forEach((o, i) => {
-      const [a, b] = [this.points[o]!, this.points[order[(i + 1) % order.length]!]!];
+    sequence.forEach((o, i) => {
+      const [a, b] = [this.points[o]!, this.points[sequence[(i + 1) % sequence.length]!]!];
       sum += Math.hypot(a.x - b.x, a.y - b.y);
     });
     return sum;
   }
 
   /** Sum over openings of how far the hottest spot of their edge is above HOT when they are cut. */
-  excess(order: readonly number[]): number {
-    const done = new Float64Array(order.length).fill(-1);
+  excess(sequence: readonly number[]): number {
+    const done = new Float64Array(sequence.length).fill(-1);
     let [now, sum] = [0, 0];
     let at: Point | undefined;
-    for (const o of order) {
+    for (const o of sequence) {
       const p = this.points[o]!;
       if (at) now += (Math.hypot(p.x - at.x, p.y - at.y) / this.settings.rapidMmMin) * 60;
       let heat = 0;

@@ -20,7 +20,7 @@ export const HOT = 0.5;
 const STEP_MM = 2;
 
 /** What a millimetre, so far away (squared), leaves at a spot at once. */
-export function spread(distanceSq: number): number {
+export function spreadHeat(distanceSq: number): number {
   return distanceSq > (FELT * REACH_MM) ** 2
     ? 0
     : Math.exp(-distanceSq / (REACH_MM * REACH_MM)) / (REACH_MM * Math.sqrt(Math.PI));
@@ -30,22 +30,22 @@ export function spread(distanceSq: number): number {
 export const FELT_MM = FELT * REACH_MM;
 
 /** Heat that a cut all around one ring, just made, leaves at the spot of the other that feels it most. */
-export function heatBetween(from: Ring, on: Ring): number {
+export function measureHeatBetween(from: Ring, on: Ring): number {
   const [a, b] = [ringBox(from), ringBox(on)];
   if (a.minX - b.maxX > FELT_MM || b.minX - a.maxX > FELT_MM) return 0;
   if (a.minY - b.maxY > FELT_MM || b.minY - a.maxY > FELT_MM) return 0;
-  const sources = along(from);
+  const sources = sampleRing(from);
   let most = 0;
-  for (const { at } of along(on)) {
+  for (const { at } of sampleRing(on)) {
     let heat = 0;
-    for (const s of sources) heat += spread((s.at.x - at.x) ** 2 + (s.at.y - at.y) ** 2) * s.mm;
+    for (const s of sources) heat += spreadHeat((s.at.x - at.x) ** 2 + (s.at.y - at.y) ** 2) * s.mm;
     most = Math.max(most, heat);
   }
   return most;
 }
 
 /** Points along a closed line, about STEP_MM apart, each with the length it stands for. */
-export function along(ring: Ring): { readonly at: Point; readonly mm: number }[] {
+export function sampleRing(ring: Ring): { readonly at: Point; readonly mm: number }[] {
   const out: { at: Point; mm: number }[] = [];
   let a = ring[ring.length - 1];
   if (!a) return out;

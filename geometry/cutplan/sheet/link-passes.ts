@@ -8,7 +8,7 @@ import { boxOf } from '../../measure/facts.ts';
 import { signedAreaMm2 } from '../../measure/ring.ts';
 import type { Contour, Point, Ring } from '../../shapes.ts';
 import { runLengthMm } from '../contour-walk.ts';
-import { wayAround } from './detour.ts';
+import { routeAround } from './route-around.ts';
 import type { CutPass, CutSettings, Rapid, Slug } from '../sheet-plan.ts';
 import { TIP_LIMIT } from './slugs.ts';
 import { EXTENT_ERROR_MM } from '../../units.ts';
@@ -60,7 +60,7 @@ function quickestWay(
     const half = Math.hypot(b.maxX - b.minX, b.maxY - b.minY) / 2;
     return Math.hypot(x - from.x, y - from.y) + Math.hypot(x - to.x, y - to.y) - 2 * half < mostMm;
   });
-  const way = wayAround(from, to, near);
+  const way = routeAround(from, to, near);
   return way && lengthMm(way) <= mostMm ? { way, raised: false } : { way: straight, raised: true };
 }
 

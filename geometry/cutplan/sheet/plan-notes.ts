@@ -2,7 +2,7 @@ import { placeRing } from '../../measure/place.ts';
 import type { PlacedPlate } from '../../sheet/sheets.ts';
 import type { Point } from '../../shapes.ts';
 import { type SaidKey, said } from '../../sentences/say.ts';
-import type { PlateWork } from './plate-work.ts';
+import type { PreparedPlate } from './prepare-plate.ts';
 import type { PlanNote } from '../sheet-plan.ts';
 
 const KEYS: Record<PlanNote['kind'], SaidKey> = {
@@ -13,9 +13,9 @@ const KEYS: Record<PlanNote['kind'], SaidKey> = {
 };
 
 /** What could not be done as wished on one plate, in the sheet's frame. */
-export function notesOf(
+export function writeNotes(
   plate: PlacedPlate,
-  work: PlateWork,
+  work: PreparedPlate,
   tight: readonly { readonly contour: string; readonly at: Point }[],
 ): PlanNote[] {
   const note = (kind: PlanNote['kind'], contour: string, at: Point): PlanNote => ({

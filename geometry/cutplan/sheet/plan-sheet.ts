@@ -2,13 +2,13 @@
  * What the machine does for one sheet.
  *
  * In: plates in their places, the cuts of each kind of plate (planCuts), how the process cuts, and wishes. Out: passes
- * in order, each with its path, pierce and way in; the ways between; what becomes of the pieces; what could not be done
+ * in order, each with its path, pierce and lead-in; the ways between; what becomes of the pieces; what could not be done
  * as wished. The same input gives the same plan. Promised, and checked by another library (tests/judge/): insides before
- * their outside, a word finished before the next, a plate's rim last; ways in only through waste; no way at cutting
+ * their outside, a word finished before the next, a plate's rim last; lead-ins only through waste; no way at cutting
  * height over a piece that may stand. Not promised: the shortest way.
  *
- * 1. Each kind of plate once: kerf, ways in, a round trip through its openings (plate-work.ts).
- * 2. Ways in to rims, among the neighbours.
+ * 1. Each kind of plate once: kerf, lead-ins, a round trip through its openings (prepare-plate.ts).
+ * 2. Lead-ins to rims, among the neighbours.
  * 3. The plates one after another (visit-plates.ts).
  * 4. Passes in the sheet's frame; witness marks where they belong.
  * 5. Chances of the pieces; the ways between, around those that may stand.
@@ -20,18 +20,19 @@ import type { NestedSheet, PlacedPlate } from '../../sheet/sheets.ts';
 import type { Point, Ring } from '../../shapes.ts';
 import { placeVertices } from '../contour-walk.ts';
 import type { CutPlan } from '../cut-plan.ts';
-import { pathFrom, type Lead } from '../plate/lead-ins.ts';
+import { startPathAt, type Lead } from '../plate/lead-ins.ts';
 import { linkPasses } from './link-passes.ts';
 import type { Round } from './cool-round.ts';
-import { plateRounds, type PlateWork, plateWork } from './plate-work.ts';
-import { leadsAroundPlates, rimLeads } from './rim-leads.ts';
+import { planRounds, type PreparedPlate, preparePlate } from './prepare-plate.ts';
+import { keepLeadsClear, findRimLeads } from './rim-leads.ts';
 import type { CutPass, CutSettings, SheetPlan } from '../sheet-plan.ts';
-import { notesOf } from './plan-notes.ts';
-import { slugsOf, tabbed } from './plate-slugs.ts';
-import { type ChosenVisit, type Visit, type VisitOption, visitPlates } from './visit-plates.ts';
+import { writeNotes } from './plan-notes.ts';
+import { judgeSlugs, addTabs } from './plate-slugs.ts';
+import { chooseBestLead, listVisitOptions, wordOf } from './visit-options.ts';
+import { type ChosenVisit, type Visit, visitPlates } from './visit-plates.ts';
 import type { WitnessMark } from '../drift/witness.ts';
 import { addWitness } from '../drift/witness-passes.ts';
-import type { WorkOpening, WorkPass } from './work-opening.ts';
+import type { PreparedPass } from './prepared-opening.ts';
 import { NEARNESS_ERROR_MM } from '../../units.ts';
 
 export interface SheetWishes {
@@ -54,7 +55,7 @@ export function planSheet(
   wishes: SheetWishes = {},
 ): SheetPlan {
   const marks = wishes.marks ?? [];
-  const placed = sheet.plates.map((plate) => placedWork(plate, plans, settings, wishes.extraForHeat));
+  const placed = sheet.plates.map((plate) => placePreparation(plate, plans, settings, wishes.extraForHeat));
   const byId = new Map(placed.map((p) => [p.plate.id, p]));
   for (const p of placed) {
     const host = p.plate.inside === undefined ? undefined : byId.get(p.plate.inside);
@@ -62,21 +63,22 @@ export function planSheet(
   }
   for (const host of placed) keepOffGuests(host, settings.kerfMm);
   const circles = marks.map((m) => ({ ...m.at, radiusMm: m.outerMm / 2 }));
-  for (const p of placed) p.rims = rimLeads(p.plate, p.work, { sheet, marks: circles, around: p.around }, settings);
+  for (const p of placed)
+    p.rims = findRimLeads(p.plate, p.prepared, { sheet, marks: circles, around: p.around }, settings);
 
   const chosen = visitPlates(placed.map((p) => visitOf(p, wishes.last ?? NONE)));
   const ordered = chosen.flatMap((c) => passesOf(c, byId.get(c.visit.plate.id)!));
-  const slugs = slugsOf(sheet.plates, plans, settings, { all: wishes.tabs === true, held: wishes.held ?? NONE });
-  const passes = addWitness(tabbed(ordered, slugs, settings.kerfMm), marks, settings.kerfMm);
+  const slugs = judgeSlugs(sheet.plates, plans, settings, { all: wishes.tabs === true, held: wishes.held ?? NONE });
+  const passes = addWitness(addTabs(ordered, slugs, settings.kerfMm), marks, settings.kerfMm);
   const { rapids, cuttingMm, rapidMm } = linkPasses(passes, slugs, settings);
-  const notes = placed.flatMap((p) => notesOf(p.plate, p.work, tightOf(chosen, p)));
+  const notes = placed.flatMap((p) => writeNotes(p.plate, p.prepared, tightOf(chosen, p)));
   return { widthMm: sheet.widthMm, heightMm: sheet.heightMm, passes, rapids, cuttingMm, rapidMm, slugs, notes };
 }
 
 /** A plate's work in its place; what lies in it, and what it lies in, is filled in while the sheet is put together. */
-interface PlacedWork {
+interface PlacedPreparation {
   readonly plate: PlacedPlate;
-  readonly work: PlateWork;
+  readonly prepared: PreparedPlate;
   readonly rounds: readonly Round[];
   /** For each round the lead of each opening's outer pass. */
   readonly leads: readonly Lead[][];
@@ -87,22 +89,22 @@ interface PlacedWork {
   readonly guests: Map<number, PlacedPlate[]>;
 }
 
-function placedWork(
+function placePreparation(
   plate: PlacedPlate,
   plans: ReadonlyMap<string, CutPlan>,
   settings: CutSettings,
   extraForHeat: number | undefined,
-): PlacedWork {
+): PlacedPreparation {
   const plan = plans.get(plate.wish);
   if (!plan) throw new RangeError(`there is no cut plan for ${plate.wish}`);
-  const work = plateWork(plan, settings);
-  const rounds = plateRounds(work, settings, extraForHeat);
-  const leads = rounds.map(({ taken }) => work.openings.map((o, i) => o.outer.leads[taken[i]!]!));
-  return { plate, work, rounds, leads, rims: [], guests: new Map() };
+  const prepared = preparePlate(plan, settings);
+  const rounds = planRounds(prepared, settings, extraForHeat);
+  const leads = rounds.map(({ taken }) => prepared.openings.map((o, i) => o.outer.leads[taken[i]!]!));
+  return { plate, prepared, rounds, leads, rims: [], guests: new Map() };
 }
 
-function lieInside(guest: PlacedWork, host: PlacedWork): void {
-  host.work.openings.forEach((opening, i) => {
+function lieInside(guest: PlacedPreparation, host: PlacedPreparation): void {
+  host.prepared.openings.forEach((opening, i) => {
     const ring = placeRing(contourToRing(opening.outer.net, NEARNESS_ERROR_MM), host.plate);
     if (!ringHolds(ring, guest.plate)) return;
     guest.around = ring;
@@ -110,93 +112,42 @@ function lieInside(guest: PlacedWork, host: PlacedWork): void {
   });
 }
 
-function keepOffGuests(host: PlacedWork, kerfMm: number): void {
+function keepOffGuests(host: PlacedPreparation, kerfMm: number): void {
   for (const [i, guests] of host.guests) {
-    const opening = host.work.openings[i]!;
+    const opening = host.prepared.openings[i]!;
     const ring = placeRing(contourToRing(opening.outer.net, NEARNESS_ERROR_MM), host.plate);
-    const clear = leadsAroundPlates(opening.outer.leads, ring, host.plate, guests, kerfMm);
+    const clear = keepLeadsClear(opening.outer.leads, ring, host.plate, guests, kerfMm);
     for (const leads of host.leads) if (!clear.includes(leads[i]!)) leads[i] = clear[0]!;
   }
 }
 
 const NONE: ReadonlySet<string> = new Set();
 
-function visitOf(p: PlacedWork, last: ReadonlySet<string>): Visit {
+function visitOf(p: PlacedPreparation, last: ReadonlySet<string>): Visit {
   const place = (point: Point): Point => placeRing([point], p.plate)[0]!;
   const rims = p.rims.map((l) => ({ pierce: place(l.pierce), at: place(l.start.at) }));
-  return { plate: p.plate, options: p.rounds.flatMap((_, round) => optionsOf(p, round, place, last)), rims };
+  return { plate: p.plate, options: p.rounds.flatMap((_, round) => listVisitOptions(p, round, place, last)), rims };
 }
 
-/** A round, begun at each of its words; what shall come last is kept for its end. */
-function optionsOf(
-  p: PlacedWork,
-  round: number,
-  place: (point: Point) => Point,
-  last: ReadonlySet<string>,
-): VisitOption[] {
-  const { openings } = p.work;
-  const { order } = p.rounds[round]!;
-  const leads = p.leads[round]!;
-  const from = openings.map((o, i) => place((innerLead(o) ?? leads[i]!).pierce));
-  const to = leads.map((l) => place(l.start.at));
-  const n = order.length;
-  const begins = order.map((_, i) => i).filter((i) => betweenWords(openings, order, i));
-  return (begins.length > 0 ? begins : order.map((_, i) => i)).map((i) => {
-    const whole = [...order.slice(i), ...order.slice(0, i)];
-    const isLast = (o: number): boolean => last.has(`${p.plate.id}/${wordOf(openings[o]!)}`);
-    const way = [...whole.filter((o) => !isLast(o)), ...whole.filter(isLast)];
-    return {
-      order: way,
-      round,
-      from: from[way[0]!]!,
-      to: to[way[n - 1]!]!,
-      lengthMm: way.reduce((sum, o, k) => (k === 0 ? 0 : sum + gapMm(to[way[k - 1]!]!, from[o]!)), 0),
-    };
-  });
-}
-
-/** No word is begun and unfinished before the opening at this place. */
-function betweenWords(openings: readonly WorkOpening[], order: readonly number[], place: number): boolean {
-  const turned = [...order.slice(place), ...order.slice(0, place)].map((o) => openings[o]!).filter((o) => !o.isLoose);
-  return turned.length === 0 || turned[0]!.word !== turned.at(-1)!.word;
-}
-
-function gapMm(a: Point, b: Point): number {
-  return Math.hypot(a.x - b.x, a.y - b.y);
-}
-
-function innerLead(opening: WorkOpening): Lead | undefined {
-  return opening.inner[0] && best(opening.inner[0]);
-}
-
-function best(pass: WorkPass): Lead {
-  return pass.leads.reduce((a, b) => (b.cost < a.cost ? b : a));
-}
-
-function passesOf({ option, rim }: ChosenVisit, p: PlacedWork): CutPass[] {
-  const { plate, work } = p;
+function passesOf({ option, rim }: ChosenVisit, p: PlacedPreparation): CutPass[] {
+  const { plate, prepared } = p;
   const passes: CutPass[] = [];
-  for (const o of option?.order ?? []) {
-    const opening = work.openings[o]!;
+  for (const o of option?.sequence ?? []) {
+    const opening = prepared.openings[o]!;
     const word = wordOf(opening);
-    const inner = opening.inner.map((pass) => passOf(p, pass, best(pass), 'opening', word, []));
+    const inner = opening.inner.map((pass) => passOf(p, pass, chooseBestLead(pass), 'opening', word, []));
     const guests = (p.guests.get(o) ?? []).map((g) => `${g.id}/rim`);
     const after = [...inner.map((i) => i.id), ...guests];
     passes.push(...inner, passOf(p, opening.outer, p.leads[option!.round]![o]!, 'opening', word, after));
   }
-  const rimPass = { ...work.kerf.rim, leads: p.rims, lengthMm: 0 };
+  const rimPass = { ...prepared.kerf.rim, leads: p.rims, lengthMm: 0 };
   const all = passes.map((pass) => pass.id);
   return [...passes, { ...passOf(p, rimPass, p.rims[rim]!, 'rim', 'rim', all), plate: plate.id }];
 }
 
-/** What is no lettering is a word by itself. */
-function wordOf({ isLoose, id, word }: WorkOpening): string {
-  return isLoose ? `:${id}` : word;
-}
-
 function passOf(
-  { plate }: PlacedWork,
-  pass: WorkPass,
+  { plate }: PlacedPreparation,
+  pass: PreparedPass,
   lead: Lead,
   kind: 'opening' | 'rim',
   word: string,
@@ -208,7 +159,7 @@ function passOf(
     plate: plate.id,
     word: `${plate.id}/${word}`,
     net: placeVertices(pass.net, plate),
-    path: placeVertices(pathFrom(pass.path, lead), plate),
+    path: placeVertices(startPathAt(pass.path, lead), plate),
     pierce: placeRing([lead.pierce], plate)[0]!,
     leadIn: placeVertices(lead.run, plate),
     after,
@@ -216,12 +167,12 @@ function passOf(
 }
 
 /** Leads taken that had too little room, with the contour they belong to. */
-function tightOf(chosen: readonly ChosenVisit[], p: PlacedWork): { contour: string; at: Point }[] {
+function tightOf(chosen: readonly ChosenVisit[], p: PlacedPreparation): { contour: string; at: Point }[] {
   const own = chosen.find((c) => c.visit.plate === p.plate);
   const leads = p.leads[own?.option?.round ?? 0]!;
   const taken: (readonly [string, Lead])[] = [
-    ...p.work.openings.flatMap((o, i) => [
-      ...o.inner.map((pass) => [pass.id, best(pass)] as const),
+    ...p.prepared.openings.flatMap((o, i) => [
+      ...o.inner.map((pass) => [pass.id, chooseBestLead(pass)] as const),
       [o.id, leads[i]!] as const,
     ]),
     ['rim', p.rims[own?.rim ?? 0]!],

@@ -17,7 +17,7 @@ export function* planSheets(
     const key = keyOf(sheet, wishes);
     const like = known.get(key);
     const plan = like
-      ? renamed(like.plan, like.sheet, sheet)
+      ? renamePlates(like.plan, like.sheet, sheet)
       : planSheet(sheet, plans, settings, { ...wishes, marks: marksOf(sheet) });
     if (!like) known.set(key, { sheet, plan });
     yield plan;
@@ -39,7 +39,7 @@ function ownOf(ids: ReadonlySet<string> = new Set(), plate: string): string[] {
 }
 
 /** The same plan for an equal sheet: only the plates have other names. */
-function renamed(plan: SheetPlan, from: NestedSheet, to: NestedSheet): SheetPlan {
+function renamePlates(plan: SheetPlan, from: NestedSheet, to: NestedSheet): SheetPlan {
   const names = new Map(from.plates.map((p, i) => [p.id, to.plates[i]!.id]));
   const plate = (id: string): string => names.get(id) ?? id;
   const within = (id: string, own: string): string => `${plate(own)}${id.slice(own.length)}`;

@@ -2,12 +2,12 @@ import { keptWith } from '../../kept.ts';
 import type { PlacedPlate } from '../../sheet/sheets.ts';
 import { contourLengthTo, placeVertices } from '../contour-walk.ts';
 import type { CutPlan } from '../cut-plan.ts';
-import { plateWork } from './plate-work.ts';
+import { preparePlate } from './prepare-plate.ts';
 import type { CutPass, CutSettings, Slug, SlugChances } from '../sheet-plan.ts';
-import { slugChances, TIP_LIMIT } from './slugs.ts';
+import { computeSlugChances, TIP_LIMIT } from './slugs.ts';
 
 /** Pieces of all plates, the likeliest to tip first. Tabs hold those above the limit, or those that are named; never a plate. */
-export function slugsOf(
+export function judgeSlugs(
   plates: readonly PlacedPlate[],
   plans: ReadonlyMap<string, CutPlan>,
   settings: CutSettings,
@@ -16,7 +16,7 @@ export function slugsOf(
   const slugs = plates.flatMap((plate) => {
     const plan = plans.get(plate.wish);
     if (!plan) return [];
-    return [...plateChances(plan, settings, plate.turnDeg)].map(([id, chances]): Slug => {
+    return [...computePlateChances(plan, settings, plate.turnDeg)].map(([id, chances]): Slug => {
       const pass = `${plate.id}/${id}`;
       const isTabbed = id !== 'rim' && ((tabs.all && chances.tips > TIP_LIMIT) || tabs.held.has(pass));
       return { pass, plate: plate.id, isTabbed, ...chances };
@@ -26,16 +26,16 @@ export function slugsOf(
 }
 
 /** Chances of all pieces of a plate turned so, by the contour's id; worked out once for each turn. */
-export function plateChances(plan: CutPlan, settings: CutSettings, turnDeg: number): Map<string, SlugChances> {
+export function computePlateChances(plan: CutPlan, settings: CutSettings, turnDeg: number): Map<string, SlugChances> {
   const { kerfMm, slats } = settings;
   const known = chancesOf(plan);
   const key = [kerfMm, slats.pitchMm, slats.edgeMm, turnDeg].join(' ');
   let chances = known.get(key);
   if (!chances) {
-    const { openings, kerf } = plateWork(plan, settings);
+    const { openings, kerf } = preparePlate(plan, settings);
     const turned = { x: 0, y: 0, turnDeg };
     const paths = [...openings.flatMap((o) => [...o.inner, o.outer]), kerf.rim];
-    chances = new Map(paths.map((p) => [p.id, slugChances(placeVertices(p.path, turned), slats)]));
+    chances = new Map(paths.map((p) => [p.id, computeSlugChances(placeVertices(p.path, turned), slats)]));
     known.set(key, chances);
   }
   return chances;
@@ -49,7 +49,7 @@ const TAB_MM = 0.5;
 const TABS_AT = [0.3, 0.8];
 
 /** The passes of tabbed pieces, with their tabs. */
-export function tabbed(passes: readonly CutPass[], slugs: readonly Slug[], kerfMm: number): CutPass[] {
+export function addTabs(passes: readonly CutPass[], slugs: readonly Slug[], kerfMm: number): CutPass[] {
   const held = new Set(slugs.filter((s) => s.isTabbed).map((s) => s.pass));
   return passes.map((pass) => {
     if (!held.has(pass.id)) return pass;

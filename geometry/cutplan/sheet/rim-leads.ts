@@ -1,20 +1,20 @@
 /**
- * Ways in to rims: pierced in the skeleton, or in the waste of the plate around. A point of a way in lies nearer to its
- * own cut than to any other (by a kerf at least), so no two ways in can meet, whichever are taken; and it keeps off the
+ * Lead-ins to rims: pierced in the skeleton, or in the waste of the plate around. A point of a lead-in lies nearer to its
+ * own cut than to any other (by a kerf at least), so no two lead-ins can meet, whichever are taken; and it keeps off the
  * sheet's edge, what a remnant has lost, and witness marks.
  */
 import { nearestOnSegment } from '../../measure/distance.ts';
 import type { Circle, NestedSheet, PlacedPlate } from '../../sheet/sheets.ts';
 import { ringHolds } from '../../measure/ring.ts';
 import type { Placement, Point, Ring } from '../../shapes.ts';
-import { placeVertices, runPoints } from '../contour-walk.ts';
-import { chosen, type Lead, leadAt } from '../plate/lead-ins.ts';
-import type { PlateWork } from './plate-work.ts';
+import { placeVertices, sampleRun } from '../contour-walk.ts';
+import { chooseLeads, type Lead, findLeadAt } from '../plate/lead-ins.ts';
+import type { PreparedPlate } from './prepare-plate.ts';
 import type { CutSettings, Run } from '../sheet-plan.ts';
 
 export interface Neighbours {
   readonly sheet: NestedSheet;
-  /** Circles that ways in keep off: witness marks. */
+  /** Circles that lead-ins keep off: witness marks. */
   readonly marks: readonly Circle[];
   /** The opening of another plate that this one lies in, true size, in the sheet's frame. */
   readonly around?: Ring | undefined;
@@ -24,20 +24,20 @@ export interface Neighbours {
 const THICK_MM = 5;
 
 /** Leads in the plate's own frame. */
-export function rimLeads(
+export function findRimLeads(
   plate: PlacedPlate,
-  work: PlateWork,
+  work: PreparedPlate,
   near: Neighbours,
   { kerfMm, leadInMm }: CutSettings,
 ): Lead[] {
   const fits = (run: Run): boolean =>
-    runPoints(placeVertices(run, plate), Math.max(0.2, leadInMm / 8)).every((p) => isFree(p, plate, near, kerfMm));
+    sampleRun(placeVertices(run, plate), Math.max(0.2, leadInMm / 8)).every((p) => isFree(p, plate, near, kerfMm));
   const leads: Lead[] = [];
   for (const { start, metalMm } of work.rimStations) {
-    const lead = leadAt(start, { lengthMm: leadInMm, kerfMm }, fits);
+    const lead = findLeadAt(start, { lengthMm: leadInMm, kerfMm }, fits);
     if (lead) leads.push({ ...lead, cost: lead.cost + 2 * Math.max(0, 1 - metalMm / THICK_MM) });
   }
-  if (leads.length > 0) return chosen(leads);
+  if (leads.length > 0) return chooseLeads(leads);
   const { start } = work.rimStations[0]!;
   const run = [
     { ...start.at, bulge: 0 },
@@ -69,8 +69,8 @@ function off(p: Point, at: Point, radiusMm: number): number {
   return Math.hypot(p.x - at.x, p.y - at.y) - radiusMm;
 }
 
-/** Of the leads of an opening that holds other plates those whose ways in stay on its own side. */
-export function leadsAroundPlates(
+/** Of the leads of an opening that holds other plates those whose lead-ins stay on its own side. */
+export function keepLeadsClear(
   leads: readonly Lead[],
   net: Ring,
   at: Placement,
@@ -78,7 +78,7 @@ export function leadsAroundPlates(
   kerfMm: number,
 ): Lead[] {
   const clear = leads.filter((lead) =>
-    runPoints(placeVertices(lead.run, at), 0.5).every((p) => {
+    sampleRun(placeVertices(lead.run, at), 0.5).every((p) => {
       const own = edgeGapMm(net, p);
       return inside.every((plate) => off(p, plate, plate.diameterMm / 2) >= own + kerfMm);
     }),

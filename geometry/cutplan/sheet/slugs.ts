@@ -36,13 +36,13 @@ const HALVINGS = 8;
 const COLUMNS = 512;
 
 /** Chances of the piece inside a contour, as it lies on the sheet; 1 that it drops where there are no slats. */
-export function slugChances(contour: Contour, slats: CutSettings['slats']): SlugChances {
+export function computeSlugChances(contour: Contour, slats: CutSettings['slats']): SlugChances {
   if (!(slats.pitchMm > 0)) return { drops: 1, lies: 0, tips: 0, riseMm: 0 };
-  const piece = columnsOf(contourToRing(contour, COARSE_ERROR_MM));
+  const piece = sampleColumns(contourToRing(contour, COARSE_ERROR_MM));
   const chances = { drops: 0, lies: 0, tips: 0 };
   let riseMm = 0;
   const at = (share: number): Fate => {
-    const fate = fateAt(piece, slats, share * slats.pitchMm);
+    const fate = judgeFate(piece, slats, share * slats.pitchMm);
     if (fate.kind === 'tips') riseMm = Math.max(riseMm, fate.riseMm);
     return fate;
   };
@@ -65,7 +65,7 @@ export function slugChances(contour: Contour, slats: CutSettings['slats']): Slug
 }
 
 /** How high the far end of a bar can stand that leans between a slat's edge and the face of the next, mm. */
-export function leaningMm(widthMm: number, gapMm: number): number {
+export function computeLeaningMm(widthMm: number, gapMm: number): number {
   return Math.max(0, widthMm ** (2 / 3) - gapMm ** (2 / 3)) ** 1.5;
 }
 
@@ -84,7 +84,7 @@ interface Columns {
   readonly centre: Point;
 }
 
-function columnsOf(ring: Ring): Columns {
+function sampleColumns(ring: Ring): Columns {
   const { minX, maxX } = ringBox(ring);
   const stepMm = (maxX - minX) / (COLUMNS - 1);
   const low = new Array<number>(COLUMNS).fill(Infinity);
@@ -111,7 +111,7 @@ interface Carried {
 }
 
 /** First slat's middle at the offset from the piece's left. */
-function fateAt(piece: Columns, { pitchMm, edgeMm }: CutSettings['slats'], offset: number): Fate {
+function judgeFate(piece: Columns, { pitchMm, edgeMm }: CutSettings['slats'], offset: number): Fate {
   const { minX, maxX, stepMm, centre } = piece;
   const [widthMm, cx] = [maxX - minX, centre.x - minX];
   const carried: Carried[] = [];
@@ -126,7 +126,7 @@ function fateAt(piece: Columns, { pitchMm, edgeMm }: CutSettings['slats'], offse
   if (carried.length === 0) return { kind: 'drops', riseMm: 0 };
   const across = linesAcross(carried, cx);
   if (across && across.low.at <= centre.y && centre.y <= across.high.at) return { kind: 'lies', riseMm: 0 };
-  const riseMm = across ? beyondMm(piece, across, cx) : leaningMm(widthMm, pitchMm - edgeMm);
+  const riseMm = across ? beyondMm(piece, across, cx) : computeLeaningMm(widthMm, pitchMm - edgeMm);
   return { kind: riseMm > RISE_MM ? 'tips' : 'drops', riseMm };
 }
 

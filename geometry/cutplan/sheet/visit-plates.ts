@@ -1,5 +1,5 @@
 /**
- * In what order the plates of a sheet are cut, where each one's round of openings is begun, which way round it runs, and
+ * In what sequence the plates of a sheet are cut, where each one's round of openings is begun, which way round it runs, and
  * where its rim is pierced.
  *
  * 1. Plates that lie in the waste of another come right before it.
@@ -9,12 +9,13 @@
  */
 import type { PlacedPlate } from '../../sheet/sheets.ts';
 import type { Point } from '../../shapes.ts';
-import { shortTour, type TourGroup } from '../tour/tour.ts';
+import { findTour } from '../tour/find-tour.ts';
+import type { TourGroup } from '../tour/tour-group.ts';
 
 /** One way to cut the openings of a plate. */
 export interface VisitOption {
-  /** Numbers of openings in their order. */
-  readonly order: readonly number[];
+  /** Numbers of openings in their sequence. */
+  readonly sequence: readonly number[];
   /** Which of the plate's rounds it is part of. */
   readonly round: number;
   readonly from: Point;
@@ -47,17 +48,17 @@ const HOME: Point = { x: 0, y: 0 };
 const RIM_POINTS = 12;
 
 export function visitPlates(visits: readonly Visit[]): ChosenVisit[] {
-  const blocks = blocksOf(visits);
+  const blocks = groupByHost(visits);
   const groups: TourGroup[] = [{ points: [HOME] }, ...blocks.map((b) => ({ points: rimPoints(b.at(-1)!.plate) }))];
-  const { order } = shortTour(groups);
-  const home = order.indexOf(0);
-  const along = [...order.slice(home + 1), ...order.slice(0, home)].map((i) => blocks[i - 1]!);
-  const ways = [along, [...along].reverse()].map((way) => throughLayers(way.flat()));
+  const { sequence } = findTour(groups);
+  const home = sequence.indexOf(0);
+  const along = [...sequence.slice(home + 1), ...sequence.slice(0, home)].map((i) => blocks[i - 1]!);
+  const ways = [along, [...along].reverse()].map((way) => chooseThroughLayers(way.flat()));
   return ways[0]!.mm <= ways[1]!.mm ? ways[0]!.chosen : ways[1]!.chosen;
 }
 
 /** Each plate that lies in no other, after all that lie in it, those within those first. */
-function blocksOf(visits: readonly Visit[]): Visit[][] {
+function groupByHost(visits: readonly Visit[]): Visit[][] {
   const ids = new Set(visits.map((v) => v.plate.id));
   const within = (id: string | undefined): Visit[] =>
     visits.filter((v) => (v.plate.inside !== undefined && ids.has(v.plate.inside) ? v.plate.inside : undefined) === id);
@@ -67,8 +68,8 @@ function blocksOf(visits: readonly Visit[]): Visit[][] {
 
 function nearestNext(visits: readonly Visit[]): Visit[] {
   if (visits.length < 3) return [...visits];
-  const { order } = shortTour(visits.map((v) => ({ points: rimPoints(v.plate) })));
-  return order.map((i) => visits[i]!);
+  const { sequence } = findTour(visits.map((v) => ({ points: rimPoints(v.plate) })));
+  return sequence.map((i) => visits[i]!);
 }
 
 function rimPoints({ x, y, diameterMm }: PlacedPlate): Point[] {
@@ -83,7 +84,7 @@ interface Step {
   readonly rimBefore: number;
 }
 
-function throughLayers(visits: readonly Visit[]): { mm: number; chosen: ChosenVisit[] } {
+function chooseThroughLayers(visits: readonly Visit[]): { mm: number; chosen: ChosenVisit[] } {
   let [ends, costs]: [readonly Point[], number[]] = [[HOME], [0]];
   const steps: Step[][] = [];
   for (const { options, rims } of visits) {

@@ -2,17 +2,17 @@
 export type GapOf = (from: number, fromPoint: number, to: number, toPoint: number) => number;
 
 /**
- * For a given order, round, the best points of all groups (given by how many each has) together: the shortest way through layers, from each point of
+ * For a given sequence, round, the best points of all groups (given by how many each has) together: the shortest way through layers, from each point of
  * the smallest group. The gap may differ by direction.
  */
-export function bestPoints(sizes: readonly number[], order: readonly number[], gap: GapOf): number[] {
-  const n = order.length;
+export function chooseBestPoints(sizes: readonly number[], sequence: readonly number[], gap: GapOf): number[] {
+  const n = sequence.length;
   const taken = sizes.map(() => 0);
   if (n < 2) return taken;
-  const sizeOf = (at: number) => sizes[order[at]!]!;
+  const sizeOf = (at: number) => sizes[sequence[at]!]!;
   let first = 0;
   for (let at = 1; at < n; at++) if (sizeOf(at) < sizeOf(first)) first = at;
-  const ring = [...order.slice(first), ...order.slice(0, first)];
+  const ring = [...sequence.slice(first), ...sequence.slice(0, first)];
   const gaps = ring.map((g, k) => {
     const next = ring[(k + 1) % n]!;
     return range(sizes[g]!).map((i) => range(sizes[next]!).map((j) => gap(g, i, next, j)));

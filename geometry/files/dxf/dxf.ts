@@ -11,7 +11,7 @@ import type { PlateResult } from '../../plate/plate.ts';
 import { MM_PER_INCH } from '../../units.ts';
 import { approvalOf } from '../approval.ts';
 import { writeCircle, writePolyline } from './entities.ts';
-import { dxfFile } from './frame.ts';
+import { writeDxfFile } from './frame.ts';
 import { fileNumber } from '../numbers.ts';
 import { oneLine } from '../plain-text.ts';
 
@@ -23,7 +23,7 @@ const RIM = { name: 'RIM', colour: 5 };
 export function writeDxf(design: Design, plate: PlateResult, plan: CutPlan): string {
   const half = plate.diameterMm / 2;
   const extent = { minX: -half, minY: -half, maxX: half, maxY: half };
-  return dxfFile(commentsFor(design, plate), [OPENINGS, RIM], extent, plan.contours, (tags, handle, cut) => {
+  return writeDxfFile(commentsFor(design, plate), [OPENINGS, RIM], extent, plan.contours, (tags, handle, cut) => {
     if (cut.kind === 'rim') writeCircle(tags, handle, RIM.name, { x: 0, y: 0 }, cut.diameterMm / 2);
     else writePolyline(tags, handle, OPENINGS.name, cut.contour, true);
   });

@@ -1,12 +1,13 @@
 import type { Point, Vertex } from '../../shapes.ts';
-import { entity, MODEL_SPACE_HANDLE } from './frame.ts';
+import { entityHead } from './frame.ts';
+import { HANDLE } from './handles.ts';
 import type { TagWriter } from './tags.ts';
 
 /** The two kinds of entities that cut files hold: DXF reference, section ENTITIES. */
 
 export function writeCircle(tags: TagWriter, handle: string, layer: string, centre: Point, radiusMm: number): void {
   tags.text(0, 'CIRCLE');
-  entity(tags, handle, MODEL_SPACE_HANDLE, layer);
+  tags.add(entityHead(handle, HANDLE.modelSpace, layer));
   tags.text(100, 'AcDbCircle');
   tags.point3(centre.x, centre.y);
   tags.length(40, radiusMm);
@@ -21,7 +22,7 @@ export function writePolyline(
   closed: boolean,
 ): void {
   tags.text(0, 'LWPOLYLINE');
-  entity(tags, handle, MODEL_SPACE_HANDLE, layer);
+  tags.add(entityHead(handle, HANDLE.modelSpace, layer));
   tags.text(100, 'AcDbPolyline');
   tags.whole(90, vertices.length);
   tags.whole(70, closed ? 1 : 0);

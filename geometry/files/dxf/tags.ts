@@ -1,5 +1,8 @@
 import { fileBulge, fileNumber } from '../numbers.ts';
 
+/** Group code and value; numbers are written as lengths are. */
+export type Tag = readonly [code: number, value: string | number];
+
 /** What a group code may carry here; everything in the file goes through one of these. */
 export interface TagWriter {
   /** Names, handles and other words: ASCII, one line. */
@@ -9,6 +12,7 @@ export interface TagWriter {
   bulge(value: number): void;
   point(x: number, y: number): void;
   point3(x: number, y: number): void;
+  add(tags: readonly Tag[]): void;
   toString(): string;
 }
 
@@ -19,8 +23,12 @@ export function createTags(): TagWriter {
     lines.push(String(code).padStart(3), value);
   };
   const length = (code: number, value: number) => tag(code, fileNumber(value, `group ${code}`));
+  const text = (code: number, value: string) => tag(code, asciiLine(value));
   return {
-    text: (code, value) => tag(code, asciiLine(value)),
+    text,
+    add(tags) {
+      for (const [code, value] of tags) typeof value === 'string' ? text(code, value) : length(code, value);
+    },
     whole(code, value) {
       if (!Number.isInteger(value)) throw new RangeError(`group ${code} is ${value}, not a whole number`);
       tag(code, String(value));

@@ -6,7 +6,7 @@ import { type CutListRow, cutList } from './cut-list.ts';
 import { designsOn, type JobDesign, type JobSheet, sheetName } from './job.ts';
 import { contourPath } from '../svg/svg-path.ts';
 import { PAPERS } from '../paper/page-size.ts';
-import { addPage, createPage, INK, pageBytes, type SheetFonts, type SheetPage } from '../paper/sheet-page.ts';
+import { addPage, createPage, INK, pageBytes, type PageFonts, type PdfPage } from '../paper/pdf-page.ts';
 
 const PAGE = PAPERS.a4;
 const LEFT = PAGE.marginMm;
@@ -33,7 +33,7 @@ const COLUMNS: readonly Column[] = [
 export async function writeCutList(
   job: JobSheet,
   designs: readonly JobDesign[],
-  fonts: SheetFonts,
+  fonts: PageFonts,
   outdated: readonly string[] = [],
 ): Promise<Uint8Array> {
   const rows = cutList(job, designs);
@@ -74,7 +74,7 @@ export async function writeCutList(
 
 /** Returns where the list may begin. */
 function drawHead(
-  page: SheetPage,
+  page: PdfPage,
   job: JobSheet,
   designs: readonly JobDesign[],
   name: string,
@@ -106,7 +106,7 @@ function drawHead(
 }
 
 /** The sheet with all its cuts and the names of its plates. Returns its lower edge. */
-function drawSheet(page: SheetPage, { sheet, plan }: JobSheet, y: number): number {
+function drawSheet(page: PdfPage, { sheet, plan }: JobSheet, y: number): number {
   const scale = Math.min(WIDTH / sheet.widthMm, PICTURE_MM / sheet.heightMm);
   const { doc } = page;
   const bottom = y + sheet.heightMm * scale;
@@ -130,7 +130,7 @@ function drawSheet(page: SheetPage, { sheet, plan }: JobSheet, y: number): numbe
   return bottom;
 }
 
-function drawRows(page: SheetPage, rows: readonly CutListRow[], y: number): void {
+function drawRows(page: PdfPage, rows: readonly CutListRow[], y: number): void {
   let x = LEFT;
   for (const [head, widthMm, align, text] of COLUMNS) {
     page.line(head, x, y, widthMm - 2, { size: 7.5, bold: true, align });

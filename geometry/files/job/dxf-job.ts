@@ -8,7 +8,7 @@ import { arcOf, contourToRing } from '../../measure/arc.ts';
 import { joinBoxes, ringBox } from '../../measure/ring.ts';
 import type { Box, Vertex } from '../../shapes.ts';
 import { writeCircle, writePolyline } from '../dxf/entities.ts';
-import { dxfFile } from '../dxf/frame.ts';
+import { writeDxfFile } from '../dxf/frame.ts';
 import type { JobDesign, JobSheet } from './job.ts';
 import { jobLines, type JobLine, type LineKind, type LineWishes } from './job-lines.ts';
 import { jobNotes } from './job-notes.ts';
@@ -29,7 +29,7 @@ export function writeJobDxf(job: JobSheet, designs: readonly JobDesign[], wishes
   const lines = jobLines(job, wishes);
   const used = Object.entries(LAYERS).flatMap(([kind, layer]) => (lines.some((l) => l.kind === kind) ? [layer] : []));
   const notes = jobNotes(job, designs, wishes);
-  return dxfFile(notes, used, extentOf(job, lines, wishes), lines, (tags, handle, line) => {
+  return writeDxfFile(notes, used, extentOf(job, lines, wishes), lines, (tags, handle, line) => {
     const layer = LAYERS[line.kind].name;
     const circle = wishes.size.kind === 'net' || line.kind === 'not cut' ? circleOf(line) : undefined;
     if (circle) writeCircle(tags, handle, layer, circle.centre, circle.radiusMm);

@@ -4,8 +4,8 @@ import { writeCutList } from './cut-list-pdf.ts';
 import { writeJobDxf } from './dxf-job.ts';
 import type { Job } from './job.ts';
 import type { LineWishes } from './job-lines.ts';
-import { orderStem, sheetStem } from './job-stem.ts';
-import type { SheetFonts } from '../paper/sheet-page.ts';
+import { stemOfOrder, stemOfSheet } from './job-stem.ts';
+import type { PageFonts } from '../paper/pdf-page.ts';
 import { writeJobSvg } from './svg-job.ts';
 
 export interface JobFile {
@@ -17,12 +17,12 @@ export interface JobFile {
 export async function jobFiles(
   { title, sheets, designs }: Job,
   wishes: Omit<LineWishes, 'plate'>,
-  fonts: SheetFonts,
+  fonts: PageFonts,
 ): Promise<JobFile[]> {
   const files: JobFile[] = [];
   const text = new TextEncoder();
   for (const [i, job] of sheets.entries()) {
-    const stem = sheetStem(title, i, wishes);
+    const stem = stemOfSheet(title, i, wishes);
     files.push(
       { name: `${stem}.dxf`, bytes: text.encode(writeJobDxf(job, designs, wishes)) },
       { name: `${stem}.svg`, bytes: text.encode(writeJobSvg(job, designs, wishes)) },
@@ -37,9 +37,9 @@ export async function jobFiles(
 export async function jobZip(
   job: Job,
   wishes: Omit<LineWishes, 'plate'>,
-  fonts: SheetFonts,
+  fonts: PageFonts,
   others: readonly JobFile[] = [],
 ): Promise<JobFile> {
   const files = [...(await jobFiles(job, wishes, fonts)), ...others];
-  return { name: `${orderStem(job.title, wishes)}.zip`, bytes: zipOf(files) };
+  return { name: `${stemOfOrder(job.title, wishes)}.zip`, bytes: zipOf(files) };
 }

@@ -45,7 +45,7 @@ export function jobDesign(wish: string, design: Design, plate: PlateResult): Job
  * Whether a plan still cuts what the designs say: a sentence for each wish whose design was changed or is gone since.
  * now: for each wish the fingerprint that its plate has now.
  */
-export function planStillFits(planned: readonly JobDesign[], now: ReadonlyMap<string, string>): Refused[] {
+export function findOutdated(planned: readonly JobDesign[], now: ReadonlyMap<string, string>): Refused[] {
   return planned.flatMap(({ wish, title, fingerprint }) => {
     const current = now.get(wish);
     if (current === undefined) return [CUT_EN.refused('sheetFile.gone', { title })];

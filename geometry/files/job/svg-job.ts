@@ -5,11 +5,10 @@
 import type { JobDesign, JobSheet } from './job.ts';
 import { jobLines, type JobLine, type LineKind, type LineWishes } from './job-lines.ts';
 import { jobNotes } from './job-notes.ts';
-import { fileNumber } from '../numbers.ts';
 import { oneLine } from '../plain-text.ts';
+import { STROKE, writeSvgFile } from '../svg/svg.ts';
 import { contourPath, runPath } from '../svg/svg-path.ts';
 import { escapeXml } from '../xml.ts';
-import { HAIRLINE_MM } from '../../units.ts';
 
 const COLOURS: Record<LineKind, string> = {
   cut: '#ff0000',
@@ -27,20 +26,15 @@ export function writeJobSvg(job: JobSheet, designs: readonly JobDesign[], wishes
   const { plate } = wishes;
   // Beside a plate stand its witness marks: seven tenths as much again as the plate is wide hold them all.
   const half = plate ? plate.diameterMm * (wishes.witness ? 0.85 : 0.5) + 0.5 : 0;
-  const [width, height] = plate ? [2 * half, 2 * half] : [job.sheet.widthMm + 1, job.sheet.heightMm + 1];
-  const [left, top] = plate ? [-half, -half] : [-0.5, -job.sheet.heightMm - 0.5];
-  const n = fileNumber;
-  return [
-    '<?xml version="1.0" encoding="UTF-8"?>',
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${n(width)}mm" height="${n(height)}mm" viewBox="${n(left)} ${n(top)} ${n(width)} ${n(height)}">`,
-    `  <title>${escapeXml(notes[1] ?? '')}</title>`,
-    `  <desc>${escapeXml([notes[0], ...notes.slice(2)].map((line) => (line ?? '').replace(/\.?$/, '.')).join(' '))}</desc>`,
-    `  <g fill="none" stroke-width="${n(HAIRLINE_MM)}">`,
+  const [left, top, width, height]: [number, number, number, number] = plate
+    ? [-half, -half, 2 * half, 2 * half]
+    : [-0.5, -job.sheet.heightMm - 0.5, job.sheet.widthMm + 1, job.sheet.heightMm + 1];
+  const about = [notes[0], ...notes.slice(2)].map((line) => (line ?? '').replace(/\.?$/, '.')).join(' ');
+  return writeSvgFile({ left, top, width, height }, notes[1] ?? '', about, [
+    `  <g ${STROKE}>`,
     ...lines.map(pathOf),
     '  </g>',
-    '</svg>',
-    '',
-  ].join('\n');
+  ]);
 }
 
 function pathOf({ kind, pass, closed, run }: JobLine): string {

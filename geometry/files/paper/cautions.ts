@@ -14,7 +14,7 @@ export type Reader = 'shop' | 'customer';
  * Sources: 29 CFR 1910.107 (spraying), 1910.138 (hand protection), 1910.252 (hot work), 1910.1026 (chromium VI), NFPA 51B
  * (hot work), NIOSH Pocket Guide npgd0262 (ethanol, flash point 12.8 C).
  */
-export function cautionsFor(stock: Design['stock'], book: StockBook, reader: Reader = 'shop'): Wording[] {
+export function listCautions(stock: Design['stock'], book: StockBook, reader: Reader = 'shop'): Wording[] {
   const material = materialIn(book, stock.material);
   const process = processIn(book, stock.process);
   const cautions: Wording[] = [];

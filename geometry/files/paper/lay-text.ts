@@ -44,7 +44,7 @@ export function wrapText(text: string, room: number, width: Measure): string[] {
  * Letters that a face lacks: their base letter where it has that, otherwise a question mark rather than a blank box.
  * has: whether the face draws a letter.
  */
-export function drawable(text: string, has: (letter: string) => boolean): string {
+export function replaceMissingLetters(text: string, has: (letter: string) => boolean): string {
   return [...oneLine(text, 4000)]
     .map((letter) => {
       if (has(letter)) return letter;

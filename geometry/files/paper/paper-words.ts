@@ -4,7 +4,7 @@ import { speakEnglish, type Speak } from '../../sentences/speak-from.ts';
 import type { WordValues } from '../../sentences/wording.ts';
 import { type Tongue, writtenNumber } from '../../sentences/written-number.ts';
 import { MM_PER_INCH } from '../../units.ts';
-import type { Manner } from './manner.ts';
+import type { PaperFormat } from './paper-format.ts';
 
 /** How a paper says things: words and figures in its language. A figure that does not exist is a dash. */
 export interface PaperWords {
@@ -19,7 +19,7 @@ export interface PaperWords {
   readonly inches: (mm: number) => string;
 }
 
-export function paperWords({ language, speak = speakEnglish }: Omit<Manner, 'page'>): PaperWords {
+export function paperWords({ language, speak = speakEnglish }: Omit<PaperFormat, 'page'>): PaperWords {
   const number = (value: number | undefined, decimals: number) =>
     value === undefined ? '–' : writtenNumber(value, decimals, language, true);
   const withUnit = (text: string, unit: string) => (text === '–' ? text : `${text} ${unit}`);

@@ -15,19 +15,19 @@ import type { StockBook } from '../../stock/stock-book.ts';
 import { ARC_FIT_ERROR_MM } from '../../units.ts';
 import { amount, inMm } from '../../sentences/say.ts';
 import { approvalWords } from '../approval.ts';
-import { cautionsFor } from './cautions.ts';
-import type { Manner } from './manner.ts';
+import { listCautions } from './cautions.ts';
+import type { PaperFormat } from './paper-format.ts';
 import { PAPERS } from './page-size.ts';
 import { asHeading, paperWords } from './paper-words.ts';
 import { oneLine } from '../plain-text.ts';
-import { codeText, drawCode } from './sheet-code.ts';
-import { drawFactsAcross, drawFactsBeside, factsOf } from './sheet-facts.ts';
-import { drawingHeightMm, drawPlates, type PlannedPlate } from './sheet-drawing.ts';
-import { gatherFindings, type SheetFinding, verdictWords } from './sheet-findings.ts';
-import { drawCautions, drawFindings, HEAD, type Lists } from './sheet-lists.ts';
-import { createPage, INK, pageBytes, type SheetFonts } from './sheet-page.ts';
-import { rolledOf } from './sheet-rolled.ts';
-import { drawTable, TABLE_HEIGHT_MM } from './sheet-table.ts';
+import { codeText, drawQrCode } from './qr-code.ts';
+import { drawFactsAcross, drawFactsBeside, gatherFacts } from './spec-facts.ts';
+import { drawingHeightMm, drawPlates, type PlannedPlate } from './plate-drawing.ts';
+import { gatherFindings, type SpecFinding, verdictWords } from './spec-findings.ts';
+import { drawCautions, drawFindings, HEAD, type ListArea } from './spec-lists.ts';
+import { createPage, INK, pageBytes, type PageFonts } from './pdf-page.ts';
+import { findRolling } from './rolled-plate.ts';
+import { drawTable, TABLE_HEIGHT_MM } from './spec-table.ts';
 
 /** The line above the drawing that says its scale. */
 const CAPTION_MM = 5;
@@ -37,14 +37,14 @@ const LEAST_DRAWING = { notes: 0.34, faults: 0.28 };
 const NARROW_TABLE_PLATES = 4;
 const CODE_MM = 19;
 
-const IN_ENGLISH: Manner = { page: 'a4', language: 'en' };
+const IN_ENGLISH: PaperFormat = { page: 'a4', language: 'en' };
 
 export async function writeSpecSheet(
   design: Design,
   plates: readonly PlannedPlate[],
-  fonts: SheetFonts,
+  fonts: PageFonts,
   book: StockBook,
-  manner: Manner = IN_ENGLISH,
+  manner: PaperFormat = IN_ENGLISH,
 ): Promise<Uint8Array> {
   const words = paperWords(manner);
   const { say } = words;
@@ -58,7 +58,7 @@ export async function writeSpecSheet(
     size,
     language: manner.language,
   });
-  const lists: Lists = { page, words, left: size.marginMm, width: size.widthMm - 2 * size.marginMm };
+  const lists: ListArea = { page, words, left: size.marginMm, width: size.widthMm - 2 * size.marginMm };
   const { left, width } = lists;
   const [inHead, inDrawing, inFacts, inFindings, inCautions, inFoot] = [0, 0, 0, 0, 0, 0].map(() =>
     page.tags.section(),
@@ -67,11 +67,11 @@ export async function writeSpecSheet(
   const top = inHead!(() =>
     drawHeading(lists, design, { title, fingerprint, findings, code: codeText(design, fingerprint, book) }),
   );
-  const cautions = cautionsFor(design.stock, book).map((c) => words.speak(c));
+  const cautions = listCautions(design.stock, book).map((c) => words.speak(c));
   const footTop = inFoot!(() => drawFooter(lists, fingerprint));
   const cautionsTop = inCautions!(() => drawCautions(lists, cautions, footTop));
   const wide = plates.length > NARROW_TABLE_PLATES;
-  const facts = factsOf(design, plates, book, words);
+  const facts = gatherFacts(design, plates, book, words);
   const factsHigh = wide ? (facts.rolled.length > 0 ? 31 : 22) : 0;
   const tableHigh = TABLE_HEIGHT_MM + factsHigh;
   // Findings may grow upwards until the drawing would have to shrink.
@@ -97,12 +97,12 @@ export async function writeSpecSheet(
 interface Heading {
   readonly title: string;
   readonly fingerprint: string;
-  readonly findings: readonly SheetFinding[];
+  readonly findings: readonly SpecFinding[];
   readonly code: string;
 }
 
 /** Returns where the drawing may begin. */
-function drawHeading({ page, words, left, width }: Lists, design: Design, heading: Heading): number {
+function drawHeading({ page, words, left, width }: ListArea, design: Design, heading: Heading): number {
   const { title, fingerprint, findings, code } = heading;
   const codeX = left + width - CODE_MM;
   const right = 40;
@@ -118,7 +118,7 @@ function drawHeading({ page, words, left, width }: Lists, design: Design, headin
     align: 'right',
   });
   page.line(fingerprint, x, 28.5, right, { size: 18, bold: true, align: 'right' });
-  page.tags.picture(words.say('paperSheet.codeAlt'), () => drawCode(page, code, codeX, 16.2, CODE_MM));
+  page.tags.picture(words.say('paperSheet.codeAlt'), () => drawQrCode(page, code, codeX, 16.2, CODE_MM));
   const { words: standing, loud } = approvalWords(design, fingerprint);
   const said = words.speak(standing);
   page.rule(left, 39, left + width, 39, 0.35, INK.char);
@@ -133,7 +133,7 @@ function drawHeading({ page, words, left, width }: Lists, design: Design, headin
 }
 
 /** Returns where what stands above it must end. */
-function drawFooter({ page, words, left, width }: Lists, fingerprint: string): number {
+function drawFooter({ page, words, left, width }: ListArea, fingerprint: string): number {
   const y = page.heightMm - 13;
   page.rule(left, y - 5, left + width, y - 5);
   const quiet = { size: 7, colour: INK.quiet } as const;
@@ -149,7 +149,7 @@ function drawFooter({ page, words, left, width }: Lists, fingerprint: string): n
 }
 
 function drawDrawing(
-  { page, words, left, width }: Lists,
+  { page, words, left, width }: ListArea,
   design: Design,
   plates: readonly PlannedPlate[],
   top: number,
@@ -160,7 +160,7 @@ function drawDrawing(
   const { scale } = drawPlates(page, plates, box, {
     words,
     checks: true,
-    axisOf: ({ diameterMm }) => rolledOf(design, diameterMm)?.axis,
+    axisOf: ({ diameterMm }) => findRolling(design, diameterMm)?.axis,
   });
   const quiet = { size: 8, colour: INK.quiet } as const;
   const stated = words.say('paper.scale', { scale: amount(scale, 2) });

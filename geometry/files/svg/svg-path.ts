@@ -1,5 +1,6 @@
 import { arcOf, sides } from '../../measure/arc.ts';
 import type { Contour, Vertex } from '../../shapes.ts';
+import type { CutPlan } from '../../cutplan/cut-plan.ts';
 import { fileNumber } from '../numbers.ts';
 
 /** A contour as path data with A commands; y down, as SVG and the spec sheet have it. */
@@ -11,7 +12,12 @@ export function contourPath(contour: Contour): string {
   return `${start(contour)}${parts.join('')}Z`;
 }
 
-/** The same for an open run. */
+/** All openings of a plate as one path. */
+export function openingsPath({ contours }: Pick<CutPlan, 'contours'>): string {
+  return contours.map((cut) => (cut.kind === 'opening' ? contourPath(cut.contour) : '')).join('');
+}
+
+/** The same as contourPath for an open run. */
 export function runPath(run: readonly Vertex[]): string {
   return `${start(run)}${run
     .slice(1)

@@ -16,7 +16,6 @@ import { HAIRLINE_MM } from '../../units.ts';
 export function writeSvg(design: Design, plate: PlateResult, plan: CutPlan): string {
   // The rim's hairline is half outside the circle: half a millimetre of air keeps it whole.
   const half = plate.diameterMm / 2 + 0.5;
-  const size = fileNumber(half * 2);
   const openings = plan.contours.flatMap((cut) =>
     cut.kind === 'opening'
       ? [`    <path id="${escapeXml(`cut-${oneLine(cut.id, 200)}`)}" d="${contourPath(cut.contour)}"/>`]
@@ -25,24 +24,38 @@ export function writeSvg(design: Design, plate: PlateResult, plan: CutPlan): str
   const rims = plan.contours.flatMap((cut) =>
     cut.kind === 'rim' ? [`    <circle cx="0" cy="0" r="${fileNumber(cut.diameterMm / 2)}"/>`] : [],
   );
-  const title = escapeXml(`${oneLine(design.title, 120) || 'Stencil'}, ${oneLine(plate.name, 60)}`);
-  const about = escapeXml(
+  const title = `${oneLine(design.title, 120) || 'Stencil'}, ${oneLine(plate.name, 60)}`;
+  const about =
     `Bridgehead cut file. Fingerprint ${plate.fingerprint}. ${approvalOf(design, plate.fingerprint).text}. ` +
-      `Diameter ${fileNumber(plate.diameterMm)} mm. One unit is one millimetre. True size: kerf not taken off. ` +
-      `Seen from the painted side.`,
-  );
-  const stroke = `fill="none" stroke-width="${fileNumber(HAIRLINE_MM)}"`;
-  return [
-    '<?xml version="1.0" encoding="UTF-8"?>',
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${size}mm" height="${size}mm" viewBox="${fileNumber(-half)} ${fileNumber(-half)} ${size} ${size}">`,
-    `  <title>${title}</title>`,
-    `  <desc>${about}</desc>`,
-    `  <g id="openings" ${stroke} stroke="#ff0000">`,
+    `Diameter ${fileNumber(plate.diameterMm)} mm. One unit is one millimetre. True size: kerf not taken off. ` +
+    `Seen from the painted side.`;
+  return writeSvgFile({ left: -half, top: -half, width: half * 2, height: half * 2 }, title, about, [
+    `  <g id="openings" ${STROKE} stroke="#ff0000">`,
     ...openings,
     '  </g>',
-    `  <g id="rim" ${stroke} stroke="#0000ff">`,
+    `  <g id="rim" ${STROKE} stroke="#0000ff">`,
     ...rims,
     '  </g>',
+  ]);
+}
+
+/** Lines without fill, so thin that drivers take them for cutting lines. */
+export const STROKE = `fill="none" stroke-width="${fileNumber(HAIRLINE_MM)}"`;
+
+/** A whole SVG file in millimetres about its lines; title and about are plain text. */
+export function writeSvgFile(
+  box: { readonly left: number; readonly top: number; readonly width: number; readonly height: number },
+  title: string,
+  about: string,
+  lines: readonly string[],
+): string {
+  const [left, top, width, height] = [box.left, box.top, box.width, box.height].map((mm) => fileNumber(mm));
+  return [
+    '<?xml version="1.0" encoding="UTF-8"?>',
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="${left} ${top} ${width} ${height}">`,
+    `  <title>${escapeXml(title)}</title>`,
+    `  <desc>${escapeXml(about)}</desc>`,
+    ...lines,
     '</svg>',
     '',
   ].join('\n');

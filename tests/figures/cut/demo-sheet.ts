@@ -1,8 +1,8 @@
 import type { CutPlan } from '../../../geometry/cutplan/cut-plan.ts';
-import { plateWork } from '../../../geometry/cutplan/sheet/plate-work.ts';
+import { preparePlate } from '../../../geometry/cutplan/sheet/prepare-plate.ts';
 import { placeVertices } from '../../../geometry/cutplan/contour-walk.ts';
 import { linkPasses } from '../../../geometry/cutplan/sheet/link-passes.ts';
-import { type Lead, pathFrom } from '../../../geometry/cutplan/plate/lead-ins.ts';
+import { type Lead, startPathAt } from '../../../geometry/cutplan/plate/lead-ins.ts';
 import type { CutPass, CutSettings, SheetPlan } from '../../../geometry/cutplan/sheet-plan.ts';
 import { placeRing } from '../../../geometry/measure/place.ts';
 import type { NestedSheet, PlacedPlate } from '../../../geometry/sheet/sheets.ts';
@@ -74,7 +74,7 @@ function begunAtFirstVertex(
   const plate = sheet.plates.find((p) => p.id === pass.plate)!;
   const plan = plans.get(plate.wish)!;
   const id = pass.id.slice(plate.id.length + 1);
-  const work = plateWork(plan, settings);
+  const work = preparePlate(plan, settings);
   const contour = plan.contours.find((c) => c.id === id);
   if (pass.kind === 'rim') return turnedTo0(pass, plate);
   if (contour?.kind !== 'opening') return pass;
@@ -83,7 +83,7 @@ function begunAtFirstVertex(
   const lead = own.leads.reduce((a: Lead, b: Lead) => (gapMm(b.start.at, first) < gapMm(a.start.at, first) ? b : a));
   return {
     ...pass,
-    path: placeVertices(pathFrom(own.path, lead), plate),
+    path: placeVertices(startPathAt(own.path, lead), plate),
     pierce: placeRing([lead.pierce], plate)[0]!,
     leadIn: placeVertices(lead.run, plate),
   };

@@ -1,11 +1,11 @@
 import { loadFaces } from '../../../fonts/node-faces.ts';
 import type { CutPlan } from '../../../geometry/cutplan/cut-plan.ts';
-import { heatMap } from '../../../geometry/cutplan/cost/heat-map.ts';
+import { mapHeat } from '../../../geometry/cutplan/cost/heat-map.ts';
 import { HOT } from '../../../geometry/cutplan/sheet/heat-measure.ts';
 import { planCuts } from '../../../geometry/cutplan/plate/plan-cuts.ts';
 import { planSheet } from '../../../geometry/cutplan/sheet/plan-sheet.ts';
 import type { SheetPlan } from '../../../geometry/cutplan/sheet-plan.ts';
-import { shortTour } from '../../../geometry/cutplan/tour/tour.ts';
+import { findTour } from '../../../geometry/cutplan/tour/find-tour.ts';
 import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
 import type { NestedSheet } from '../../../geometry/sheet/sheets.ts';
 import { createStore } from '../../../geometry/pipeline/solve-store.ts';
@@ -95,7 +95,7 @@ function tourOverOptimum(): Measured {
   if (!folder) return { value: 'skipped', unit: '(no TSPLIB on this machine)', ok: true };
   const found = OPTIMA.map(([name, optimum]) => {
     const groups = readInstance(folder, name).map((p) => ({ points: [p] }));
-    return { name, over: (shortTour(groups, { distance: roundedDistance }).lengthMm / optimum - 1) * 100 };
+    return { name, over: (findTour(groups, { distance: roundedDistance }).lengthMm / optimum - 1) * 100 };
   });
   const worst = Math.max(...found.map((f) => f.over));
   const least = Math.min(...found.map((f) => f.over));
@@ -135,7 +135,7 @@ async function plannedSheets(
 
 /** How far the hottest spots are above what is hot, added up. */
 function excess(plan: SheetPlan): number {
-  return heatMap(plan, LASER).passes.reduce((sum, { heat }) => sum + Math.max(0, heat - HOT), 0);
+  return mapHeat(plan, LASER).passes.reduce((sum, { heat }) => sum + Math.max(0, heat - HOT), 0);
 }
 
 function excessOf(plans: readonly Planned[]): number {

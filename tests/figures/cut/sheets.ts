@@ -2,7 +2,7 @@ import { checkNest } from '../../../geometry/sheet/check-nest.ts';
 import { countBound } from '../../../geometry/sheet/count-bound.ts';
 import { nest } from '../../../geometry/sheet/nest.ts';
 import { packEqual } from '../../../geometry/sheet/pack-equal.ts';
-import { roomOfSheet } from '../../../geometry/sheet/room.ts';
+import { containerOfSheet } from '../../../geometry/sheet/container.ts';
 import { rowsHold, smallBeyondLarge } from '../../sheet/hexagonal-rows.ts';
 import { GAPS, SHEET, THOUSAND, wish } from '../../sheet/lists.ts';
 import { SQUARE_RADII } from '../../sheet/published-circles.ts';
@@ -33,7 +33,7 @@ export const SHEET_CLAIMS: readonly Claim[] = [
       const least = Math.min(...found.map(({ ratio }) => ratio));
       const faults = found.reduce((sum, one) => sum + one.faults, 0);
       const largest = mixed(99);
-      const bound = countBound(roomOfSheet(SHEET, GAPS), (LARGE + GAPS.betweenMm) / 2);
+      const bound = countBound(containerOfSheet(SHEET, GAPS), (LARGE + GAPS.betweenMm) / 2);
       const unit =
         `times, the least of ${found.length} (mean ${rounded(mean(found.map(({ ratio }) => ratio)))}); ${faults} faults; ` +
         `of ${LARGE} alone ${largest.large} lie there, rows hold ${most}, none more than ${bound}`;

@@ -1,4 +1,4 @@
-import { slugChances, TIP_LIMIT } from '../../../geometry/cutplan/sheet/slugs.ts';
+import { computeSlugChances, TIP_LIMIT } from '../../../geometry/cutplan/sheet/slugs.ts';
 import type { SlugChances } from '../../../geometry/cutplan/sheet-plan.ts';
 import { barContour, discContour, symmetricByHand } from '../../cutplan/slugs-by-hand.ts';
 import { type Claim, rounded } from '../claim.ts';
@@ -18,7 +18,7 @@ export const SLUG_CLAIMS: readonly Claim[] = [
         for (const widthMm of WIDTHS_MM) {
           const want = symmetricByHand(widthMm, slats);
           for (const piece of [barContour(widthMm, 7), discContour(widthMm)]) {
-            worst = Math.max(worst, farthest(slugChances(piece, slats), want));
+            worst = Math.max(worst, farthest(computeSlugChances(piece, slats), want));
           }
         }
       }

@@ -1,5 +1,5 @@
 import { loadFaces } from '../../../fonts/node-faces.ts';
-import { type Motion, roundRun, timeRun } from '../../../geometry/cutplan/cost/feed.ts';
+import { type Motion, closeRun, timeRun } from '../../../geometry/cutplan/cost/feed.ts';
 import { planCuts } from '../../../geometry/cutplan/plate/plan-cuts.ts';
 import { settingsFor } from '../../../geometry/cutplan/cost/settings-for.ts';
 import type { Run } from '../../../geometry/cutplan/sheet-plan.ts';
@@ -23,7 +23,7 @@ const demoRuns = once(async () => {
     const store = createStore();
     for (const { id } of design.plates) {
       const { contours } = planCuts(makePlate(design, id, faces, store, BUILT_IN));
-      for (const cut of contours) if (cut.kind === 'opening') runs.push({ run: roundRun(cut.contour), motion });
+      for (const cut of contours) if (cut.kind === 'opening') runs.push({ run: closeRun(cut.contour), motion });
     }
   }
   return runs;

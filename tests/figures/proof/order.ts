@@ -3,8 +3,8 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { checkMadeAgain } from '../../../geometry/order-file/check-made-again.ts';
-import { readOrder } from '../../../geometry/order-file/read-order.ts';
-import { writeOrder } from '../../../geometry/order-file/write-order.ts';
+import { readOrderFile } from '../../../geometry/order-file/read-order-file.ts';
+import { writeOrderFile } from '../../../geometry/order-file/write-order-file.ts';
 import { damagesOf, flippedAt, resealed } from '../../order-file/damages.ts';
 import { readElsewhere } from '../../order-file/read-elsewhere.ts';
 import { madeOrder, smallDesign } from '../../order-file/sound-order.ts';
@@ -24,11 +24,11 @@ export const ORDER_CLAIMS: readonly Claim[] = [
       const { order, other } = await orders();
       const damages = damagesOf(order, other);
       const told = damages.filter(({ bytes, file, says }) => {
-        const read = readOrder(bytes);
+        const read = readOrderFile(bytes);
         return read.kind === 'unsound' && read.faults.some((f) => f.file === file && says.test(f.problem));
       });
       const again = resealed(order);
-      const read = readOrder(again.bytes);
+      const read = readOrderFile(again.bytes);
       const found =
         read.kind === 'sound' && checkMadeAgain(read, order.cut, undefined).some(({ file }) => file === again.file);
       const [value, of] = [told.length + (found ? 1 : 0), damages.length + 1];
@@ -40,13 +40,13 @@ export const ORDER_CLAIMS: readonly Claim[] = [
     wanted: '0 with other content, one bit in every byte',
     async measure() {
       const { order } = await orders();
-      const read = readOrder(order.bytes);
+      const read = readOrderFile(order.bytes);
       // Every byte of what describes the files, every 97th of the rest.
       const body = order.bytes.length - 1500;
       let [tried, opened] = [0, 0];
       for (let at = 0; at < order.bytes.length; at += at < 400 || at > body ? 1 : 97) {
         tried++;
-        const harmed = readOrder(flippedAt(order.bytes, at, at % 8));
+        const harmed = readOrderFile(flippedAt(order.bytes, at, at % 8));
         if (harmed.kind === 'sound' && !Buffer.from(JSON.stringify(harmed)).equals(Buffer.from(JSON.stringify(read)))) {
           opened++;
         }
@@ -61,7 +61,7 @@ export const ORDER_CLAIMS: readonly Claim[] = [
       const { order } = await orders();
       const again = await madeOrder(smallDesign('OB'));
       const ok =
-        Buffer.compare(order.bytes, again.bytes) === 0 && writeOrder(order).bytes.length === order.bytes.length;
+        Buffer.compare(order.bytes, again.bytes) === 0 && writeOrderFile(order).bytes.length === order.bytes.length;
       return { value: ok ? order.bytes.length : 'other bytes', unit: ok ? 'bytes twice' : '', ok };
     },
   },
@@ -70,7 +70,7 @@ export const ORDER_CLAIMS: readonly Claim[] = [
     wanted: 'Python’s zipfile and hashlib agree with the manifest on every file',
     async measure() {
       const { order } = await orders();
-      const read = readOrder(order.bytes);
+      const read = readOrderFile(order.bytes);
       if (read.kind !== 'sound') return { value: 'unsound', unit: '', ok: false };
       const folder = mkdtempSync(join(tmpdir(), 'order-'));
       try {

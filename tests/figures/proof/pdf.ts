@@ -5,7 +5,7 @@ import { isText } from '../../../geometry/design/kinds.ts';
 import { PAPERS, type PaperName } from '../../../geometry/files/paper/page-size.ts';
 import { writeSpecSheet } from '../../../geometry/files/paper/spec-sheet.ts';
 import type { ProofAsked } from '../../../geometry/proof/proof-asked.ts';
-import { TILE_FRAME, tilesOf } from '../../../geometry/proof/tiles.ts';
+import { TILE_FRAME, layTiles } from '../../../geometry/proof/tiles.ts';
 import { writeProof } from '../../../geometry/proof/write-proof.ts';
 import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { LANGUAGES } from '../../../web/words/languages.ts';
@@ -90,7 +90,7 @@ async function worstOnTilesMm(): Promise<number> {
   let worst = 0;
   for (const page of PAPER_NAMES) {
     for (const mm of [120, 258, 533.4, 900, 1200]) {
-      const tiles = tilesOf(mm, PAPERS[page]);
+      const tiles = layTiles(mm, PAPERS[page]);
       const { pages } = await readAllPages(
         await writeProof(asked({ plates: [plannedPlate(mm)], page, tiles: true }), fonts),
       );
@@ -121,7 +121,7 @@ async function worstOnTilesMm(): Promise<number> {
 async function paintedRim(): Promise<Measured> {
   if (!hasTool('pdftoppm')) return skipped('pdftoppm');
   const [mm, dpi] = [400, 250];
-  const tiles = tilesOf(mm, PAPERS.a4);
+  const tiles = layTiles(mm, PAPERS.a4);
   const bytes = await writeProof(asked({ plates: [plannedPlate(mm)], tiles: true }), fonts);
   const { pages } = await readAllPages(bytes);
   const off = new Map<number, number[]>();

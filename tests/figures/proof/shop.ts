@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { quoteOf } from '../../../geometry/shop/quote.ts';
+import { computeQuote } from '../../../geometry/shop/quote.ts';
 import { readShop } from '../../../geometry/shop/read-shop.ts';
 import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { marksLeft } from '../../shop/inner-numbers.ts';
@@ -17,7 +17,7 @@ export const SHOP_CLAIMS: readonly Claim[] = [
     measure: () => {
       const right = WORKED.filter(
         (example) =>
-          JSON.stringify(cameOutAs(quoteOf(example.shop, example.asked, BUILT_IN))) ===
+          JSON.stringify(cameOutAs(computeQuote(example.shop, example.asked, BUILT_IN))) ===
           JSON.stringify(cameOutAs(example)),
       );
       return Promise.resolve({ value: right.length, unit: 'orders', ok: right.length === WORKED.length });
@@ -31,7 +31,7 @@ export const SHOP_CLAIMS: readonly Claim[] = [
         fc.sample(anyShop(), { numRuns: 2000, seed: 21 }),
         fc.sample(anyOrder(), { numRuns: 2000, seed: 22 }),
       ];
-      const quotes = shops.map((shop, i) => quoteOf(shop, { stock: STOCK, plates: orders[i] ?? [] }, BUILT_IN));
+      const quotes = shops.map((shop, i) => computeQuote(shop, { stock: STOCK, plates: orders[i] ?? [] }, BUILT_IN));
       const priced = quotes.flatMap((quote) => ('problem' in quote ? [] : [quote]));
       const wrong = priced.filter((quote) => !linesAddUp(quote)).length;
       // Those of nothing, or of more than can be counted, have no price.

@@ -1,5 +1,5 @@
 import { type RefObject, useState } from 'react';
-import { waysSaved } from '../../../geometry/cutplan/sheet/slug-mends.ts';
+import { countMovesSaved } from '../../../geometry/cutplan/sheet/slug-remedies.ts';
 import { TIP_LIMIT } from '../../../geometry/cutplan/sheet/slugs.ts';
 import { useUi } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -111,7 +111,7 @@ function Mends({ kind, planned, home }: SlugListProps & { readonly kind: SlugKin
   const turn = planned.mends.find((mend) => mend.kind === 'turn' && mend.plate === plate.id);
   const risky = new Set(planned.plan.slugs.flatMap((s) => (s.tips > TIP_LIMIT && !s.isTabbed ? [s.pass] : [])));
   const isLast = wishes.last.includes(word);
-  const saved = waysSaved(planned.plan, plate.id, new Set([word]), risky);
+  const saved = countMovesSaved(planned.plan, plate.id, new Set([word]), risky);
   const onAll = (part: string): readonly string[] => plates.map((id) => id + part);
   return (
     <div className={css.mends}>

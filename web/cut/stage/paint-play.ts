@@ -1,5 +1,5 @@
-import { runPoints } from '../../../geometry/cutplan/contour-walk.ts';
-import { runOf } from '../../../geometry/cutplan/cost/plan-time.ts';
+import { sampleRun } from '../../../geometry/cutplan/contour-walk.ts';
+import { runOf } from '../../../geometry/cutplan/cost/time-plan.ts';
 import type { CutPass } from '../../../geometry/cutplan/sheet-plan.ts';
 import type { Point } from '../../../geometry/shapes.ts';
 import { passPaths } from './paint-plan.ts';
@@ -94,7 +94,7 @@ export function paintHead(
     ctx.restore();
   } else {
     isCutting = true;
-    const done = alongWay(runPoints(runOf(pass), 1), cutMm(beat, atS));
+    const done = alongWay(sampleRun(runOf(pass), 1), cutMm(beat, atS));
     at = done.at(-1) ?? pass.pierce;
     ctx.strokeStyle = inks.copper;
     ctx.lineWidth = 2.5 * px;

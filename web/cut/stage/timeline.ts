@@ -1,5 +1,5 @@
 import { mmAt, type TimedRun } from '../../../geometry/cutplan/cost/feed.ts';
-import { planTime } from '../../../geometry/cutplan/cost/plan-time.ts';
+import { timePlan } from '../../../geometry/cutplan/cost/time-plan.ts';
 import type { CutPass, CutSettings, SheetPlan } from '../../../geometry/cutplan/sheet-plan.ts';
 import type { Point } from '../../../geometry/shapes.ts';
 
@@ -19,7 +19,7 @@ export interface Beat {
 
 /** Pass by pass, by the same times as the price. */
 export function timelineOf(plan: SheetPlan, settings: CutSettings): readonly Beat[] {
-  return planTime(plan, settings).passes.map(({ fromS, rapidS, raiseS, pierceS, cut }, i) => {
+  return timePlan(plan, settings).passes.map(({ fromS, rapidS, raiseS, pierceS, cut }, i) => {
     const pass = plan.passes[i]!;
     const rapid = plan.rapids[i];
     const [overS, beginS] = [fromS + rapidS + raiseS, fromS + rapidS + raiseS + pierceS];

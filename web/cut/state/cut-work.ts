@@ -1,7 +1,7 @@
 import { ownRules } from '../../../geometry/stock/own-rules.ts';
 import { shortFingerprint } from '../../../geometry/design/fingerprint.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
-import { planStillFits } from '../../../geometry/files/job/job.ts';
+import { findOutdated } from '../../../geometry/files/job/job.ts';
 import { checkSheet } from '../../../geometry/sheet/check-nest.ts';
 import { lockOnSheets, moveOnSheets, turnOnSheets } from '../../../geometry/sheet/move-on-sheet.ts';
 import { restOf } from '../../../geometry/sheet/sheet-use.ts';
@@ -187,7 +187,7 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
         return design && there ? [[wish, shortFingerprint(design, ownRules(design, book))] as const] : [];
       }),
     );
-    const changed = planStillFits(
+    const changed = findOutdated(
       plates.map(({ job }) => job),
       prints,
     );

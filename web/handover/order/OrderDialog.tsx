@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { MOST_ORDER_BYTES } from '../../../geometry/order-file/order.ts';
+import { MOST_ORDER_BYTES } from '../../../geometry/order-file/order-file.ts';
 import { beginWith } from '../../state/actions/begin-with.ts';
 import { type Page, usePage } from '../../page/page-context.ts';
 import type { Design } from '../../../geometry/design/schema.ts';

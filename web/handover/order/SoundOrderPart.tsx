@@ -1,6 +1,6 @@
 import { Download, ShieldCheck } from 'lucide-react';
 import { visible } from '../../../geometry/design/visible.ts';
-import type { OrderFile, SoundOrder } from '../../../geometry/order-file/order.ts';
+import type { OrderFile, SoundOrder } from '../../../geometry/order-file/order-file.ts';
 import { usePage } from '../../page/page-context.ts';
 import { saveFile } from '../../page/save-file.ts';
 import { Button } from '../../ui/Button.tsx';

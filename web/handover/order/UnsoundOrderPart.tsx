@@ -1,6 +1,6 @@
 import { ShieldAlert } from 'lucide-react';
 import type { Design } from '../../../geometry/design/schema.ts';
-import type { UnsoundOrder } from '../../../geometry/order-file/order.ts';
+import type { UnsoundOrder } from '../../../geometry/order-file/order-file.ts';
 import { Button } from '../../ui/Button.tsx';
 import { refusalWords } from '../../words/say/finding-words.ts';
 import { t } from '../../words/t.ts';

@@ -1,6 +1,6 @@
 import { fingerprintOf } from '../../../geometry/design/fingerprint.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
-import { orderText } from '../../../geometry/order-file/order-text.ts';
+import { writeOrderText } from '../../../geometry/order-file/order-text.ts';
 import { ownRules } from '../../../geometry/stock/own-rules.ts';
 import type { StockBook } from '../../../geometry/stock/stock-book.ts';
 import type { Unit } from '../../words/preferences.ts';
@@ -19,6 +19,6 @@ interface LetterAsked {
 export function orderLetter(asked: LetterAsked): { readonly subject: string; readonly body: string } {
   const { design, plates, book, unit, price } = asked;
   const fingerprint = fingerprintOf(design, ownRules(design, book));
-  const text = orderText({ design, plates, fingerprint, book, price }, (words) => wordingText(words, unit));
+  const text = writeOrderText({ design, plates, fingerprint, book, price }, (words) => wordingText(words, unit));
   return { subject: text.slice(0, text.indexOf('\n')), body: text };
 }

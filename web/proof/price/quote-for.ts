@@ -1,5 +1,5 @@
 import type { Design } from '../../../geometry/design/schema.ts';
-import { quoteOf, type Quote } from '../../../geometry/shop/quote.ts';
+import { computeQuote, type Quote } from '../../../geometry/shop/quote.ts';
 import type { ShopBook } from '../../../geometry/shop/shop-book.ts';
 import type { StockBook } from '../../../geometry/stock/stock-book.ts';
 import type { Refused } from '../../../geometry/sentences/wording.ts';
@@ -20,7 +20,7 @@ export function quoteFor(
     const name = unlike(names, plate.name);
     return { name, diameterMm, quantity, cuttingMm, openings, ...(rolled && { rolled }), ...(masks && { masks }) };
   });
-  return quoteOf(shop, { stock, plates }, book);
+  return computeQuote(shop, { stock, plates }, book);
 }
 
 /** Two plates may be called the same; lines of a price may not. */

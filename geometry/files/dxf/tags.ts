@@ -27,7 +27,10 @@ export function createTags(): TagWriter {
   return {
     text,
     add(tags) {
-      for (const [code, value] of tags) typeof value === 'string' ? text(code, value) : length(code, value);
+      for (const [code, value] of tags) {
+        if (typeof value === 'string') text(code, value);
+        else length(code, value);
+      }
     },
     whole(code, value) {
       if (!Number.isInteger(value)) throw new RangeError(`group ${code} is ${value}, not a whole number`);

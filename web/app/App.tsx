@@ -1,4 +1,4 @@
-import { lazy, type ComponentType } from 'react';
+import { lazy, useMemo, type ComponentType } from 'react';
 import type { PageName } from '../state/ui-store.ts';
 import { t, withWords } from '../words/t.ts';
 import { ImportPlace } from '../design/artwork/ImportPlace.tsx';
@@ -10,7 +10,8 @@ import { MyDesignsPlace } from './MyDesignsPlace.tsx';
 import { NewerVersion } from './NewerVersion.tsx';
 import { Notice } from '../page/Notice.tsx';
 import { OtherTab } from './OtherTab.tsx';
-import { useUi } from '../page/page-context.ts';
+import { usePage, useUi } from '../page/page-context.ts';
+import { EditContext } from '../ui/edit-context.ts';
 import { Panel } from '../design/Panel.tsx';
 import { StageBar } from '../design/bench/StageBar.tsx';
 import { StageLater } from '../design/bench/StageLater.tsx';
@@ -36,27 +37,32 @@ export function App() {
   useLanguageOnDocument();
   const language = useUi((s) => s.language);
   const page = useUi((s) => s.page);
+  const unit = useUi((s) => s.unit);
+  const { design } = usePage();
+  const edit = useMemo(() => ({ unit, endEdit: design.getState().closeMerge }), [unit, design]);
   const Later = page === 'design' ? undefined : LATER[page];
   return (
     // Drawn anew when the language changes, so that every word is asked for again.
-    <div key={language} className={css.page}>
-      <a href="#stage" className={css.skip}>
-        {t('page.skip')}
-      </a>
-      <NewerVersion />
-      <TopBar />
-      {Later !== undefined ? (
-        <LaterPage key={page}>
-          <Later />
-        </LaterPage>
-      ) : (
-        <DesignPage />
-      )}
-      <MyDesignsPlace />
-      <OrderPlace />
-      {page === 'design' && <ImportPlace />}
-      <OtherTab />
-    </div>
+    <EditContext key={language} value={edit}>
+      <div className={css.page}>
+        <a href="#stage" className={css.skip}>
+          {t('page.skip')}
+        </a>
+        <NewerVersion />
+        <TopBar />
+        {Later !== undefined ? (
+          <LaterPage key={page}>
+            <Later />
+          </LaterPage>
+        ) : (
+          <DesignPage />
+        )}
+        <MyDesignsPlace />
+        <OrderPlace />
+        {page === 'design' && <ImportPlace />}
+        <OtherTab />
+      </div>
+    </EditContext>
   );
 }
 

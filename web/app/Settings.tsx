@@ -26,10 +26,7 @@ export function Settings() {
         legend={t('page.top.units')}
         quiet={!compact}
         value={unit}
-        options={[
-          { value: 'mm', label: t('page.unitNames.mm') },
-          { value: 'inch', label: t('page.unitNames.inch') },
-        ]}
+        options={{ mm: t('page.unitNames.mm'), inch: t('page.unitNames.inch') }}
         onChange={(to) => ui.getState().set({ unit: to })}
       />
       <LanguageChoice />

@@ -66,6 +66,17 @@ export function useAct(): (action: (design: Design) => Change) => void {
   };
 }
 
+/** Does a user action as an undo step of its own, whatever was edited just before. */
+export function useStep(): (action: (design: Design) => Change) => void {
+  const { design } = usePage();
+  const act = useAct();
+  return (action) => {
+    design.getState().closeMerge();
+    act(action);
+    design.getState().closeMerge();
+  };
+}
+
 /** The design's plate that is looked at, and what was last made of it. */
 export function useCurrentPlate(): {
   readonly spec: Design['plates'][number];

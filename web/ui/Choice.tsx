@@ -1,17 +1,12 @@
-import { useId, type ReactNode } from 'react';
+import { useId } from 'react';
 import css from './Choice.module.css';
-
-export interface Option<T extends string> {
-  readonly value: T;
-  readonly label: ReactNode;
-  readonly title?: string | undefined;
-}
+import { listOptions, type Options } from './options.ts';
 
 interface ChoiceProps<T extends string> {
   readonly legend: string;
   /** Shown above the choice; otherwise only told to screen readers. */
   readonly showLegend?: boolean | undefined;
-  readonly options: readonly Option<T>[];
+  readonly options: Options<T>;
   readonly value: T | undefined;
   readonly onChange: (value: T) => void;
   readonly quiet?: boolean | undefined;
@@ -24,7 +19,7 @@ export function Choice<T extends string>({ legend, showLegend, options, value, o
     <fieldset className={css.set}>
       <legend className={showLegend === true ? css.legend : 'sr-only'}>{legend}</legend>
       <div className={quiet === true ? css.quiet : css.row}>
-        {options.map((option) => (
+        {listOptions(options).map((option) => (
           <label key={option.value} className={css.option} title={option.title}>
             <input
               type="radio"

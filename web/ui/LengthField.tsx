@@ -1,7 +1,7 @@
 import { MM_PER_INCH } from '../../geometry/units.ts';
-import type { Unit } from '../words/preferences.ts';
 import { t } from '../words/t.ts';
 import { formatLength } from '../words/say/format-number.ts';
+import { useEditSurroundings } from './edit-context.ts';
 import { NumberField } from './NumberField.tsx';
 import { parseLengthMm } from '../words/say/parse-number.ts';
 
@@ -9,9 +9,7 @@ interface LengthFieldProps {
   readonly label: string;
   /** undefined: nothing typed yet. */
   readonly mm: number | undefined;
-  readonly unit: Unit;
   readonly onChange: (mm: number) => void;
-  readonly onDone?: (() => void) | undefined;
   readonly hint?: string | undefined;
   readonly leastMm?: number | undefined;
   readonly mostMm?: number | undefined;
@@ -19,7 +17,8 @@ interface LengthFieldProps {
 }
 
 /** A length in the person's unit; millimetres on the inside. */
-export function LengthField({ mm, unit, leastMm, mostMm, decimals, ...rest }: LengthFieldProps) {
+export function LengthField({ mm, leastMm, mostMm, decimals, ...rest }: LengthFieldProps) {
+  const { unit } = useEditSurroundings();
   return (
     <NumberField
       {...rest}

@@ -1,5 +1,6 @@
 import { useState, type KeyboardEvent } from 'react';
 import { t } from '../words/t.ts';
+import { useEditSurroundings } from './edit-context.ts';
 import { Field } from './Field.tsx';
 import css from './Field.module.css';
 import { formatNumber } from '../words/say/format-number.ts';
@@ -11,7 +12,6 @@ interface NumberFieldProps {
   /** NaN: none yet, shown as `show` has it. */
   readonly value: number;
   readonly onChange: (value: number) => void;
-  readonly onDone?: (() => void) | undefined;
   readonly unitLabel?: string | undefined;
   readonly hint?: string | undefined;
   readonly least?: number | undefined;
@@ -34,6 +34,7 @@ export function NumberField(props: NumberFieldProps) {
   // a value that changed elsewhere (undo, a mend, another unit) replaces what was typed
   const mine = typed !== undefined && near(typed.for, props.value) ? typed.text : undefined;
   const text = mine ?? show(props.value);
+  const { endEdit } = useEditSurroundings();
   const [inside, setInside] = useState(false);
   const wrong = mine === undefined ? undefined : judge(read(mine), props, show);
   // a number half typed is not yet wrong: nothing is said, and nothing jumps, until the field is left
@@ -52,7 +53,7 @@ export function NumberField(props: NumberFieldProps) {
   function leave(): void {
     setInside(false);
     if (wrong === undefined) setTyped(undefined);
-    props.onDone?.();
+    endEdit();
   }
 
   function nudge(event: KeyboardEvent): void {

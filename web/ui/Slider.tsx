@@ -1,3 +1,4 @@
+import { useEditSurroundings } from './edit-context.ts';
 import { Field } from './Field.tsx';
 import css from './Slider.module.css';
 
@@ -9,11 +10,11 @@ interface SliderProps {
   readonly most: number;
   readonly step?: number;
   readonly onChange: (value: number) => void;
-  readonly onDone?: () => void;
 }
 
 /** A number one feels one's way to; arrow keys and pages as in any slider. */
-export function Slider({ label, hint, value, least, most, step = 1, onChange, onDone }: SliderProps) {
+export function Slider({ label, hint, value, least, most, step = 1, onChange }: SliderProps) {
+  const { endEdit } = useEditSurroundings();
   return (
     <Field label={label} hint={hint}>
       {({ id, describedBy }) => (
@@ -28,8 +29,8 @@ export function Slider({ label, hint, value, least, most, step = 1, onChange, on
             value={value}
             aria-describedby={describedBy}
             onChange={(e) => onChange(Number(e.target.value))}
-            onPointerUp={onDone}
-            onBlur={onDone}
+            onPointerUp={endEdit}
+            onBlur={endEdit}
           />
           <output htmlFor={id} className={css.value}>
             {value}

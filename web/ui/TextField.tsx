@@ -1,3 +1,4 @@
+import { useEditSurroundings } from './edit-context.ts';
 import { Field } from './Field.tsx';
 import css from './Field.module.css';
 
@@ -5,6 +6,7 @@ interface TextFieldProps {
   readonly label: string;
   readonly value: string;
   readonly onChange: (value: string) => void;
+  /** The field was left; that ends the edit, too. */
   readonly onDone?: (() => void) | undefined;
   readonly onFocus?: (() => void) | undefined;
   readonly hint?: string | undefined;
@@ -17,6 +19,7 @@ interface TextFieldProps {
 
 /** A plain line of text, or several lines with rows. */
 export function TextField(props: TextFieldProps) {
+  const { endEdit } = useEditSurroundings();
   return (
     <Field label={props.label} hint={props.hint} problem={props.problem}>
       {({ id, describedBy, invalid }) => {
@@ -28,7 +31,10 @@ export function TextField(props: TextFieldProps) {
           'aria-describedby': describedBy,
           'aria-invalid': invalid || undefined,
           onFocus: props.onFocus,
-          onBlur: props.onDone,
+          onBlur: () => {
+            props.onDone?.();
+            endEdit();
+          },
           'data-field': props.dataId,
           autoComplete: 'off',
         };

@@ -77,10 +77,7 @@ export function Measured({ marks }: { readonly marks: readonly WitnessMark[] }) 
         legend={t('cut.drift.by')}
         showLegend
         value={by}
-        options={[
-          { value: 'ring', label: t('cut.drift.byRing') },
-          { value: 'offset', label: t('cut.drift.byOffset') },
-        ]}
+        options={{ ring: t('cut.drift.byRing'), offset: t('cut.drift.byOffset') }}
         onChange={setBy}
       />
       <p className={text.note}>{t(by === 'ring' ? 'cut.drift.howRing' : 'cut.drift.how')}</p>
@@ -105,7 +102,6 @@ export function Measured({ marks }: { readonly marks: readonly WitnessMark[] }) 
                       key={side}
                       label={t(`cut.drift.${side}`)}
                       mm={widths[side]}
-                      unit={unit}
                       decimals={decimals}
                       leastMm={0}
                       mostMm={mark.outerMm}
@@ -117,7 +113,6 @@ export function Measured({ marks }: { readonly marks: readonly WitnessMark[] }) 
                       key={axis}
                       label={t(`cut.drift.${axis}`)}
                       mm={offset[axis]}
-                      unit={unit}
                       decimals={decimals}
                       leastMm={-5}
                       mostMm={5}
@@ -139,7 +134,6 @@ export function Measured({ marks }: { readonly marks: readonly WitnessMark[] }) 
       <LengthField
         label={t(by === 'ring' ? 'cut.drift.noiseRing' : 'cut.drift.noise')}
         mm={noiseMm}
-        unit={unit}
         decimals={decimals}
         leastMm={0.001}
         mostMm={1}

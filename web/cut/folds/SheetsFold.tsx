@@ -70,7 +70,6 @@ export function SheetsFold() {
         <LengthField
           label={t('cut.sheets.between')}
           mm={gaps.betweenMm}
-          unit={unit}
           leastMm={0}
           mostMm={200}
           onChange={(betweenMm) => work.choose({ ownGaps: { ...state.ownGaps, betweenMm } })}
@@ -78,7 +77,6 @@ export function SheetsFold() {
         <LengthField
           label={t('cut.sheets.edge')}
           mm={gaps.edgeMm}
-          unit={unit}
           leastMm={0}
           mostMm={200}
           onChange={(edgeMm) => work.choose({ ownGaps: { ...state.ownGaps, edgeMm } })}
@@ -109,7 +107,6 @@ export function SheetsFold() {
 /** A piece left over from earlier work, with what was cut from it already. */
 function RemnantForm() {
   const { work, store } = useCutParts();
-  const unit = useUi((s) => s.unit);
   const [open, setOpen] = useState(false);
   const [size, setSize] = useState({ widthMm: 600, heightMm: 600 });
   const [hole, setHole] = useState({ x: 0, y: 0, across: 0 });
@@ -131,7 +128,7 @@ function RemnantForm() {
     setOpen(false);
   };
   const field = (label: string, mm: number, onChange: (mm: number) => void, leastMm = 0) => (
-    <LengthField label={label} mm={mm} unit={unit} leastMm={leastMm} mostMm={20_000} onChange={onChange} />
+    <LengthField label={label} mm={mm} leastMm={leastMm} mostMm={20_000} onChange={onChange} />
   );
   return (
     <fieldset className={css.list}>

@@ -88,10 +88,7 @@ export function FileDialog({ file, inPlaceOf }: FileDialogProps) {
               legend={t('artwork.cut')}
               showLegend
               value={cut}
-              options={[
-                { value: 'dark', label: t('artwork.cutDark') },
-                { value: 'light', label: t('artwork.cutLight') },
-              ]}
+              options={{ dark: t('artwork.cutDark'), light: t('artwork.cutLight') }}
               onChange={setCut}
             />
           )}

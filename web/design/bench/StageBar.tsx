@@ -38,10 +38,7 @@ export function StageBar() {
         legend={t('page.views.legend')}
         quiet
         value={view}
-        options={[
-          { value: 'plate', label: t('page.views.plate') },
-          { value: 'barrel', label: t('page.views.barrel') },
-        ]}
+        options={{ plate: t('page.views.plate'), barrel: t('page.views.barrel') }}
         onChange={(to) => ui.getState().set({ view: to })}
       />
       {view === 'barrel' && (
@@ -49,11 +46,11 @@ export function StageBar() {
           <Choice<BarrelState>
             legend={t('page.barrelStates.legend')}
             value={barrelState}
-            options={[
-              { value: 'plate', label: t('page.barrelStates.plate') },
-              { value: 'paint', label: t('page.barrelStates.paint') },
-              { value: 'char', label: t('page.barrelStates.char') },
-            ]}
+            options={{
+              plate: t('page.barrelStates.plate'),
+              paint: t('page.barrelStates.paint'),
+              char: t('page.barrelStates.char'),
+            }}
             onChange={(to) => ui.getState().set({ barrelState: to })}
           />
         </div>

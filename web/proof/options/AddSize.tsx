@@ -49,7 +49,6 @@ export function AddSize({ onAdd }: AddSizeProps) {
             <LengthField
               label={t('proof.add.across', { plate: spec.name })}
               mm={sizes[spec.id] ?? now(spec)}
-              unit={unit}
               leastMm={20}
               mostMm={3000}
               onChange={(mm) => setSizes({ ...sizes, [spec.id]: mm })}

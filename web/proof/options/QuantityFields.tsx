@@ -33,7 +33,6 @@ export function QuantityFields() {
 }
 
 function Quantity({ spec }: { readonly spec: PlateSpec }) {
-  const { design } = usePage();
   const act = useAct();
   const { id, name, quantity } = spec;
   const set = (to: number): void => act((d) => setQuantity(d, id, to));
@@ -54,7 +53,6 @@ function Quantity({ spec }: { readonly spec: PlateSpec }) {
         whole
         least={1}
         most={MOST_QUANTITY}
-        onDone={() => design.getState().closeMerge()}
         onChange={set}
       />
       <button

@@ -1,5 +1,5 @@
 import { setBridges } from '../../../state/actions/bridges/set-bridges.ts';
-import { useAct, useCurrentPlate, useDesign, usePage, useUi } from '../../../page/page-context.ts';
+import { useAct, useCurrentPlate, useDesign, useUi } from '../../../page/page-context.ts';
 import { Choice } from '../../../ui/Choice.tsx';
 import { lengthWords } from '../../../words/say/format-number.ts';
 import { LengthField } from '../../../ui/LengthField.tsx';
@@ -15,7 +15,6 @@ export function BridgeFields() {
   const { bridges } = useDesign();
   const { plate } = useCurrentPlate();
   const unit = useUi((s) => s.unit);
-  const { design } = usePage();
   const act = useAct();
   const least = plate?.rules.leastBridgeMm;
   const hint = least === undefined ? undefined : t('look.widthHint', { least: lengthWords(least, unit) });
@@ -33,10 +32,7 @@ export function BridgeFields() {
         legend={t('look.widthLegend')}
         showLegend
         value={bridges.width === 'auto' ? 'auto' : 'own'}
-        options={[
-          { value: 'auto', label: t('look.auto') },
-          { value: 'own', label: t('look.ownWidth') },
-        ]}
+        options={{ auto: t('look.auto'), own: t('look.ownWidth') }}
         onChange={(how) =>
           act((d) => setBridges(d, { width: how === 'auto' ? 'auto' : { mm: least ?? FIRST_WIDTH_MM } }))
         }
@@ -47,11 +43,9 @@ export function BridgeFields() {
         <LengthField
           label={t('look.width')}
           mm={bridges.width.mm}
-          unit={unit}
           leastMm={0.1}
           mostMm={100}
           hint={hint}
-          onDone={() => design.getState().closeMerge()}
           onChange={(mm) => act((d) => setBridges(d, { width: { mm } }))}
         />
       )}

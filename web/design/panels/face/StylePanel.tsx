@@ -4,8 +4,7 @@ import { useState } from 'react';
 import { setFace } from '../../../state/actions/elements/set-face.ts';
 import { useAct, useDesign, usePage, useUi } from '../../../page/page-context.ts';
 import { fromRim } from '../../../state/from-rim.ts';
-import { Field } from '../../../ui/Field.tsx';
-import fieldCss from '../../../ui/Field.module.css';
+import { SelectField } from '../../../ui/SelectField.tsx';
 import { t } from '../../../words/t.ts';
 import { BridgeFields } from './BridgeFields.tsx';
 import { elementWords } from '../../../page/element-words.ts';
@@ -35,23 +34,15 @@ export function StylePanel() {
   return (
     <>
       {texts.length > 1 && (
-        <Field label={t('look.forWhich')}>
-          {({ id }) => (
-            <select
-              id={id}
-              className={fieldCss.control}
-              value={chosen?.id ?? ALL}
-              onChange={(e) => choose(e.target.value)}
-            >
-              <option value={ALL}>{t('look.all')}</option>
-              {texts.map((t) => (
-                <option key={t.id} value={t.id}>
-                  {elementWords(t)}
-                </option>
-              ))}
-            </select>
-          )}
-        </Field>
+        <SelectField
+          label={t('look.forWhich')}
+          value={chosen?.id ?? ALL}
+          options={[
+            { value: ALL, label: t('look.all') },
+            ...texts.map((text) => ({ value: text.id, label: elementWords(text) })),
+          ]}
+          onChange={choose}
+        />
       )}
       <FacePicker
         faces={faces}

@@ -1,5 +1,5 @@
 import { setOrder } from '../../../state/actions/agreed/set-order.ts';
-import { useAct, useDesign, usePage } from '../../../page/page-context.ts';
+import { useAct, useDesign } from '../../../page/page-context.ts';
 import { TextField } from '../../../ui/TextField.tsx';
 import { t } from '../../../words/t.ts';
 import css from '../../../ui/fields.module.css';
@@ -7,16 +7,13 @@ import css from '../../../ui/fields.module.css';
 /** Who, reference, needed by, notes: printed on the spec sheet, never cut. */
 export function OrderFields() {
   const { order } = useDesign();
-  const { design } = usePage();
   const act = useAct();
-  const done = (): void => design.getState().closeMerge();
   return (
     <div className={css.stack}>
       <TextField
         label={t('take.who')}
         value={order.who}
         maxLength={200}
-        onDone={done}
         onChange={(who) => act((d) => setOrder(d, { who }))}
       />
       <div className={css.pair}>
@@ -24,14 +21,12 @@ export function OrderFields() {
           label={t('take.reference')}
           value={order.reference}
           maxLength={200}
-          onDone={done}
           onChange={(reference) => act((d) => setOrder(d, { reference }))}
         />
         <TextField
           label={t('take.neededBy')}
           value={order.neededBy}
           maxLength={40}
-          onDone={done}
           onChange={(neededBy) => act((d) => setOrder(d, { neededBy }))}
         />
       </div>
@@ -40,7 +35,6 @@ export function OrderFields() {
         value={order.notes}
         maxLength={4000}
         rows={3}
-        onDone={done}
         onChange={(notes) => act((d) => setOrder(d, { notes }))}
       />
     </div>

@@ -5,14 +5,13 @@ import { headRecess } from '../../../../geometry/barrel/recess.ts';
 import { measureHead } from '../../../state/actions/plates/measure-head.ts';
 import { pickBarrel } from '../../../state/actions/plates/pick-barrel.ts';
 import { setHead } from '../../../state/actions/plates/set-head.ts';
-import { useAct, useDesign, usePage, useUi } from '../../../page/page-context.ts';
+import { useAct, useDesign, useUi } from '../../../page/page-context.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Choice } from '../../../ui/Choice.tsx';
-import { Field } from '../../../ui/Field.tsx';
-import fieldCss from '../../../ui/Field.module.css';
 import { Fold } from '../../../ui/Fold.tsx';
 import { lengthWords } from '../../../words/say/format-number.ts';
 import { LengthField } from '../../../ui/LengthField.tsx';
+import { SelectField } from '../../../ui/SelectField.tsx';
 import { t } from '../../../words/t.ts';
 import css from '../../../ui/fields.module.css';
 import { HeadPicture } from './HeadPicture.tsx';
@@ -31,9 +30,7 @@ interface Tape {
 export function HeadFields() {
   const { head } = useDesign();
   const unit = useUi((s) => s.unit);
-  const { design } = usePage();
   const act = useAct();
-  const done = (): void => design.getState().closeMerge();
   const { source } = head;
   const [tape, setTape] = useState<Tape | undefined>();
   const read: Tape = source.kind === 'measured' ? source : (tape ?? {});
@@ -56,16 +53,22 @@ export function HeadFields() {
     act((d) => measureHead(d, alongMm, acrossMm));
   }
 
+  const tapeField = (part: 'alongMm' | 'acrossMm', label: string) => (
+    <LengthField
+      label={label}
+      mm={read[part]}
+      leastMm={-FARTHEST_MM}
+      mostMm={FARTHEST_MM}
+      onChange={(mm) => measure({ [part]: mm })}
+    />
+  );
   return (
     <div className={css.stack}>
       <Choice
         legend={t('size.how')}
         showLegend
         value={how}
-        options={[
-          { value: 'measured', label: t('size.measured') },
-          { value: 'barrel', label: t('size.barrel') },
-        ]}
+        options={{ measured: t('size.measured'), barrel: t('size.barrel') }}
         onChange={change}
       />
       {source.kind === 'measured' || how === 'measured' ? (
@@ -73,49 +76,22 @@ export function HeadFields() {
           <p>{t('advice.head.tape')}</p>
           <HeadPicture />
           <div className={css.pair}>
-            <LengthField
-              label={t('size.along')}
-              mm={read.alongMm}
-              unit={unit}
-              leastMm={-FARTHEST_MM}
-              mostMm={FARTHEST_MM}
-              onDone={done}
-              onChange={(alongMm) => measure({ alongMm })}
-            />
-            <LengthField
-              label={t('size.across')}
-              mm={read.acrossMm}
-              unit={unit}
-              leastMm={-FARTHEST_MM}
-              mostMm={FARTHEST_MM}
-              onDone={done}
-              onChange={(acrossMm) => measure({ acrossMm })}
-            />
+            {tapeField('alongMm', t('size.along'))}
+            {tapeField('acrossMm', t('size.across'))}
           </div>
           {source.kind === 'barrel' && <p className={css.note}>{t('advice.head.both')}</p>}
         </>
       ) : (
         <>
-          <Field label={t('size.barrelLabel')}>
-            {({ id }) => (
-              <select
-                id={id}
-                className={fieldCss.control}
-                value={source.barrel}
-                onChange={(e) => {
-                  const { value } = e.target;
-                  act((d) => pickBarrel(d, value));
-                }}
-              >
-                {!BARRELS.some((b) => b.id === source.barrel) && <option value={source.barrel}>{source.barrel}</option>}
-                {BARRELS.map((b) => (
-                  <option key={b.id} value={b.id}>
-                    {barrelName(b)}
-                  </option>
-                ))}
-              </select>
-            )}
-          </Field>
+          <SelectField
+            label={t('size.barrelLabel')}
+            value={source.barrel}
+            options={[
+              ...(BARRELS.some((b) => b.id === source.barrel) ? [] : [{ value: source.barrel, label: source.barrel }]),
+              ...BARRELS.map((b) => ({ value: b.id, label: barrelName(b) })),
+            ]}
+            onChange={(to) => act((d) => pickBarrel(d, to))}
+          />
           <p className={css.warning}>{t('size.barrelWarning')}</p>
           <div>
             <Button kind="plain" onClick={() => change('measured')}>
@@ -131,20 +107,16 @@ export function HeadFields() {
             label={t('size.clearance')}
             hint={t('size.clearanceHint')}
             mm={head.clearanceMm}
-            unit={unit}
             leastMm={0}
             mostMm={200}
-            onDone={done}
             onChange={(clearanceMm) => act((d) => setHead(d, { clearanceMm }))}
           />
           <LengthField
             label={t('size.crown')}
             hint={t('size.crownHint')}
             mm={head.crownMm}
-            unit={unit}
             leastMm={-100}
             mostMm={200}
-            onDone={done}
             onChange={(crownMm) => act((d) => setHead(d, { crownMm }))}
           />
         </div>
@@ -156,10 +128,8 @@ export function HeadFields() {
               : t('barrel.recessMeasured')
           }
           mm={head.recessMm}
-          unit={unit}
           leastMm={0}
           mostMm={200}
-          onDone={done}
           onChange={(recessMm) => act((d) => setHead(d, { recessMm }))}
         />
       </Fold>

@@ -2,7 +2,7 @@ import { measuredLitres } from '../../../../geometry/barrel/inside.ts';
 import { sideMeasures } from '../../../../geometry/barrel/side-measures.ts';
 import { LITRES_PER_GALLON } from '../../../../geometry/units.ts';
 import { setSide, setSurface } from '../../../state/actions/plates/set-surface.ts';
-import { useAct, useDesign, usePage, useUi } from '../../../page/page-context.ts';
+import { useAct, useDesign, useUi } from '../../../page/page-context.ts';
 import { Choice } from '../../../ui/Choice.tsx';
 import { formatNumber, lengthWords } from '../../../words/say/format-number.ts';
 import { LengthField } from '../../../ui/LengthField.tsx';
@@ -18,10 +18,7 @@ export function PlaceChoice() {
       legend={t('barrel.place.legend')}
       showLegend
       value={surface === 'head' ? 'head' : 'side'}
-      options={[
-        { value: 'head', label: t('barrel.place.head') },
-        { value: 'side', label: t('barrel.place.side') },
-      ]}
+      options={{ head: t('barrel.place.head'), side: t('barrel.place.side') }}
       onChange={(kind) => act((d) => setSurface(d, kind))}
     />
   );
@@ -33,9 +30,7 @@ type Diameter = 'bilgeMm' | 'endMm';
 export function SideFields() {
   const { head, surface } = useDesign();
   const unit = useUi((s) => s.unit);
-  const { design } = usePage();
   const act = useAct();
-  const done = (): void => design.getState().closeMerge();
   if (surface === 'head') return null;
   const reckoned = sideMeasures(head, surface);
   const litres = measuredLitres(head, surface);
@@ -54,10 +49,8 @@ export function SideFields() {
       label={label}
       hint={hint(part) ?? t('barrel.side.bilgeHint')}
       mm={surface[part] === undefined ? undefined : surface[part] * Math.PI}
-      unit={unit}
       leastMm={1}
       mostMm={100_000}
-      onDone={done}
       onChange={(roundMm) => act((d) => setSide(d, { [part]: roundMm / Math.PI }))}
     />
   );
@@ -72,30 +65,22 @@ export function SideFields() {
         label={t('barrel.side.length')}
         hint={hint('lengthMm')}
         mm={surface.lengthMm}
-        unit={unit}
         leastMm={1}
         mostMm={100_000}
-        onDone={done}
         onChange={(lengthMm) => act((d) => setSide(d, { lengthMm }))}
       />
       <Choice
         legend={t('barrel.side.lines')}
         showLegend
         value={surface.lines}
-        options={[
-          { value: 'along-hoops', label: t('barrel.side.alongHoops') },
-          { value: 'up-staves', label: t('barrel.side.upStaves') },
-        ]}
+        options={{ 'along-hoops': t('barrel.side.alongHoops'), 'up-staves': t('barrel.side.upStaves') }}
         onChange={(lines) => act((d) => setSide(d, { lines }))}
       />
       <div className={css.stack}>
         <Choice
           legend={t('barrel.side.spread')}
           value={surface.spread ? 'spread' : 'even'}
-          options={[
-            { value: 'spread', label: t('barrel.side.spread') },
-            { value: 'even', label: t('barrel.side.even') },
-          ]}
+          options={{ spread: t('barrel.side.spread'), even: t('barrel.side.even') }}
           onChange={(how) => act((d) => setSide(d, { spread: how === 'spread' }))}
         />
         <p className={css.note}>{t('barrel.side.spreadHint')}</p>

@@ -1,28 +1,30 @@
 import { placeLifting } from '../../../../geometry/checks/place-lifting.ts';
-import type { Lifting } from '../../../../geometry/design/schema.ts';
+import type { Design, Lifting } from '../../../../geometry/design/schema.ts';
+import type { Change } from '../../../state/history.ts';
 import { setLifting, USUAL_LIFTING } from '../../../state/actions/plates/set-lifting.ts';
-import { useAct, useCurrentPlate, useDesign, usePage } from '../../../page/page-context.ts';
+import { useAct, useCurrentPlate, useDesign, useStep } from '../../../page/page-context.ts';
 import { Choice } from '../../../ui/Choice.tsx';
-import { formatNumber } from '../../../words/say/format-number.ts';
+import { DegreesField } from '../../../ui/DegreesField.tsx';
 import { NumberField } from '../../../ui/NumberField.tsx';
+import { PercentField } from '../../../ui/PercentField.tsx';
 import { t } from '../../../words/t.ts';
 import css from '../../../ui/fields.module.css';
 
 /** Openings to take plates out of the head by: which, how many, and where. */
 export function LiftingFields() {
   const { lifting } = useDesign();
-  const { design } = usePage();
   const act = useAct();
-  const done = (): void => design.getState().closeMerge();
+  const step = useStep();
   const { plate } = useCurrentPlate();
   // Where the lettering leaves room for them.
   const free = !lifting && plate ? placeLifting(plate) : undefined;
-  const set = (part: Partial<Lifting>): void => act((d) => setLifting(d, { ...(d.lifting ?? USUAL_LIFTING), ...part }));
+  const withPart = (d: Design, part: Partial<Lifting>): Change =>
+    setLifting(d, { ...(d.lifting ?? USUAL_LIFTING), ...part });
+  const set = (part: Partial<Lifting>): void => act((d) => withPart(d, part));
 
   function choose(shape: 'none' | Lifting['shape']): void {
-    if (shape === 'none') act((d) => setLifting(d, undefined));
-    else set(shape === 'holes' && !lifting ? { ...free, shape } : { shape });
-    done();
+    if (shape === 'none') step((d) => setLifting(d, undefined));
+    else step((d) => withPart(d, shape === 'holes' && !lifting ? { ...free, shape } : { shape }));
   }
 
   return (
@@ -30,11 +32,7 @@ export function LiftingFields() {
       <Choice
         legend={t('barrel.lifting.legend')}
         value={lifting?.shape ?? 'none'}
-        options={[
-          { value: 'none', label: t('barrel.lifting.none') },
-          { value: 'holes', label: t('barrel.lifting.holes') },
-          { value: 'slots', label: t('barrel.lifting.slots') },
-        ]}
+        options={{ none: t('barrel.lifting.none'), holes: t('barrel.lifting.holes'), slots: t('barrel.lifting.slots') }}
         onChange={choose}
       />
       {lifting && (
@@ -46,29 +44,21 @@ export function LiftingFields() {
               least={1}
               most={6}
               whole
-              onDone={done}
               onChange={(count) => set({ count })}
             />
-            <NumberField
+            <PercentField
               label={t('barrel.lifting.at')}
-              value={lifting.at * 100}
+              share={lifting.at}
               least={0}
               most={100}
-              unitLabel={t('details.percent')}
-              show={(value) => formatNumber(value, 1)}
-              onDone={done}
-              onChange={(percent) => set({ at: percent / 100 })}
+              onChange={(at) => set({ at })}
             />
           </div>
-          <NumberField
+          <DegreesField
             label={t('barrel.lifting.turn')}
             hint={t('barrel.lifting.turnHint')}
-            value={lifting.firstDeg}
-            least={-360}
-            most={360}
+            deg={lifting.firstDeg}
             step={5}
-            unitLabel="°"
-            onDone={done}
             onChange={(firstDeg) => set({ firstDeg })}
           />
           <p className={css.note}>{t('barrel.lifting.hint')}</p>

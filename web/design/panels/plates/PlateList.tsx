@@ -4,7 +4,7 @@ import type { Design, PlateSpec } from '../../../../geometry/design/schema.ts';
 import { addPlate, MOST_PLATES } from '../../../state/actions/plates/add-plate.ts';
 import { removePlate } from '../../../state/actions/plates/remove-plate.ts';
 import { setPlate } from '../../../state/actions/plates/set-plate.ts';
-import { useAct, useDesign, usePage, useUi } from '../../../page/page-context.ts';
+import { useAct, useDesign, useUi } from '../../../page/page-context.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { IconButton } from '../../../ui/IconButton.tsx';
 import { Fold } from '../../../ui/Fold.tsx';
@@ -64,7 +64,6 @@ export function PlateList() {
 function PlateRow({ plate, only }: { readonly plate: PlateSpec; readonly only: boolean }) {
   const current = useDesign();
   const unit = useUi((s) => s.unit);
-  const { design } = usePage();
   const act = useAct();
   const { diameterMm } = plateDiameterMm(current, plate);
   const size = lengthWords(diameterMm, unit);
@@ -101,7 +100,6 @@ function PlateRow({ plate, only }: { readonly plate: PlateSpec; readonly only: b
             least={1}
             most={MOST_PIECES}
             whole
-            onDone={() => design.getState().closeMerge()}
             onChange={pieces}
           />
           <IconButton

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { PlateSpec } from '../../../../geometry/design/schema.ts';
 import { setPlate } from '../../../state/actions/plates/set-plate.ts';
-import { useAct, usePage } from '../../../page/page-context.ts';
+import { useAct } from '../../../page/page-context.ts';
 import { TextField } from '../../../ui/TextField.tsx';
 import { t } from '../../../words/t.ts';
 
@@ -9,7 +9,6 @@ const LONGEST_NAME = 60;
 
 /** Name of a plate; a name may not be empty, so an empty field keeps the last one and says so. */
 export function PlateNameField({ plate }: { readonly plate: PlateSpec }) {
-  const { design } = usePage();
   const act = useAct();
   const [emptied, setEmptied] = useState(false);
   return (
@@ -22,10 +21,7 @@ export function PlateNameField({ plate }: { readonly plate: PlateSpec }) {
         setEmptied(name === '');
         if (name !== '') act((d) => setPlate(d, plate.id, { name }));
       }}
-      onDone={() => {
-        setEmptied(false);
-        design.getState().closeMerge();
-      }}
+      onDone={() => setEmptied(false)}
     />
   );
 }

@@ -1,11 +1,10 @@
 import type { PlateSpec } from '../../../../geometry/design/schema.ts';
 import { setPlate } from '../../../state/actions/plates/set-plate.ts';
-import { useAct, usePage, useUi } from '../../../page/page-context.ts';
-import { Field } from '../../../ui/Field.tsx';
-import fieldCss from '../../../ui/Field.module.css';
-import { formatNumber, lengthWords } from '../../../words/say/format-number.ts';
+import { useAct, useStep, useUi } from '../../../page/page-context.ts';
+import { lengthWords } from '../../../words/say/format-number.ts';
 import { LengthField } from '../../../ui/LengthField.tsx';
-import { NumberField } from '../../../ui/NumberField.tsx';
+import { PercentField } from '../../../ui/PercentField.tsx';
+import { SelectField } from '../../../ui/SelectField.tsx';
 import { t } from '../../../words/t.ts';
 import css from './PlateList.module.css';
 import { PlateNameField } from './PlateNameField.tsx';
@@ -21,61 +20,44 @@ interface PlateListSizeProps {
 /** Name and exact size of one plate. */
 export function PlateSize({ plate, diameterMm }: PlateListSizeProps) {
   const unit = useUi((s) => s.unit);
-  const { design } = usePage();
   const act = useAct();
-  const done = (): void => design.getState().closeMerge();
+  const step = useStep();
   const { diameter } = plate;
   const kind: SizeKind = diameter === 'fit' ? 'fit' : 'share' in diameter ? 'share' : 'mm';
   const set = (part: Parameters<typeof setPlate>[2]): void => act((d) => setPlate(d, plate.id, part));
 
   function setKind(to: SizeKind): void {
-    set({ diameter: to === 'fit' ? 'fit' : to === 'share' ? { share: 0.5 } : { mm: diameterMm } });
-    done();
+    const next = to === 'fit' ? 'fit' : to === 'share' ? { share: 0.5 } : { mm: diameterMm };
+    step((d) => setPlate(d, plate.id, { diameter: next }));
   }
 
   return (
     <>
       <PlateNameField plate={plate} />
       <div className={css.exact}>
-        <Field
+        <SelectField
           label={t('size.plateSize')}
           hint={kind === 'mm' ? undefined : t('size.comesTo', { size: lengthWords(diameterMm, unit) })}
-        >
-          {({ id, describedBy }) => (
-            <select
-              id={id}
-              aria-describedby={describedBy}
-              className={fieldCss.control}
-              value={kind}
-              onChange={(e) => setKind(e.target.value as SizeKind)}
-            >
-              <option value="fit">{t('size.fit')}</option>
-              <option value="share">{t('size.share')}</option>
-              <option value="mm">{t('size.mm')}</option>
-            </select>
-          )}
-        </Field>
+          value={kind}
+          options={{ fit: t('size.fit'), share: t('size.share'), mm: t('size.mm') }}
+          onChange={setKind}
+        />
         {diameter !== 'fit' && 'share' in diameter && (
-          <NumberField
+          <PercentField
             label={t('size.shareNumber')}
-            value={diameter.share * 100}
+            share={diameter.share}
             least={1}
             most={100}
             step={5}
-            unitLabel={t('details.percent')}
-            show={(value) => formatNumber(value, 1)}
-            onDone={done}
-            onChange={(value) => set({ diameter: { share: value / 100 } })}
+            onChange={(share) => set({ diameter: { share } })}
           />
         )}
         {diameter !== 'fit' && 'mm' in diameter && (
           <LengthField
             label={t('size.diameter')}
             mm={diameter.mm}
-            unit={unit}
             leastMm={-100_000}
             mostMm={100_000}
-            onDone={done}
             onChange={(mm) => set({ diameter: { mm } })}
           />
         )}

@@ -1,11 +1,10 @@
 import { type Material, materialIn, processFit, processIn } from '../../../../geometry/stock/stock-book.ts';
 import { setStock } from '../../../state/actions/plates/set-stock.ts';
 import { useAct, useDesign, usePage, useUi } from '../../../page/page-context.ts';
-import { Field } from '../../../ui/Field.tsx';
-import fieldCss from '../../../ui/Field.module.css';
 import { Fold } from '../../../ui/Fold.tsx';
 import { lengthWords } from '../../../words/say/format-number.ts';
 import { LengthField } from '../../../ui/LengthField.tsx';
+import { SelectField } from '../../../ui/SelectField.tsx';
 import { materialName, processName, processSentence, reasonWords } from '../../../words/say/record-words.ts';
 import { t } from '../../../words/t.ts';
 import css from '../../../ui/fields.module.css';
@@ -15,7 +14,7 @@ import { SheetField } from './SheetField.tsx';
 export function ShopFields() {
   const { stock } = useDesign();
   const unit = useUi((s) => s.unit);
-  const { design, book } = usePage();
+  const { book } = usePage();
   const act = useAct();
   const material = materialIn(book, stock.material);
   const process = processIn(book, stock.process);
@@ -36,37 +35,23 @@ export function ShopFields() {
         <LengthField
           label={t('size.ownThickness')}
           mm={stock.thicknessMm}
-          unit={unit}
           decimals={unit === 'mm' ? 2 : 4}
           leastMm={0.05}
           mostMm={60}
-          onDone={() => design.getState().closeMerge()}
           onChange={(thicknessMm) => act((d) => setStock(d, { thicknessMm }))}
         />
       </div>
-      <Field label={t('size.process')} hint={process && processSentence(process)} problem={problem}>
-        {({ id, describedBy, invalid }) => (
-          <select
-            id={id}
-            aria-describedby={describedBy}
-            aria-invalid={invalid || undefined}
-            className={fieldCss.control}
-            value={stock.process}
-            onChange={(e) => {
-              const { value } = e.target;
-              act((d) => setStock(d, { process: value }));
-            }}
-          >
-            {process === undefined && <option value={stock.process}>{stock.process}</option>}
-            {book.processes.map((p) => (
-              <option key={p.id} value={p.id}>
-                {processName(p)}
-                {gradeWords(material, p.id)}
-              </option>
-            ))}
-          </select>
-        )}
-      </Field>
+      <SelectField
+        label={t('size.process')}
+        hint={process && processSentence(process)}
+        problem={problem}
+        value={stock.process}
+        options={[
+          ...(process === undefined ? [{ value: stock.process, label: stock.process }] : []),
+          ...book.processes.map((p) => ({ value: p.id, label: processName(p) + gradeWords(material, p.id) })),
+        ]}
+        onChange={(to) => act((d) => setStock(d, { process: to }))}
+      />
     </Fold>
   );
 }

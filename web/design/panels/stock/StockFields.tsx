@@ -19,10 +19,7 @@ export function StockFields() {
         legend={t('advice.use.legend')}
         showLegend
         value={stock.use}
-        options={[
-          { value: 'paint', label: t('advice.use.paint') },
-          { value: 'torch', label: t('advice.use.torch') },
-        ]}
+        options={{ paint: t('advice.use.paint'), torch: t('advice.use.torch') }}
         onChange={(use) => act((d) => setStock(d, { use }))}
       />
       <Advice />

@@ -1,9 +1,8 @@
 import { setBand } from '../../../state/actions/elements/set-band.ts';
-import { useAct, useCurrentPlate, usePage, useUi } from '../../../page/page-context.ts';
-import { LengthField } from '../../../ui/LengthField.tsx';
+import { useAct, useCurrentPlate } from '../../../page/page-context.ts';
 import { t } from '../../../words/t.ts';
 import css from '../../../ui/fields.module.css';
-import { useRadiusMm } from '../../../page/use-radius.ts';
+import { ShareField } from './ShareField.tsx';
 
 interface BandFieldsProps {
   readonly id: string;
@@ -17,31 +16,23 @@ const LEAST_BAND = 0.005;
 /** The two radii between which a ring text or border stands, in the person's unit on the plate looked at. */
 export function BandFields({ id, inner, outer }: BandFieldsProps) {
   const act = useAct();
-  const unit = useUi((s) => s.unit);
-  const { design } = usePage();
   const { spec } = useCurrentPlate();
-  const radius = useRadiusMm();
-  const done = (): void => design.getState().closeMerge();
   return (
     <div className={css.stack}>
       <div className={css.pair}>
-        <LengthField
+        <ShareField
           label={t('details.bandOuter')}
-          mm={outer * radius}
-          unit={unit}
-          leastMm={Math.min(radius, (inner + LEAST_BAND) * radius)}
-          mostMm={radius}
-          onDone={done}
-          onChange={(mm) => act((d) => setBand(d, id, inner, mm / radius))}
+          share={outer}
+          least={Math.min(1, inner + LEAST_BAND)}
+          most={1}
+          onChange={(to) => act((d) => setBand(d, id, inner, to))}
         />
-        <LengthField
+        <ShareField
           label={t('details.bandInner')}
-          mm={inner * radius}
-          unit={unit}
-          leastMm={0}
-          mostMm={Math.max(0, (outer - LEAST_BAND) * radius)}
-          onDone={done}
-          onChange={(mm) => act((d) => setBand(d, id, mm / radius, outer))}
+          share={inner}
+          least={0}
+          most={Math.max(0, outer - LEAST_BAND)}
+          onChange={(to) => act((d) => setBand(d, id, to, outer))}
         />
       </div>
       <p className={css.note}>{t('details.bandHint', { plate: spec.name })}</p>

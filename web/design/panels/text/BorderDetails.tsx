@@ -1,6 +1,6 @@
 import type { Border } from '../../../../geometry/design/schema.ts';
 import { setBorder } from '../../../state/actions/elements/set-border.ts';
-import { useAct, usePage } from '../../../page/page-context.ts';
+import { useAct } from '../../../page/page-context.ts';
 import { Choice } from '../../../ui/Choice.tsx';
 import { NumberField } from '../../../ui/NumberField.tsx';
 import { t } from '../../../words/t.ts';
@@ -13,7 +13,6 @@ const FIRST_COUNT = 48;
 /** Style, place and count of a border. */
 export function BorderDetails({ element }: { readonly element: Border }) {
   const act = useAct();
-  const { design } = usePage();
   const set = (part: Parameters<typeof setBorder>[2]): void => act((d) => setBorder(d, element.id, part));
   return (
     <>
@@ -30,10 +29,7 @@ export function BorderDetails({ element }: { readonly element: Border }) {
           legend={t('details.count')}
           showLegend
           value={element.count === 'auto' ? 'auto' : 'own'}
-          options={[
-            { value: 'auto', label: t('details.auto') },
-            { value: 'own', label: t('details.own') },
-          ]}
+          options={{ auto: t('details.auto'), own: t('details.own') }}
           onChange={(how) => set({ count: how === 'auto' ? 'auto' : FIRST_COUNT })}
         />
       )}
@@ -44,7 +40,6 @@ export function BorderDetails({ element }: { readonly element: Border }) {
           least={2}
           most={720}
           whole
-          onDone={() => design.getState().closeMerge()}
           onChange={(count) => set({ count })}
         />
       )}

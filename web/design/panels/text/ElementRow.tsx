@@ -53,7 +53,6 @@ export function ElementRow({ element }: { readonly element: DesignElement }) {
             maxLength={LONGEST_TEXT}
             hint={hintFor(element.text)}
             onFocus={choose}
-            onDone={() => design.getState().closeMerge()}
             onChange={(text) => act((d) => setText(d, element.id, text))}
           />
         )}

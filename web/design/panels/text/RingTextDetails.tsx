@@ -1,8 +1,8 @@
 import type { RingText } from '../../../../geometry/design/schema.ts';
 import { setRingText } from '../../../state/actions/elements/set-ring-text.ts';
-import { useAct, usePage } from '../../../page/page-context.ts';
+import { useAct } from '../../../page/page-context.ts';
 import { Choice } from '../../../ui/Choice.tsx';
-import { NumberField } from '../../../ui/NumberField.tsx';
+import { DegreesField } from '../../../ui/DegreesField.tsx';
 import { t } from '../../../words/t.ts';
 import { BandFields } from './BandFields.tsx';
 import { FaceLink } from './FaceLink.tsx';
@@ -15,8 +15,6 @@ const FIRST_SPAN_DEG = 120;
 /** Where a ring text stands, which way it reads, how it is spaced. */
 export function RingTextDetails({ element }: { readonly element: RingText }) {
   const act = useAct();
-  const { design } = usePage();
-  const done = (): void => design.getState().closeMerge();
   const set = (part: Parameters<typeof setRingText>[2]): void => act((d) => setRingText(d, element.id, part));
   const place =
     element.middleDeg === 0 && element.reads === 'outward'
@@ -31,21 +29,14 @@ export function RingTextDetails({ element }: { readonly element: RingText }) {
         legend={t('details.where')}
         showLegend
         value={place === 'other' ? undefined : place}
-        options={[
-          { value: 'top', label: t('details.places.top') },
-          { value: 'bottom', label: t('details.places.bottom') },
-        ]}
+        options={{ top: t('details.places.top'), bottom: t('details.places.bottom') }}
         onChange={(to) => set(to === 'top' ? { middleDeg: 0, reads: 'outward' } : { middleDeg: 180, reads: 'inward' })}
       />
       <BandFields id={element.id} inner={element.inner} outer={element.outer} />
       <div className={css.pair}>
-        <NumberField
+        <DegreesField
           label={t('details.middle')}
-          value={element.middleDeg}
-          least={-360}
-          most={360}
-          unitLabel={t('details.degrees')}
-          onDone={done}
+          deg={element.middleDeg}
           onChange={(middleDeg) => set({ middleDeg })}
         />
         <TrackingField id={element.id} tracking={element.tracking} />
@@ -54,30 +45,21 @@ export function RingTextDetails({ element }: { readonly element: RingText }) {
         legend={t('details.reads')}
         showLegend
         value={element.reads}
-        options={[
-          { value: 'outward', label: t('details.outward') },
-          { value: 'inward', label: t('details.inward') },
-        ]}
+        options={{ outward: t('details.outward'), inward: t('details.inward') }}
         onChange={(reads) => set({ reads })}
       />
       <Choice
         legend={t('details.fit')}
         showLegend
         value={element.fit === 'natural' ? 'natural' : 'span'}
-        options={[
-          { value: 'natural', label: t('details.natural') },
-          { value: 'span', label: t('details.span') },
-        ]}
+        options={{ natural: t('details.natural'), span: t('details.span') }}
         onChange={(fit) => set({ fit: fit === 'natural' ? 'natural' : { spanDeg: FIRST_SPAN_DEG } })}
       />
       {element.fit !== 'natural' && (
-        <NumberField
+        <DegreesField
           label={t('details.spanDeg')}
-          value={element.fit.spanDeg}
+          deg={element.fit.spanDeg}
           least={1}
-          most={360}
-          unitLabel={t('details.degrees')}
-          onDone={done}
           onChange={(spanDeg) => set({ fit: { spanDeg } })}
         />
       )}

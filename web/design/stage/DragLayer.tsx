@@ -2,27 +2,18 @@ import { useMemo } from 'react';
 import { Layer } from 'react-konva';
 import { useStore } from 'zustand';
 import type { DesignElement } from '../../../geometry/design/schema.ts';
-import type { SizePx } from '../../ui/size.ts';
 import type { DragStore } from './carry/drag-store.ts';
 import { ElementHandles } from './ElementHandles.tsx';
 import { ghostParts, movedExtent } from './carry/ghost.ts';
 import { Guides } from './Guides.tsx';
 import { ElementOutline } from './Marks.tsx';
 import { ghostPaths, movedPath, paintGhost } from './paint-ghost.ts';
-import type { StagePalette } from './palette.ts';
 import { PlateShape } from './PlateShape.tsx';
 import type { Painted } from './scene.ts';
-import type { View } from './view.ts';
 
 /** What is dragged follows the hand here, in a layer of its own: nothing else is drawn or worked out meanwhile. */
-export function DragLayer(props: {
-  readonly store: DragStore;
-  readonly ground: Painted | undefined;
-  readonly size: SizePx;
-  readonly view: View;
-  readonly palette: StagePalette;
-}) {
-  const { store, ground, size, view, palette } = props;
+export function DragLayer(props: { readonly store: DragStore; readonly ground: Painted | undefined }) {
+  const { store, ground } = props;
   const drag = useStore(store, (s) => s.drag);
   const plate = drag?.plate;
   const ids = drag?.ids;
@@ -40,10 +31,10 @@ export function DragLayer(props: {
   const [first] = before.length === 1 ? extents : [];
   return (
     <Layer listening={false}>
-      <PlateShape view={view} draw={(ctx, px) => paintGhost(ctx, path, ground, px)} />
-      <Guides guides={now.guides} radiusMm={radiusMm} view={view} palette={palette} />
-      <ElementOutline extents={extents} faint={false} view={view} palette={palette} />
-      {first && <ElementHandles extent={first} locked={false} view={view} stage={size} palette={palette} />}
+      <PlateShape paint={(ctx, px) => paintGhost(ctx, path, ground, px)} />
+      <Guides guides={now.guides} radiusMm={radiusMm} />
+      <ElementOutline extents={extents} faint={false} />
+      {first && <ElementHandles extent={first} locked={false} />}
     </Layer>
   );
 }

@@ -1,65 +1,45 @@
-import { Shape } from 'react-konva';
 import type { Extent } from '../../../geometry/layout/placed.ts';
-import type { SizePx } from '../../ui/size.ts';
+import { fillKnob, strokeCopper, traceLine } from './copper-line.ts';
 import { KNOB_PX, knobsOf } from './element-hold.ts';
 import type { StagePalette } from './palette.ts';
-import { toScreen, type ScreenPoint, type View } from './view.ts';
+import { ScreenShape } from './ScreenShape.tsx';
+import { toScreen, type ScreenPoint } from './view.ts';
 
-/** Knobs of the one chosen element: a round one that turns it, and a round one with a bar that makes it larger. */
-export function ElementHandles(props: {
+interface ElementHandlesProps {
   readonly extent: Extent;
   readonly locked: boolean;
-  readonly view: View;
-  readonly stage: SizePx;
-  readonly palette: StagePalette;
-}) {
-  const { extent, locked, view, stage, palette } = props;
+}
+
+/** Knobs of the one chosen element: a round one that turns it, and a round one with a bar that makes it larger. */
+export function ElementHandles({ extent, locked }: ElementHandlesProps) {
   return (
-    <Shape
-      listening={false}
-      perfectDrawEnabled={false}
-      sceneFunc={(konva) => {
-        const ctx = konva._context;
-        const knobs = knobsOf(extent, view, stage);
-        ctx.save();
-        if (locked) drawLock(ctx, knobs.size, palette);
-        else {
-          if (knobs.turn && knobs.stem) {
-            ctx.beginPath();
-            ctx.moveTo(knobs.stem.leftPx, knobs.stem.topPx);
-            ctx.lineTo(knobs.turn.leftPx, knobs.turn.topPx);
-            stroke(ctx, palette, 1.5);
-            drawKnob(ctx, knobs.turn, palette);
-            drawTurn(ctx, knobs.turn, palette);
-          }
-          drawKnob(ctx, knobs.size, palette);
-          drawGrow(ctx, knobs.size, toScreen(view, extent.kind === 'box' ? extent : { x: 0, y: 0 }), palette);
+    <ScreenShape
+      paint={(ctx, { view, size, palette }) => {
+        const knobs = knobsOf(extent, view, size);
+        if (locked) {
+          paintLock(ctx, knobs.size, palette);
+          return;
         }
-        ctx.restore();
+        if (knobs.turn && knobs.stem) {
+          traceLine(ctx, knobs.stem, knobs.turn);
+          strokeCopper(ctx, palette, 1.5, 4);
+          paintKnob(ctx, knobs.turn, palette);
+          paintTurn(ctx, knobs.turn, palette);
+        }
+        paintKnob(ctx, knobs.size, palette);
+        paintGrow(ctx, knobs.size, toScreen(view, extent.kind === 'box' ? extent : { x: 0, y: 0 }), palette);
       }}
     />
   );
 }
 
-function stroke(ctx: CanvasRenderingContext2D, palette: StagePalette, wide: number): void {
-  ctx.strokeStyle = palette.copperHalo;
-  ctx.lineWidth = wide + 2.5;
-  ctx.stroke();
-  ctx.strokeStyle = palette.copper;
-  ctx.lineWidth = wide;
-  ctx.stroke();
-}
-
-function drawKnob(ctx: CanvasRenderingContext2D, at: ScreenPoint, palette: StagePalette): void {
-  ctx.beginPath();
-  ctx.arc(at.leftPx, at.topPx, KNOB_PX + 1.5, 0, Math.PI * 2);
-  ctx.fillStyle = palette.glow;
-  ctx.fill();
-  stroke(ctx, palette, 1.75);
+function paintKnob(ctx: CanvasRenderingContext2D, at: ScreenPoint, palette: StagePalette): void {
+  fillKnob(ctx, at, KNOB_PX + 1.5, palette);
+  strokeCopper(ctx, palette, 1.75, 4.25);
 }
 
 /** A bit of an arc in the knob: it turns. */
-function drawTurn(ctx: CanvasRenderingContext2D, at: ScreenPoint, palette: StagePalette): void {
+function paintTurn(ctx: CanvasRenderingContext2D, at: ScreenPoint, palette: StagePalette): void {
   ctx.beginPath();
   ctx.arc(at.leftPx, at.topPx, 3.6, Math.PI * 0.65, Math.PI * 2.15);
   ctx.strokeStyle = palette.copper;
@@ -68,7 +48,7 @@ function drawTurn(ctx: CanvasRenderingContext2D, at: ScreenPoint, palette: Stage
 }
 
 /** A bar in the knob that points away from the middle: it grows. */
-function drawGrow(ctx: CanvasRenderingContext2D, at: ScreenPoint, from: ScreenPoint, palette: StagePalette): void {
+function paintGrow(ctx: CanvasRenderingContext2D, at: ScreenPoint, from: ScreenPoint, palette: StagePalette): void {
   const [x, y] = [at.leftPx - from.leftPx, at.topPx - from.topPx];
   const length = Math.max(1, Math.hypot(x, y));
   const [ux, uy] = [(x / length) * 4, (y / length) * 4];
@@ -80,8 +60,8 @@ function drawGrow(ctx: CanvasRenderingContext2D, at: ScreenPoint, from: ScreenPo
   ctx.stroke();
 }
 
-function drawLock(ctx: CanvasRenderingContext2D, at: ScreenPoint, palette: StagePalette): void {
-  drawKnob(ctx, at, palette);
+function paintLock(ctx: CanvasRenderingContext2D, at: ScreenPoint, palette: StagePalette): void {
+  paintKnob(ctx, at, palette);
   ctx.beginPath();
   ctx.rect(at.leftPx - 3.25, at.topPx - 0.75, 6.5, 4.5);
   ctx.fillStyle = palette.copper;

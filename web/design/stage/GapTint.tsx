@@ -1,8 +1,6 @@
 import { gapMm, type Surface } from '../../../geometry/barrel/surface.ts';
 import type { Point } from '../../../geometry/shapes.ts';
-import type { StagePalette } from './palette.ts';
 import { PlateShape } from './PlateShape.tsx';
-import type { View } from './view.ts';
 
 /** The tint is strongest at the greatest gap of the plate, or at this one where that is less: paint surely creeps under. */
 const FULL_MM = 3;
@@ -10,17 +8,11 @@ const FULL_ALPHA = 0.5;
 const STOPS = 24;
 
 /** How far the plate stands off the wood, as a tint that grows with the gap; it hides nothing of what is cut. */
-export function GapTint(props: {
-  readonly surface: Surface;
-  readonly radiusMm: number;
-  readonly view: View;
-  readonly palette: StagePalette;
-}) {
-  const { surface, radiusMm, view, palette } = props;
+export function GapTint(props: { readonly surface: Surface; readonly radiusMm: number }) {
+  const { surface, radiusMm } = props;
   return (
     <PlateShape
-      view={view}
-      draw={(ctx) => {
+      paint={(ctx, _px, palette) => {
         ctx.beginPath();
         ctx.arc(0, 0, radiusMm, 0, 2 * Math.PI);
         ctx.fillStyle = tintOf(ctx, surface, radiusMm, palette.pin.stop);

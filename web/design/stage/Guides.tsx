@@ -1,24 +1,16 @@
 import { clockPoint } from '../../../geometry/measure/clock.ts';
 import type { Point } from '../../../geometry/shapes.ts';
-import type { StagePalette } from './palette.ts';
 import { PlateShape } from './PlateShape.tsx';
 import type { Guide } from './carry/snap-targets.ts';
-import type { View } from './view.ts';
 import { LEAST_DIVISOR_MM } from '../../../geometry/units.ts';
 
 /** What something dragged has come to rest on: fine dashed copper; equal gaps as bars with ends. */
-export function Guides(props: {
-  readonly guides: readonly Guide[];
-  readonly radiusMm: number;
-  readonly view: View;
-  readonly palette: StagePalette;
-}) {
-  const { guides, radiusMm, view, palette } = props;
+export function Guides(props: { readonly guides: readonly Guide[]; readonly radiusMm: number }) {
+  const { guides, radiusMm } = props;
   if (guides.length === 0) return null;
   return (
     <PlateShape
-      view={view}
-      draw={(ctx, px) => {
+      paint={(ctx, px, palette) => {
         for (const guide of guides) {
           ctx.beginPath();
           const bar = trace(ctx, guide, radiusMm, px);

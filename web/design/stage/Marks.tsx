@@ -2,9 +2,7 @@ import type { Finding } from '../../../geometry/findings.ts';
 import type { Extent } from '../../../geometry/layout/placed.ts';
 import { traceRing } from '../../barrel/painting/trace.ts';
 import { traceExtent } from './extent-path.ts';
-import type { StagePalette } from './palette.ts';
 import { PlateShape } from './PlateShape.tsx';
-import type { View } from './view.ts';
 
 /** Bridges in copper: only the metal that would have been cut away without them. */
 export function BridgeTint(props: {
@@ -12,20 +10,17 @@ export function BridgeTint(props: {
   readonly unbridged: Path2D;
   /** They are worked on: brighter, with a pale edge. */
   readonly worked: boolean;
-  readonly view: View;
-  readonly palette: StagePalette;
 }) {
   return (
     <PlateShape
-      view={props.view}
-      draw={(ctx, px) => {
+      paint={(ctx, px, palette) => {
         ctx.clip(props.unbridged, 'evenodd');
         if (props.worked) {
-          ctx.strokeStyle = props.palette.copperHalo;
+          ctx.strokeStyle = palette.copperHalo;
           ctx.lineWidth = 2.5 * px;
           ctx.stroke(props.bars);
         }
-        ctx.fillStyle = props.worked ? props.palette.bridgeWorked : props.palette.bridge;
+        ctx.fillStyle = props.worked ? palette.bridgeWorked : palette.bridge;
         ctx.fill(props.bars);
       }}
     />
@@ -33,26 +28,20 @@ export function BridgeTint(props: {
 }
 
 /** A fine copper line around an element; faint while the pointer only passes over it. */
-export function ElementOutline(props: {
-  readonly extents: readonly Extent[];
-  readonly faint: boolean;
-  readonly view: View;
-  readonly palette: StagePalette;
-}) {
+export function ElementOutline(props: { readonly extents: readonly Extent[]; readonly faint: boolean }) {
   return (
     <PlateShape
-      view={props.view}
-      draw={(ctx, px) => {
+      paint={(ctx, px, palette) => {
         ctx.lineJoin = 'round';
         for (const extent of props.extents) {
           traceExtent(ctx, extent, 5 * px);
           if (!props.faint) {
-            ctx.strokeStyle = props.palette.copperHalo;
+            ctx.strokeStyle = palette.copperHalo;
             ctx.lineWidth = 4 * px;
             ctx.stroke();
           }
           ctx.globalAlpha = props.faint ? 0.6 : 1;
-          ctx.strokeStyle = props.palette.copper;
+          ctx.strokeStyle = palette.copper;
           ctx.lineWidth = (props.faint ? 1.2 : 1.75) * px;
           ctx.stroke();
         }
@@ -62,19 +51,12 @@ export function ElementOutline(props: {
 }
 
 /** The place of one finding, lit. */
-export function LitPlace(props: {
-  readonly finding: Finding;
-  readonly radiusMm: number;
-  readonly strength: number;
-  readonly view: View;
-  readonly palette: StagePalette;
-}) {
+export function LitPlace(props: { readonly finding: Finding; readonly radiusMm: number; readonly strength: number }) {
   const { place, severity } = props.finding;
   return (
     <PlateShape
-      view={props.view}
-      draw={(ctx, px) => {
-        const colour = props.palette.pin[severity];
+      paint={(ctx, px, palette) => {
+        const colour = palette.pin[severity];
         ctx.beginPath();
         if (place.kind === 'point') ctx.arc(place.at.x, place.at.y, Math.max(place.radiusMm, 13 * px), 0, Math.PI * 2);
         else if (place.kind === 'ring') traceRing(ctx, place.ring);

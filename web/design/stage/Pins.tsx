@@ -1,26 +1,22 @@
-import { Shape } from 'react-konva';
 import type { StagePalette } from './palette.ts';
 import { PIN_RADIUS_PX, type Pin } from './pins.ts';
+import { ScreenShape } from './ScreenShape.tsx';
 
 /** Numbers of the findings. A square stops the cut, a diamond is worth a look, a circle informs: shape before colour. */
-export function Pins(props: { readonly pins: readonly Pin[]; readonly lit: number; readonly palette: StagePalette }) {
+export function Pins({ pins, lit }: { readonly pins: readonly Pin[]; readonly lit: number }) {
   return (
-    <Shape
-      listening={false}
-      perfectDrawEnabled={false}
-      sceneFunc={(konva) => {
-        const ctx = konva._context;
-        for (const pin of props.pins) drawThread(ctx, pin, props.palette);
-        for (const pin of props.pins) if (!pin.numbered) drawDot(ctx, pin, props.palette);
-        for (const pin of props.pins)
-          if (pin.numbered && pin.index !== props.lit) drawPin(ctx, pin, false, props.palette);
-        for (const pin of props.pins) if (pin.index === props.lit) drawPin(ctx, pin, true, props.palette);
+    <ScreenShape
+      paint={(ctx, { palette }) => {
+        for (const pin of pins) paintThread(ctx, pin, palette);
+        for (const pin of pins) if (!pin.numbered) paintDot(ctx, pin, palette);
+        for (const pin of pins) if (pin.numbered && pin.index !== lit) paintPin(ctx, pin, false, palette);
+        for (const pin of pins) if (pin.index === lit) paintPin(ctx, pin, true, palette);
       }}
     />
   );
 }
 
-function drawThread(ctx: CanvasRenderingContext2D, pin: Pin, palette: StagePalette): void {
+function paintThread(ctx: CanvasRenderingContext2D, pin: Pin, palette: StagePalette): void {
   if (Math.hypot(pin.at.leftPx - pin.foot.leftPx, pin.at.topPx - pin.foot.topPx) < 2) return;
   ctx.beginPath();
   ctx.moveTo(pin.foot.leftPx, pin.foot.topPx);
@@ -37,7 +33,7 @@ function drawThread(ctx: CanvasRenderingContext2D, pin: Pin, palette: StagePalet
   ctx.fill();
 }
 
-function drawDot(ctx: CanvasRenderingContext2D, pin: Pin, palette: StagePalette): void {
+function paintDot(ctx: CanvasRenderingContext2D, pin: Pin, palette: StagePalette): void {
   ctx.beginPath();
   ctx.arc(pin.at.leftPx, pin.at.topPx, 4, 0, Math.PI * 2);
   ctx.fillStyle = palette.pin[pin.severity];
@@ -47,7 +43,7 @@ function drawDot(ctx: CanvasRenderingContext2D, pin: Pin, palette: StagePalette)
   ctx.stroke();
 }
 
-function drawPin(ctx: CanvasRenderingContext2D, pin: Pin, lit: boolean, palette: StagePalette): void {
+function paintPin(ctx: CanvasRenderingContext2D, pin: Pin, lit: boolean, palette: StagePalette): void {
   const { leftPx: x, topPx: y } = pin.at;
   const r = PIN_RADIUS_PX * (lit ? 1.18 : pin.severity === 'note' ? 0.8 : 1);
   ctx.save();

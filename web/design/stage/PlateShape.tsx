@@ -1,22 +1,18 @@
-import { Shape } from 'react-konva';
-import type { View } from './view.ts';
+import type { StagePalette } from './palette.ts';
+import { ScreenShape } from './ScreenShape.tsx';
 
-/** A shape drawn in plate millimetres, y up; px is one CSS pixel in millimetres. */
-export function PlateShape(props: {
-  readonly view: View;
-  readonly draw: (ctx: CanvasRenderingContext2D, px: number) => void;
-}) {
-  const { view, draw } = props;
+interface PlateShapeProps {
+  /** px is one CSS pixel in millimetres. */
+  readonly paint: (ctx: CanvasRenderingContext2D, px: number, palette: StagePalette) => void;
+}
+
+/** A shape painted in plate millimetres, y up. */
+export function PlateShape({ paint }: PlateShapeProps) {
   return (
-    <Shape
-      listening={false}
-      perfectDrawEnabled={false}
-      sceneFunc={(konva) => {
-        const ctx = konva._context;
-        ctx.save();
+    <ScreenShape
+      paint={(ctx, { view, palette }) => {
         ctx.transform(view.scale, 0, 0, -view.scale, view.leftPx, view.topPx);
-        draw(ctx, 1 / view.scale);
-        ctx.restore();
+        paint(ctx, 1 / view.scale, palette);
       }}
     />
   );

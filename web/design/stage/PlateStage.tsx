@@ -19,6 +19,7 @@ import type { Theme } from '../../barrel/painting/oak.ts';
 import { useSize } from '../../ui/use-size.ts';
 import { bareMetal, type IsBare } from './bare-metal.ts';
 import { BusySign } from './BusySign.tsx';
+import type { Canvas } from './canvas-context.ts';
 import { Controls } from './Controls.tsx';
 import { createDragStore } from './carry/drag-store.ts';
 import { PALETTES } from './palette.ts';
@@ -75,7 +76,6 @@ export function PlateStage(props: PlateStageProps) {
   const findings = useDeferredValue(props.findings);
   const busy = useDeferredValue(props.busy);
   const words = props.words ?? stageWords();
-  const palette = PALETTES[theme];
   const box = useRef<HTMLDivElement>(null);
   const helpId = useId();
   const size = useSize(box);
@@ -112,6 +112,11 @@ export function PlateStage(props: PlateStageProps) {
   const scene = useScene(frame, look, paths?.scene, radiusMm, theme, lifted);
   const view = useMemo(() => frame && viewOf(look, frame), [frame, look]);
   const isBare = useMemo<IsBare>(() => (plate ? bareMetal(plate.openings, plate.diameterMm / 2) : () => true), [plate]);
+  const unitWord = words[props.units];
+  const canvas = useMemo<Canvas | undefined>(
+    () => size && view && { size, view, worldMm, palette: PALETTES[theme], units: props.units, unitWord },
+    [size, view, worldMm, theme, props.units, unitWord],
+  );
   // Notes stand aside while bridges are worked on: their pins would lie on what one drags.
   const quiet = props.work !== undefined;
   const pins = useMemo(
@@ -195,29 +200,21 @@ export function PlateStage(props: PlateStageProps) {
       onKeyDown={onKeyDown}
       {...gestures}
     >
-      {size && view && (
+      {canvas && (
         <div className={styles.canvas} aria-hidden>
           <StageLayers
-            size={size}
-            view={view}
-            worldMm={worldMm}
+            canvas={canvas}
             scene={scene}
             plate={plate}
             paths={paths}
-            chosenIds={placing.chosenIds}
-            lockedIds={placing.elements.flatMap((e) => (e.locked === true ? [e.id] : []))}
+            placing={placing}
             hoverId={hoverId}
-            dragging={draggedIds !== undefined}
-            typing={placing.typingId !== undefined}
             drags={drags}
             hand={hand}
             showBridges={showBridges}
             findings={findings}
             litFinding={props.litFinding}
             pins={pins}
-            units={props.units}
-            unitWord={words[props.units]}
-            palette={palette}
             gapOn={props.gapOn}
           />
         </div>
@@ -238,7 +235,7 @@ export function PlateStage(props: PlateStageProps) {
           onTyped={placing.onTyped}
         />
       )}
-      {plate && <Readout store={drags} radiusMm={radiusMm} units={props.units} unitWord={words[props.units]} />}
+      {plate && <Readout store={drags} radiusMm={radiusMm} units={props.units} unitWord={unitWord} />}
       <BusySign busy={props.busy} words={words.busy} />
       <Controls
         words={words}

@@ -1,26 +1,15 @@
-import { Shape } from 'react-konva';
 import type { Extent } from '../../../geometry/layout/placed.ts';
 import { clockAngleDeg, clockPoint } from '../../../geometry/measure/clock.ts';
 import { seenMiddle } from './element-hold.ts';
 import { sectorSpanDeg } from './carry/hit.ts';
-import type { StagePalette } from './palette.ts';
+import { ScreenShape } from './ScreenShape.tsx';
 import { toScreen, type View } from './view.ts';
 
 /** Where the chosen element stands, on the rulers: its band's edges along the radius, its angle on the hours. */
-export function RulerMarks(props: {
-  readonly extent: Extent;
-  readonly worldMm: number;
-  readonly view: View;
-  readonly palette: StagePalette;
-}) {
-  const { extent, worldMm, view, palette } = props;
+export function RulerMarks({ extent }: { readonly extent: Extent }) {
   return (
-    <Shape
-      listening={false}
-      perfectDrawEnabled={false}
-      sceneFunc={(konva) => {
-        const ctx = konva._context;
-        ctx.save();
+    <ScreenShape
+      paint={(ctx, { view, worldMm, palette }) => {
         ctx.strokeStyle = palette.copper;
         ctx.fillStyle = palette.copper;
         const middle = seenMiddle(extent);
@@ -48,14 +37,13 @@ export function RulerMarks(props: {
           ctx.fill();
         }
         const round = extent.kind === 'sector' && sectorSpanDeg(extent) >= 360;
-        if (!round && Math.hypot(middle.x, middle.y) > 1) drawHour(ctx, clockAngleDeg(middle), worldMm, view);
-        ctx.restore();
+        if (!round && Math.hypot(middle.x, middle.y) > 1) paintHour(ctx, clockAngleDeg(middle), worldMm, view);
       }}
     />
   );
 }
 
-function drawHour(ctx: CanvasRenderingContext2D, deg: number, worldMm: number, view: View): void {
+function paintHour(ctx: CanvasRenderingContext2D, deg: number, worldMm: number, view: View): void {
   const ray = clockPoint(1, deg);
   const centre = toScreen(view, { x: 0, y: 0 });
   const edge = worldMm * view.scale;

@@ -1,21 +1,14 @@
 import { memo } from 'react';
-import { Shape } from 'react-konva';
 import type { Opening } from '../../../geometry/bridges/types.ts';
 import { clockPoint } from '../../../geometry/measure/clock.ts';
-import type { StagePalette } from './palette.ts';
-import { isBare, radiusTicks, type Units } from './ruler.ts';
-import { toScreen, type View } from './view.ts';
+import type { Canvas } from './canvas-context.ts';
+import { isBare, radiusTicks } from './ruler.ts';
+import { ScreenShape } from './ScreenShape.tsx';
+import { toScreen } from './view.ts';
 
-export interface RulersProps {
-  readonly view: View;
-  /** Of the stage: the unit stands at the last figure in sight. */
-  readonly widthPx: number;
+interface RulersProps {
   readonly radiusMm: number;
-  readonly worldMm: number;
-  readonly units: Units;
-  readonly unitWord: string;
-  readonly palette: StagePalette;
-  /** Little room around the barrel. */
+  /** The barrel needs the space around it. */
   readonly tight: boolean;
   /** The scale is engraved in the metal: it breaks off at openings, and figures keep clear of them. */
   readonly openings: readonly Opening[];
@@ -25,20 +18,14 @@ export interface RulersProps {
 /** Hours around the barrel and millimetres or inches along the radius at three o'clock. Always the same size on screen. */
 export const Rulers = memo(function Rulers(props: RulersProps) {
   return (
-    <Shape
-      listening={false}
-      perfectDrawEnabled={false}
-      sceneFunc={(konva) => {
-        const ctx = konva._context;
-        drawHours(ctx, props);
-        drawRadius(ctx, props);
-      }}
-    />
+    <>
+      <ScreenShape paint={(ctx, canvas) => paintHours(ctx, canvas, props.tight)} />
+      <ScreenShape paint={(ctx, canvas) => paintRadius(ctx, canvas, props)} />
+    </>
   );
 });
 
-function drawHours(ctx: CanvasRenderingContext2D, { view, worldMm, tight, palette }: RulersProps): void {
-  ctx.save();
+function paintHours(ctx: CanvasRenderingContext2D, { view, worldMm, palette }: Canvas, tight: boolean): void {
   ctx.strokeStyle = palette.ink;
   ctx.fillStyle = palette.ink;
   ctx.font = "400 12px 'Page', system-ui, sans-serif";
@@ -60,16 +47,15 @@ function drawHours(ctx: CanvasRenderingContext2D, { view, worldMm, tight, palett
     ctx.globalAlpha = 0.8;
     ctx.fillText(String(minute === 0 ? 12 : minute / 5), ...at(edge + near + 12.5));
   }
-  ctx.restore();
 }
 
-function drawRadius(
+function paintRadius(
   ctx: CanvasRenderingContext2D,
-  { view, radiusMm, units, unitWord, widthPx, openings, metal, palette }: RulersProps,
+  { view, size, units, unitWord, palette }: Canvas,
+  { radiusMm, openings, metal }: RulersProps,
 ): void {
   const centre = toScreen(view, { x: 0, y: 0 });
   const rim = toScreen(view, { x: radiusMm, y: 0 });
-  ctx.save();
   const onScreen = new Path2D();
   onScreen.addPath(metal, new DOMMatrix([view.scale, 0, 0, -view.scale, view.leftPx, view.topPx]));
   ctx.clip(onScreen, 'evenodd');
@@ -100,10 +86,9 @@ function drawRadius(
     const x = toScreen(view, { x: tick.mm, y: 0 }).leftPx;
     const text = unitSaid ? tick.label : `${tick.label} ${unitWord}`;
     const halfMm = (ctx.measureText(text).width / 2 + 3) / view.scale;
-    if (x > widthPx - 24 || tick.mm + halfMm > radiusMm || !isBare(openings, tick.mm, halfMm, 16 / view.scale))
+    if (x > size.width - 24 || tick.mm + halfMm > radiusMm || !isBare(openings, tick.mm, halfMm, 16 / view.scale))
       continue;
     ctx.fillText(text, x, y - 7);
     unitSaid = true;
   }
-  ctx.restore();
 }

@@ -3,9 +3,7 @@ import type { Finding } from '../../../geometry/findings.ts';
 import { ringBox } from '../../../geometry/measure/ring.ts';
 import type { PlateResult } from '../../../geometry/plate/plate.ts';
 import { traceRegions } from '../../barrel/painting/trace.ts';
-import type { StagePalette } from './palette.ts';
 import { PlateShape } from './PlateShape.tsx';
-import type { View } from './view.ts';
 
 /** What runs over: past the rim, into another, round into itself. */
 const CODES: ReadonlySet<string> = new Set([
@@ -52,12 +50,10 @@ function runsOver({ elementIds, region }: Opening, { code, place }: Finding, edg
   return x > box.minX - r && x < box.maxX + r && y > box.minY - r && y < box.maxY + r;
 }
 
-export function TroubleTint(props: { readonly path: Path2D; readonly view: View; readonly palette: StagePalette }) {
-  const { path, view, palette } = props;
+export function TroubleTint({ path }: { readonly path: Path2D }) {
   return (
     <PlateShape
-      view={view}
-      draw={(ctx, px) => {
+      paint={(ctx, px, palette) => {
         ctx.globalAlpha = 0.5;
         ctx.fillStyle = palette.pin.stop;
         ctx.fill(path, 'evenodd');

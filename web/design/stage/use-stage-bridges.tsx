@@ -4,9 +4,8 @@ import type { Point } from '../../../geometry/shapes.ts';
 import { AddingCross, BridgeHandles } from './BridgeHandles.tsx';
 import { bridgeCommand, type BridgeCommand } from './bridge-keys.ts';
 import { bridgeAt, bridgeKey, dragged, holdAt, middleOf, type Line } from './bridge-line.ts';
-import type { StagePalette } from './palette.ts';
 import type { Grip } from './use-gestures.ts';
-import { toPlate, toScreen, type ScreenPoint, type View } from './view.ts';
+import { toPlate, type ScreenPoint, type View } from './view.ts';
 
 /** What the stage is told about bridges being worked on, and what it tells; mm, plate frame. */
 export interface StageBridges {
@@ -88,21 +87,13 @@ export function useStageBridges(
   };
 
   const hovered = plate.bridges.find((b) => bridgeKey(b) === hoverKey);
-  const marks = (to: View, palette: StagePalette) => (
+  const marks = (
     <>
       {hovered && hoverKey !== chosen?.key && !draft && (
-        <BridgeHandles line={hovered} widthMm={hovered.widthMm} solid={false} faint view={to} palette={palette} />
+        <BridgeHandles line={hovered} widthMm={hovered.widthMm} solid={false} faint />
       )}
-      {chosen && (
-        <BridgeHandles
-          line={draft ?? chosen}
-          widthMm={chosen.widthMm}
-          solid={draft !== undefined}
-          view={to}
-          palette={palette}
-        />
-      )}
-      {adding && cross && <AddingCross at={toScreen(to, cross)} palette={palette} />}
+      {chosen && <BridgeHandles line={draft ?? chosen} widthMm={chosen.widthMm} solid={draft !== undefined} />}
+      {adding && cross && <AddingCross at={cross} />}
     </>
   );
 

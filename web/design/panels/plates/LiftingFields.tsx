@@ -1,6 +1,6 @@
 import { placeLifting } from '../../../../geometry/checks/place-lifting.ts';
 import type { Design, Lifting } from '../../../../geometry/design/schema.ts';
-import type { Change } from '../../../state/history.ts';
+import type { Change } from '../../../state/change.ts';
 import { setLifting, USUAL_LIFTING } from '../../../state/actions/plates/set-lifting.ts';
 import { useAct, useCurrentPlate, useDesign, useStep } from '../../../page/page-context.ts';
 import { Choice } from '../../../ui/Choice.tsx';

@@ -9,8 +9,9 @@ import {
   Trash2,
   Undo2,
 } from 'lucide-react';
-import type { KeyboardEvent, ReactNode } from 'react';
+import type { KeyboardEvent } from 'react';
 import { bridgeCommand } from '../stage/bridge-keys.ts';
+import { ToolButton } from '../../ui/ToolButton.tsx';
 import { lengthWords } from '../../words/say/format-number.ts';
 import { t } from '../../words/t.ts';
 import css from './BridgeTools.module.css';
@@ -53,81 +54,73 @@ export function BridgeTools({ work }: { readonly work: BridgeWork }) {
   return (
     <div className={css.tools} role="group" aria-label={t('bridges.tools')} onKeyDown={press}>
       <div className={css.which}>
-        <Tool name={t('bridges.previous')} off={bridges.length === 0} onPress={() => work.step(-1)}>
-          <ArrowLeft size={18} aria-hidden />
-        </Tool>
+        <ToolButton
+          name={t('bridges.previous')}
+          off={bridges.length === 0}
+          onPress={() => work.step(-1)}
+          sign={ArrowLeft}
+        />
         <p className={css.status} role="status" data-testid="bridge-status">
           {status}
         </p>
-        <Tool name={t('bridges.next')} off={bridges.length === 0} onPress={() => work.step(1)}>
-          <ArrowRight size={18} aria-hidden />
-        </Tool>
+        <ToolButton
+          name={t('bridges.next')}
+          off={bridges.length === 0}
+          onPress={() => work.step(1)}
+          sign={ArrowRight}
+        />
       </div>
       <div className={css.row}>
-        <Tool name={t('bridges.add')} short={t('bridges.addShort')} pressed={adding} onPress={add}>
-          <PlusSquare size={18} aria-hidden />
-        </Tool>
-        <Tool
+        <ToolButton
+          name={t('bridges.add')}
+          short={t('bridges.addShort')}
+          pressed={adding}
+          onPress={add}
+          sign={PlusSquare}
+        />
+        <ToolButton
           name={t('bridges.turnLeft')}
           short={t('bridges.turnShort')}
           off={!chosen}
           onPress={() => work.turn(-TURN_DEG)}
-        >
-          <RotateCcw size={18} aria-hidden />
-        </Tool>
-        <Tool
+          sign={RotateCcw}
+        />
+        <ToolButton
           name={t('bridges.turnRight')}
           short={t('bridges.turnShort')}
           off={!chosen}
           onPress={() => work.turn(TURN_DEG)}
-        >
-          <RotateCw size={18} aria-hidden />
-        </Tool>
-        <Tool name={t('bridges.narrower')} short={t('bridges.narrower')} off={!chosen} onPress={() => work.widen(-1)}>
-          <ChevronsRightLeft size={18} aria-hidden />
-        </Tool>
-        <Tool name={t('bridges.wider')} short={t('bridges.wider')} off={!chosen} onPress={() => work.widen(1)}>
-          <ChevronsLeftRight size={18} aria-hidden />
-        </Tool>
-        <Tool name={t('bridges.remove')} short={t('bridges.removeShort')} off={!chosen} onPress={() => work.remove()}>
-          <Trash2 size={18} aria-hidden />
-        </Tool>
-        <Tool
+          sign={RotateCw}
+        />
+        <ToolButton
+          name={t('bridges.narrower')}
+          short={t('bridges.narrower')}
+          off={!chosen}
+          onPress={() => work.widen(-1)}
+          sign={ChevronsRightLeft}
+        />
+        <ToolButton
+          name={t('bridges.wider')}
+          short={t('bridges.wider')}
+          off={!chosen}
+          onPress={() => work.widen(1)}
+          sign={ChevronsLeftRight}
+        />
+        <ToolButton
+          name={t('bridges.remove')}
+          short={t('bridges.removeShort')}
+          off={!chosen}
+          onPress={() => work.remove()}
+          sign={Trash2}
+        />
+        <ToolButton
           name={chosen ? t('bridges.giveBack', { what: shapeName(chosen.label) }) : t('bridges.giveBackNone')}
           short={t('bridges.giveBackShort')}
           off={!work.shapeEdited}
           onPress={() => work.giveBack()}
-        >
-          <Undo2 size={18} aria-hidden />
-        </Tool>
+          sign={Undo2}
+        />
       </div>
     </div>
-  );
-}
-
-/** A button that keeps its place and its focus when it has nothing to do. */
-function Tool(props: {
-  readonly name: string;
-  readonly short?: string;
-  readonly off?: boolean;
-  readonly pressed?: boolean;
-  readonly onPress: () => void;
-  readonly children: ReactNode;
-}) {
-  return (
-    <button
-      type="button"
-      className={css.tool}
-      aria-label={props.name}
-      title={props.name}
-      aria-disabled={props.off === true || undefined}
-      aria-pressed={props.pressed}
-      onClick={() => {
-        if (props.off !== true) props.onPress();
-      }}
-    >
-      {props.children}
-      {props.short !== undefined && <span className={css.short}>{props.short}</span>}
-    </button>
   );
 }

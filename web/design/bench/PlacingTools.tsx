@@ -32,6 +32,7 @@ import { useState } from 'react';
 import { isDrawing, isText } from '../../../geometry/design/kinds.ts';
 import type { AlignTo } from '../../state/actions/elements/align-elements.ts';
 import { isFree } from '../../state/actions/elements/move-element.ts';
+import { ToolButton } from '../../ui/ToolButton.tsx';
 import { t } from '../../words/t.ts';
 import { CopyRoundForm } from './CopyRoundForm.tsx';
 import css from './PlacingTools.module.css';
@@ -77,14 +78,14 @@ export function PlacingTools({ placing }: { readonly placing: Placing }) {
         {said}
       </p>
       <div className={css.row}>
-        <Tool
+        <ToolButton
           name={t('placing.several')}
           short={t('placing.severalShort')}
           sign={ListChecks}
           pressed={placing.several}
           onPress={() => placing.setSeveral(!placing.several)}
         />
-        <Tool
+        <ToolButton
           name={t('placing.snapping')}
           short={t('placing.snappingShort')}
           sign={Magnet}
@@ -93,7 +94,7 @@ export function PlacingTools({ placing }: { readonly placing: Placing }) {
         />
         {chosen.length > 1 &&
           ALIGN_SIGNS.map(([to, sign]) => (
-            <Tool
+            <ToolButton
               key={to}
               name={t(`placing.align.${to}`)}
               short={t(`placing.alignShort.${to}`)}
@@ -104,14 +105,14 @@ export function PlacingTools({ placing }: { readonly placing: Placing }) {
           ))}
         {chosen.length > 1 && (
           <>
-            <Tool
+            <ToolButton
               name={t('placing.spread.round')}
               short={t('placing.spreadShort.round')}
               sign={Loader}
               off={locked}
               onPress={() => placing.spread('round')}
             />
-            <Tool
+            <ToolButton
               name={t('placing.spread.height')}
               short={t('placing.spreadShort.height')}
               sign={AlignVerticalSpaceAround}
@@ -121,7 +122,7 @@ export function PlacingTools({ placing }: { readonly placing: Placing }) {
           </>
         )}
         {one && isText(one) && (
-          <Tool
+          <ToolButton
             name={t('placing.type')}
             short={t('placing.typeShort')}
             sign={TextCursorInput}
@@ -129,7 +130,7 @@ export function PlacingTools({ placing }: { readonly placing: Placing }) {
           />
         )}
         {one && one.kind !== 'border' && (
-          <Tool
+          <ToolButton
             name={t('placing.middle')}
             short={t('placing.middleShort')}
             sign={FoldHorizontal}
@@ -139,55 +140,55 @@ export function PlacingTools({ placing }: { readonly placing: Placing }) {
         )}
         {first && (
           <>
-            <Tool
+            <ToolButton
               name={t('placing.duplicate')}
               short={t('placing.duplicateShort')}
               sign={Copy}
               onPress={() => command({ kind: 'duplicate' })}
             />
             {one && one.kind !== 'border' && (
-              <Tool
+              <ToolButton
                 name={t('placing.round')}
                 short={t('placing.roundShort')}
                 sign={CircleDashed}
                 onPress={() => setRounding(one.id)}
               />
             )}
-            <Tool
+            <ToolButton
               name={t(locked ? 'placing.unlock' : 'placing.lock')}
               short={t(locked ? 'placing.unlockShort' : 'placing.lockShort')}
               sign={locked ? LockOpen : Lock}
               onPress={() => placing.lock(!locked)}
             />
-            <Tool
+            <ToolButton
               name={t('placing.remove')}
               short={t('placing.removeShort')}
               sign={Trash2}
               off={locked}
               onPress={() => command({ kind: 'remove' })}
             />
-            <Tool
+            <ToolButton
               name={t('placing.turnLeft')}
               short={t('placing.turnShort')}
               sign={RotateCcw}
               off={locked || one?.kind === 'border'}
               onPress={() => command({ kind: 'turn', deg: -5 })}
             />
-            <Tool
+            <ToolButton
               name={t('placing.turnRight')}
               short={t('placing.turnShort')}
               sign={RotateCw}
               off={locked || one?.kind === 'border'}
               onPress={() => command({ kind: 'turn', deg: 5 })}
             />
-            <Tool
+            <ToolButton
               name={t('placing.smaller')}
               short={t('placing.smaller')}
               sign={Shrink}
               off={locked}
               onPress={() => command({ kind: 'size', steps: -1 })}
             />
-            <Tool
+            <ToolButton
               name={t('placing.larger')}
               short={t('placing.larger')}
               sign={Expand}
@@ -195,7 +196,7 @@ export function PlacingTools({ placing }: { readonly placing: Placing }) {
               onPress={() => command({ kind: 'size', steps: 1 })}
             />
             {MOVES.map(([name, sign, right, up]) => (
-              <Tool
+              <ToolButton
                 key={name}
                 name={t(`placing.${name}`)}
                 short={t('placing.moveShort')}
@@ -217,31 +218,3 @@ const MOVES = [
   ['moveUp', ArrowUp, 0, 1],
   ['moveDown', ArrowDown, 0, -1],
 ] as const;
-
-/** A button that keeps its place and its focus when it has nothing to do. */
-function Tool(props: {
-  readonly name: string;
-  readonly short: string;
-  readonly sign: LucideIcon;
-  readonly off?: boolean;
-  readonly pressed?: boolean;
-  readonly onPress: () => void;
-}) {
-  const Sign = props.sign;
-  return (
-    <button
-      type="button"
-      className={css.tool}
-      aria-label={props.name}
-      title={props.name}
-      aria-disabled={props.off === true || undefined}
-      aria-pressed={props.pressed}
-      onClick={() => {
-        if (props.off !== true) props.onPress();
-      }}
-    >
-      <Sign size={18} strokeWidth={1.75} aria-hidden />
-      <span className={css.short}>{props.short}</span>
-    </button>
-  );
-}

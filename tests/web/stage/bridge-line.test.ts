@@ -10,7 +10,7 @@ import {
   holdAt,
   middleOf,
 } from '../../../web/design/stage/bridge-line.ts';
-import { lookAt, toPlate, viewOf, WHOLE, type View } from '../../../web/design/stage/view.ts';
+import { lookAt, toPlate, viewOf, WHOLE, type View } from '../../../web/design/stage/canvas/view.ts';
 
 const VIEW: View = { scale: 4, leftPx: 300, topPx: 300 };
 /** Upright, 10 mm long, on the plate's right. */

@@ -3,7 +3,7 @@ import type { Finding, Place } from '../../../geometry/findings.ts';
 import { seededRandom } from '../../../web/barrel/painting/seeded.ts';
 import { bareMetal } from '../../../web/design/stage/bare-metal.ts';
 import { footOf, pinAt, PIN_RADIUS_PX, placePins } from '../../../web/design/stage/pins.ts';
-import { toPlate, toScreen, type View } from '../../../web/design/stage/view.ts';
+import { toPlate, toScreen, type View } from '../../../web/design/stage/canvas/view.ts';
 
 const view: View = { scale: 1.5, leftPx: 400, topPx: 300 };
 const finding = (place: Place): Finding => ({

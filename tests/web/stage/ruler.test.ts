@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isBare, radiusTicks } from '../../../web/design/stage/ruler.ts';
+import { isBare, radiusTicks } from '../../../web/design/stage/canvas/ruler.ts';
 
 describe('the scale along the radius', () => {
   it('puts round millimetres at least 7 px apart and figures at least 44 px apart, at any zoom', () => {

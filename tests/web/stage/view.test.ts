@@ -9,7 +9,7 @@ import {
   WHOLE,
   zoomAbout,
   type Frame,
-} from '../../../web/design/stage/view.ts';
+} from '../../../web/design/stage/canvas/view.ts';
 
 const frame: Frame = { size: { width: 900, height: 600 }, worldMm: 300, marginPx: 30 };
 

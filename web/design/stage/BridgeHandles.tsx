@@ -1,9 +1,9 @@
 import type { Point } from '../../../geometry/shapes.ts';
 import { barOf, HANDLE_PX, handlesOf, type Line } from './bridge-line.ts';
-import { fillKnob, strokeCopper, traceLine } from './copper-line.ts';
-import type { StagePalette } from './palette.ts';
-import { ScreenShape } from './ScreenShape.tsx';
-import { toScreen } from './view.ts';
+import { fillKnob, strokeCopper, traceLine } from './canvas/copper-line.ts';
+import type { StagePalette } from './canvas/palette.ts';
+import { ScreenShape } from './canvas/ScreenShape.tsx';
+import { toScreen } from './canvas/view.ts';
 
 export interface BridgeHandlesProps {
   readonly line: Line;

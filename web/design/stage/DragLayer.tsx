@@ -8,7 +8,7 @@ import { ghostParts, movedExtent } from './carry/ghost.ts';
 import { Guides } from './Guides.tsx';
 import { ElementOutline } from './Marks.tsx';
 import { ghostPaths, movedPath, paintGhost } from './paint-ghost.ts';
-import { PlateShape } from './PlateShape.tsx';
+import { PlateShape } from './canvas/PlateShape.tsx';
 import type { Painted } from './scene.ts';
 
 /** What is dragged follows the hand here, in a layer of its own: nothing else is drawn or worked out meanwhile. */

@@ -1,9 +1,9 @@
 import type { Extent } from '../../../geometry/layout/placed.ts';
-import { fillKnob, strokeCopper, traceLine } from './copper-line.ts';
+import { fillKnob, strokeCopper, traceLine } from './canvas/copper-line.ts';
 import { KNOB_PX, knobsOf } from './element-hold.ts';
-import type { StagePalette } from './palette.ts';
-import { ScreenShape } from './ScreenShape.tsx';
-import { toScreen, type ScreenPoint } from './view.ts';
+import type { StagePalette } from './canvas/palette.ts';
+import { ScreenShape } from './canvas/ScreenShape.tsx';
+import { toScreen, type ScreenPoint } from './canvas/view.ts';
 
 interface ElementHandlesProps {
   readonly extent: Extent;

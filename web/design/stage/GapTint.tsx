@@ -1,6 +1,6 @@
 import { gapMm, type Surface } from '../../../geometry/barrel/surface.ts';
 import type { Point } from '../../../geometry/shapes.ts';
-import { PlateShape } from './PlateShape.tsx';
+import { PlateShape } from './canvas/PlateShape.tsx';
 
 /** The tint is strongest at the greatest gap of the plate, or at this one where that is less: paint surely creeps under. */
 const FULL_MM = 3;

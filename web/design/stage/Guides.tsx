@@ -1,6 +1,6 @@
 import { clockPoint } from '../../../geometry/measure/clock.ts';
 import type { Point } from '../../../geometry/shapes.ts';
-import { PlateShape } from './PlateShape.tsx';
+import { PlateShape } from './canvas/PlateShape.tsx';
 import type { Guide } from './carry/snap-targets.ts';
 import { LEAST_DIVISOR_MM } from '../../../geometry/units.ts';
 

@@ -2,7 +2,7 @@ import type { Finding } from '../../../geometry/findings.ts';
 import type { Extent } from '../../../geometry/layout/placed.ts';
 import { traceRing } from '../../barrel/painting/trace.ts';
 import { traceExtent } from './extent-path.ts';
-import { PlateShape } from './PlateShape.tsx';
+import { PlateShape } from './canvas/PlateShape.tsx';
 
 /** Bridges in copper: only the metal that would have been cut away without them. */
 export function BridgeTint(props: {

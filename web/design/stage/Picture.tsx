@@ -1,5 +1,5 @@
 import { memo } from 'react';
-import { ScreenShape } from './ScreenShape.tsx';
+import { ScreenShape } from './canvas/ScreenShape.tsx';
 import { showPainted } from './scene.ts';
 import type { Scene } from './use-scene.ts';
 

@@ -1,6 +1,6 @@
-import type { StagePalette } from './palette.ts';
+import type { StagePalette } from './canvas/palette.ts';
 import { PIN_RADIUS_PX, type Pin } from './pins.ts';
-import { ScreenShape } from './ScreenShape.tsx';
+import { ScreenShape } from './canvas/ScreenShape.tsx';
 
 /** Numbers of the findings. A square stops the cut, a diamond is worth a look, a circle informs: shape before colour. */
 export function Pins({ pins, lit }: { readonly pins: readonly Pin[]; readonly lit: number }) {

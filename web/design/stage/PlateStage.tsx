@@ -9,8 +9,7 @@
  *   plate is painted, which use-scene.ts does step by step between other work.
  */
 
-import { useCallback, useDeferredValue, useEffect, useId, useMemo, useRef, useState, type KeyboardEvent } from 'react';
-import { useStore } from 'zustand';
+import { useDeferredValue, useId, useMemo, useRef, useState, type KeyboardEvent } from 'react';
 import type { Surface } from '../../../geometry/barrel/surface.ts';
 import { isText } from '../../../geometry/design/kinds.ts';
 import type { Finding } from '../../../geometry/findings.ts';
@@ -19,14 +18,13 @@ import type { Theme } from '../../barrel/painting/oak.ts';
 import { useSize } from '../../ui/use-size.ts';
 import { bareMetal, type IsBare } from './bare-metal.ts';
 import { BusySign } from './BusySign.tsx';
-import type { Canvas } from './canvas-context.ts';
+import type { Canvas } from './canvas/canvas-context.ts';
 import { Controls } from './Controls.tsx';
 import { createDragStore } from './carry/drag-store.ts';
-import { PALETTES } from './palette.ts';
+import { PALETTES } from './canvas/palette.ts';
 import { pinAt, PIN_RADIUS_PX, placePins } from './pins.ts';
-import { openingsOf, pathsKept } from './plate-paths.ts';
 import { Readout } from './Readout.tsx';
-import type { Units } from './ruler.ts';
+import type { Units } from './canvas/ruler.ts';
 import { worldRadiusMm } from './scene.ts';
 import styles from './stage.module.css';
 import { StageLayers } from './StageLayers.tsx';
@@ -34,9 +32,11 @@ import { TypeHere } from './TypeHere.tsx';
 import { useFontsArrived } from './use-fonts-arrived.ts';
 import { useGestures } from './use-gestures.ts';
 import { useScene } from './use-scene.ts';
+import { useDragEnd, useShownPlate } from './use-shown-plate.ts';
 import { useStageBridges, type StageBridges } from './use-stage-bridges.tsx';
 import { useStagePlacing, type StagePlacing } from './use-stage-placing.tsx';
-import { GREATEST_ZOOM, lookAt, panBy, viewOf, WHOLE, zoomAbout, type Frame, type ScreenPoint } from './view.ts';
+import { useZoom } from './use-zoom.ts';
+import { GREATEST_ZOOM, viewOf, WHOLE, type Frame, type ScreenPoint } from './canvas/view.ts';
 import { stageWords, type StageWords } from './words.ts';
 
 export interface PlateStageProps {
@@ -62,9 +62,6 @@ export interface PlateStageProps {
 /** Below this the barrel needs the room that rulers would take. */
 const NARROW_PX = 480;
 
-/** How near a bridge comes that is chosen in the list. */
-const NEAR_ZOOM = 3.5;
-
 /** Bare head shown while there is no plate; any size does. */
 const BARE_MM = 250;
 
@@ -79,16 +76,9 @@ export function PlateStage(props: PlateStageProps) {
   const box = useRef<HTMLDivElement>(null);
   const helpId = useId();
   const size = useSize(box);
-  const [look, setLook] = useState(WHOLE);
   const [overPin, setOverPin] = useState(false);
-  const [shownWish, setShownWish] = useState(props.work?.show);
   const [drags] = useState(createDragStore);
-  // While something is dragged the plate that the hand took hold of stays, less what moves, until a newer one came.
-  const draggedIds = useStore(drags, (s) => s.drag?.ids);
-  const draggedPlate = useStore(drags, (s) => s.drag?.plate);
-  const droppedOn = useStore(drags, (s) => s.drag?.droppedOn);
-  const settled = droppedOn !== undefined && (newest !== droppedOn || !busy);
-  const plate = settled ? newest : (draggedPlate ?? newest);
+  const { plate, paths, lifted, settled, dragging } = useShownPlate(newest, busy, drags);
 
   const radiusMm = plate ? plate.diameterMm / 2 : BARE_MM;
   const worldMm = worldRadiusMm(radiusMm);
@@ -96,19 +86,7 @@ export function PlateStage(props: PlateStageProps) {
     () => size && { size, worldMm, marginPx: Math.min(size.width, size.height) < NARROW_PX ? 23 : 34 },
     [size, worldMm],
   );
-  // A bridge chosen in the list comes near, so that there is something to see and to hold.
-  if (frame && props.work?.show !== shownWish) {
-    setShownWish(props.work?.show);
-    if (props.work?.show) setLook(lookAt(look, frame, props.work.show, NEAR_ZOOM));
-  }
-  const paths = useMemo(() => (plate ? pathsKept(plate) : undefined), [plate]);
-  const lifted = useMemo(
-    () =>
-      draggedPlate && draggedIds
-        ? { of: pathsKept(draggedPlate).scene, openings: openingsOf(draggedPlate, draggedIds) }
-        : undefined,
-    [draggedPlate, draggedIds],
-  );
+  const { look, setLook, zoomBy, pressKey } = useZoom(frame, props.work?.show);
   const scene = useScene(frame, look, paths?.scene, radiusMm, theme, lifted);
   const view = useMemo(() => frame && viewOf(look, frame), [frame, look]);
   const isBare = useMemo<IsBare>(() => (plate ? bareMetal(plate.openings, plate.diameterMm / 2) : () => true), [plate]);
@@ -128,11 +106,7 @@ export function PlateStage(props: PlateStageProps) {
 
   const hand = useStageBridges(plate, view, props.work);
   const places = useStagePlacing(newest, view, look.zoom > 1, size, placing, drags);
-  // The dragged picture goes as soon as the true one is painted.
-  const shownTrue = settled && scene.plate === paths?.scene;
-  useEffect(() => {
-    if (shownTrue) drags.setState({ drag: undefined });
-  }, [shownTrue, drags]);
+  useDragEnd(settled && scene.plate === paths?.scene, drags);
   const onTap = (at: ScreenPoint, finger: boolean, shift: boolean) => {
     const pin = pinAt(pins, at, finger ? 22 : PIN_RADIUS_PX + 3);
     if (pin && !shift) onPickFinding(pin.index);
@@ -156,29 +130,11 @@ export function PlateStage(props: PlateStageProps) {
     onTapAgain: hand ? hand.tapAgain : places.tapAgain,
   });
 
-  const zoomBy = useCallback(
-    (factor: number) => {
-      if (!frame) return;
-      const middle = { leftPx: frame.size.width / 2, topPx: frame.size.height / 2 };
-      setLook((old) => zoomAbout(old, frame, middle, factor));
-    },
-    [frame],
-  );
   const onKeyDown = (event: KeyboardEvent<HTMLElement>) => {
     if (!frame || event.target !== event.currentTarget) return;
     const plain = !event.ctrlKey && !event.metaKey && !event.altKey;
-    if (hand ? plain && hand.key(event.key, event.shiftKey) : places.key(event)) {
-      event.preventDefault();
-      return;
-    }
-    if (!plain) return;
-    const step = ARROWS[event.key];
-    if (step && look.zoom > 1) setLook((old) => panBy(old, frame, step[0] * 48, step[1] * 48));
-    else if (event.key === '+' || event.key === '=') zoomBy(1.5);
-    else if (event.key === '-') zoomBy(1 / 1.5);
-    else if (event.key === '0') setLook(WHOLE);
-    else return;
-    event.preventDefault();
+    const taken = hand ? plain && hand.key(event.key, event.shiftKey) : places.key(event);
+    if (taken || (plain && pressKey(event.key))) event.preventDefault();
   };
 
   const hoverId = hand ? undefined : places.hoverId;
@@ -191,7 +147,7 @@ export function PlateStage(props: PlateStageProps) {
       data-zoomed={look.zoom > 1}
       data-over={overPin || hoverId !== undefined || hand?.over === true}
       data-hand={hand ? (hand.adding ? 'adding' : 'working') : placing.chosenIds.length > 0 ? 'placing' : undefined}
-      data-dragging={draggedIds !== undefined || undefined}
+      data-dragging={dragging || undefined}
       data-plate-stage
       tabIndex={0}
       role="group"
@@ -247,11 +203,3 @@ export function PlateStage(props: PlateStageProps) {
     </div>
   );
 }
-
-/** How the picture moves for each key: the eye goes where the arrow points, so the plate goes the other way. */
-const ARROWS: Record<string, readonly [number, number] | undefined> = {
-  ArrowLeft: [1, 0],
-  ArrowRight: [-1, 0],
-  ArrowUp: [0, 1],
-  ArrowDown: [0, -1],
-};

@@ -2,7 +2,7 @@ import { useStore } from 'zustand';
 import { clockAngleDeg } from '../../../geometry/measure/clock.ts';
 import { formatLength } from '../../words/say/format-number.ts';
 import type { DragStore } from './carry/drag-store.ts';
-import type { Units } from './ruler.ts';
+import type { Units } from './canvas/ruler.ts';
 import styles from './stage.module.css';
 
 /** How far from the centre the pointer is, and on which angle of the clock; for the eye only. */

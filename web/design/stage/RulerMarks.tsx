@@ -2,8 +2,8 @@ import type { Extent } from '../../../geometry/layout/placed.ts';
 import { clockAngleDeg, clockPoint } from '../../../geometry/measure/clock.ts';
 import { seenMiddle } from './element-hold.ts';
 import { sectorSpanDeg } from './carry/hit.ts';
-import { ScreenShape } from './ScreenShape.tsx';
-import { toScreen, type View } from './view.ts';
+import { ScreenShape } from './canvas/ScreenShape.tsx';
+import { toScreen, type View } from './canvas/view.ts';
 
 /** Where the chosen element stands, on the rulers: its band's edges along the radius, its angle on the hours. */
 export function RulerMarks({ extent }: { readonly extent: Extent }) {

@@ -1,10 +1,10 @@
 import { memo } from 'react';
 import type { Opening } from '../../../geometry/bridges/types.ts';
 import { clockPoint } from '../../../geometry/measure/clock.ts';
-import type { Canvas } from './canvas-context.ts';
-import { isBare, radiusTicks } from './ruler.ts';
-import { ScreenShape } from './ScreenShape.tsx';
-import { toScreen } from './view.ts';
+import type { Canvas } from './canvas/canvas-context.ts';
+import { isBare, radiusTicks } from './canvas/ruler.ts';
+import { ScreenShape } from './canvas/ScreenShape.tsx';
+import { toScreen } from './canvas/view.ts';
 
 interface RulersProps {
   readonly radiusMm: number;

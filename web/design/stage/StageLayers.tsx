@@ -6,7 +6,7 @@ import type { Finding } from '../../../geometry/findings.ts';
 import type { Extent } from '../../../geometry/layout/placed.ts';
 import type { PlateResult } from '../../../geometry/plate/plate.ts';
 import { traceRing } from '../../barrel/painting/trace.ts';
-import { CanvasContext, type Canvas } from './canvas-context.ts';
+import { CanvasContext, type Canvas } from './canvas/canvas-context.ts';
 import { DragLayer } from './DragLayer.tsx';
 import type { DragStore } from './carry/drag-store.ts';
 import { ElementHandles } from './ElementHandles.tsx';

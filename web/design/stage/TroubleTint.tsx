@@ -3,7 +3,7 @@ import type { Finding } from '../../../geometry/findings.ts';
 import { ringBox } from '../../../geometry/measure/ring.ts';
 import type { PlateResult } from '../../../geometry/plate/plate.ts';
 import { traceRegions } from '../../barrel/painting/trace.ts';
-import { PlateShape } from './PlateShape.tsx';
+import { PlateShape } from './canvas/PlateShape.tsx';
 
 /** What runs over: past the rim, into another, round into itself. */
 const CODES: ReadonlySet<string> = new Set([

@@ -5,7 +5,7 @@ import type { Extent } from '../../../geometry/layout/placed.ts';
 import type { SizePx } from '../../ui/size.ts';
 import { seenMiddle } from './element-hold.ts';
 import styles from './stage.module.css';
-import { toScreen, type View } from './view.ts';
+import { toScreen, type View } from './canvas/view.ts';
 
 const LEAST_PX = 150;
 const MOST_PX = 420;

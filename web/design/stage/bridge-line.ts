@@ -1,7 +1,7 @@
 import type { Bridge } from '../../../geometry/bridges/types.ts';
 import { nearestOnSegment } from '../../../geometry/measure/distance.ts';
 import type { Point } from '../../../geometry/shapes.ts';
-import { toPlate, toScreen, type ScreenPoint, type View } from './view.ts';
+import { toPlate, toScreen, type ScreenPoint, type View } from './canvas/view.ts';
 import { LEAST_DIVISOR_MM } from '../../../geometry/units.ts';
 
 /** Bridges as they are taken hold of on the stage. Pure; plate millimetres unless a name says pixels. */

@@ -4,7 +4,7 @@ import { clockPoint, placePoint, turnPoint } from '../../../geometry/measure/clo
 import type { SizePx } from '../../ui/size.ts';
 import type { Hold } from './carry/carry.ts';
 import { elementAt, extentHolds, sectorSpanDeg } from './carry/hit.ts';
-import { toPlate, toScreen, type ScreenPoint, type View } from './view.ts';
+import { toPlate, toScreen, type ScreenPoint, type View } from './canvas/view.ts';
 
 /** Knobs of the one chosen element, and what of it is under a pointer. Pure; CSS pixels. */
 export interface Knobs {

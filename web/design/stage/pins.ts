@@ -3,7 +3,7 @@ import { clockPoint } from '../../../geometry/measure/clock.ts';
 import { joinBoxes, ringBox } from '../../../geometry/measure/ring.ts';
 import type { Point } from '../../../geometry/shapes.ts';
 import type { IsBare } from './bare-metal.ts';
-import { toPlate, toScreen, type ScreenPoint, type View } from './view.ts';
+import { toPlate, toScreen, type ScreenPoint, type View } from './canvas/view.ts';
 
 /** A finding's number on the stage. Pure. */
 export interface Pin {

@@ -9,8 +9,8 @@ import { paintMetal, plateSteps } from '../../barrel/painting/paint-plate.ts';
 import { blankCanvas, context, oakTexture } from '../../barrel/painting/textures.ts';
 import type { Theme } from '../../barrel/painting/oak.ts';
 import type { SizePx } from '../../ui/size.ts';
-import type { StagePalette } from './palette.ts';
-import type { View } from './view.ts';
+import type { StagePalette } from './canvas/palette.ts';
+import type { View } from './canvas/view.ts';
 
 /**
  * The picture under everything on the stage: ground, barrel end, plate. Painted to a bitmap for one view; while the

@@ -1,5 +1,5 @@
 import { useEffect, useRef, type PointerEvent, type RefObject } from 'react';
-import { panBy, WHOLE, zoomAbout, type Frame, type Look, type ScreenPoint } from './view.ts';
+import { panBy, WHOLE, zoomAbout, type Frame, type Look, type ScreenPoint } from './canvas/view.ts';
 
 /** Farther than this from where it went down, a pointer drags and no longer taps. */
 const TAP_PX = 6;

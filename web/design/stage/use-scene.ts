@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import type { SizePx } from '../../ui/size.ts';
 import type { Theme } from '../../barrel/painting/oak.ts';
-import { PALETTES } from './palette.ts';
+import { PALETTES } from './canvas/palette.ts';
 import {
   healScene,
   paintGround,
@@ -11,7 +11,7 @@ import {
   type ScenePlate,
   type SceneWish,
 } from './scene.ts';
-import { viewOf, WHOLE, type Frame, type Look } from './view.ts';
+import { viewOf, WHOLE, type Frame, type Look } from './canvas/view.ts';
 
 /** How long the view must rest before the picture is painted sharply for it. */
 const REST_MS = 130;

@@ -5,7 +5,7 @@ import { AddingCross, BridgeHandles } from './BridgeHandles.tsx';
 import { bridgeCommand, type BridgeCommand } from './bridge-keys.ts';
 import { bridgeAt, bridgeKey, dragged, holdAt, middleOf, type Line } from './bridge-line.ts';
 import type { Grip } from './use-gestures.ts';
-import { toPlate, type ScreenPoint, type View } from './view.ts';
+import { toPlate, type ScreenPoint, type View } from './canvas/view.ts';
 
 /** What the stage is told about bridges being worked on, and what it tells; mm, plate frame. */
 export interface StageBridges {

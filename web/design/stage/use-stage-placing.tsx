@@ -9,7 +9,7 @@ import { holdAt } from './element-hold.ts';
 import { elementAt } from './carry/hit.ts';
 import { placingCommand, walkTo, type Key, type PlacingCommand } from './carry/placing-keys.ts';
 import type { Grip } from './use-gestures.ts';
-import { toPlate, type ScreenPoint, type View } from './view.ts';
+import { toPlate, type ScreenPoint, type View } from './canvas/view.ts';
 
 /** What the stage is told about elements being placed, and what it tells. */
 export interface StagePlacing {

@@ -1,6 +1,6 @@
-import type { Opening } from '../../../geometry/bridges/types.ts';
-import { regionHolds } from '../../../geometry/measure/ring.ts';
-import { MM_PER_INCH } from '../../../geometry/units.ts';
+import type { Opening } from '../../../../geometry/bridges/types.ts';
+import { regionHolds } from '../../../../geometry/measure/ring.ts';
+import { MM_PER_INCH } from '../../../../geometry/units.ts';
 
 /** Ticks along a radius. Pure. */
 export interface Tick {

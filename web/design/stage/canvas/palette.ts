@@ -1,5 +1,5 @@
-import type { Severity } from '../../../geometry/findings.ts';
-import type { Theme } from '../../barrel/painting/oak.ts';
+import type { Severity } from '../../../../geometry/findings.ts';
+import type { Theme } from '../../../barrel/painting/oak.ts';
 
 /** Colours that the canvas needs; the page's own live in its style sheet. */
 export interface StagePalette {

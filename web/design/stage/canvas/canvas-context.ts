@@ -1,5 +1,5 @@
 import { createContext, useContext } from 'react';
-import type { SizePx } from '../../ui/size.ts';
+import type { SizePx } from '../../../ui/size.ts';
 import type { StagePalette } from './palette.ts';
 import type { Units } from './ruler.ts';
 import type { View } from './view.ts';

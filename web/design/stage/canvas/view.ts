@@ -1,5 +1,5 @@
-import type { Point } from '../../../geometry/shapes.ts';
-import type { SizePx } from '../../ui/size.ts';
+import type { Point } from '../../../../geometry/shapes.ts';
+import type { SizePx } from '../../../ui/size.ts';
 
 /**
  * From plate to screen and back. Pure.

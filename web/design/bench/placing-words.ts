@@ -7,7 +7,7 @@ import { t } from '../../words/t.ts';
 import { ON_CENTRE_MM } from '../../../geometry/units.ts';
 
 /** What an element is and where it stands: `Line “2027”, 12 mm above centre`. */
-export function placedWords(element: DesignElement, radiusMm: number, unit: Unit): string {
+function placedWords(element: DesignElement, radiusMm: number, unit: Unit): string {
   const said = t('placing.said', { what: elementWords(element), where: whereWords(element, radiusMm, unit) });
   return element.locked === true ? t('placing.lockedToo', { said }) : said;
 }
@@ -29,4 +29,26 @@ function whereWords(element: DesignElement, radiusMm: number, unit: Unit): strin
   const where = a === undefined ? t('placing.centre') : b === undefined ? a : t('placing.both', { a, b });
   if (element.turnDeg === 0) return where;
   return t('placing.turned', { where, deg: formatNumber(element.turnDeg, 1) });
+}
+
+interface PlacingNow {
+  readonly elements: readonly DesignElement[];
+  readonly chosen: readonly DesignElement[];
+  readonly several: boolean;
+  readonly placing: boolean;
+  /** The element that Tab came to while several are being chosen. */
+  readonly walkedId: string | undefined;
+}
+
+/** What is chosen and where it stands, in a sentence; empty while nothing was chosen on the stage. */
+export function sayPlacing(now: PlacingNow, radiusMm: number, unit: Unit): string {
+  const { elements, chosen, several } = now;
+  if (several && now.walkedId !== undefined) {
+    const walked = elements.find((e) => e.id === now.walkedId);
+    if (!walked) return '';
+    return t(chosen.includes(walked) ? 'placing.walkIn' : 'placing.walkOut', { what: elementWords(walked) });
+  }
+  const [first] = chosen;
+  if (!now.placing || !first) return several ? t('placing.none') : '';
+  return chosen.length === 1 ? placedWords(first, radiusMm, unit) : t('placing.many', { count: chosen.length });
 }

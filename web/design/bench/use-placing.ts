@@ -1,32 +1,23 @@
-import { useMemo, useRef, useState } from 'react';
-import { isBand } from '../../../geometry/design/kinds.ts';
+import { useRef, useState } from 'react';
 import type { Design, DesignElement } from '../../../geometry/design/schema.ts';
 import type { Extent } from '../../../geometry/layout/placed.ts';
 import { alignElements, type AlignTo } from '../../state/actions/elements/align-elements.ts';
 import { copyRound, LEAST_AWAY } from '../../state/actions/elements/copy-round.ts';
 import { duplicateElements } from '../../state/actions/elements/duplicate-elements.ts';
 import { lockElements } from '../../state/actions/elements/lock-elements.ts';
-import {
-  isFree,
-  pullElement,
-  shiftElement,
-  sizeElement,
-  swingElement,
-  turnElement,
-} from '../../state/actions/elements/move-element.ts';
+import { isFree, sizeElement, swingElement, turnElement } from '../../state/actions/elements/move-element.ts';
 import { placeElements } from '../../state/actions/elements/place-elements.ts';
 import { removeElements } from '../../state/actions/elements/remove-elements.ts';
 import { setText } from '../../state/actions/elements/set-text.ts';
 import { spreadElements, type SpreadOver } from '../../state/actions/elements/spread-elements.ts';
-import { elementWords } from '../../page/element-words.ts';
 import type { PlacingCommand } from '../stage/carry/placing-keys.ts';
 import type { StagePlacing } from '../stage/use-stage-placing.tsx';
-import { fromRim } from '../../state/from-rim.ts';
 import type { Change } from '../../state/change.ts';
 import { t } from '../../words/t.ts';
-import { useCurrentPlate, useDesign, usePage, useUi } from '../../page/page-context.ts';
-import { placedWords } from './placing-words.ts';
-import { ROUNDING } from '../../../geometry/units.ts';
+import { useCurrentPlate, usePage, useUi } from '../../page/page-context.ts';
+import { centre, nudge } from './placing-moves.ts';
+import { sayPlacing } from './placing-words.ts';
+import { useChosen, useChosenNow } from './use-chosen.ts';
 
 /** All that can be done to chosen elements, on the stage and by its tools. */
 export interface Placing extends StagePlacing {
@@ -48,10 +39,7 @@ const SIZE_STEP = 1.05;
 /** The design's actions do the work; this knows what is chosen, and says what happened. */
 export function usePlacing(): Placing {
   const { ui, design: store, plates } = usePage();
-  const design = useDesign();
   const { spec, plate } = useCurrentPlate();
-  const selectedId = useUi((s) => s.selectedId);
-  const alsoIds = useUi((s) => s.alsoIds);
   const several = useUi((s) => s.several);
   const snapping = useUi((s) => s.snapping);
   const placing = useUi((s) => s.placing);
@@ -60,22 +48,9 @@ export function usePlacing(): Placing {
   const [walkedId, setWalkedId] = useState<string>();
   const before = useRef<{ id: string; design: Design; steps: number }>(undefined);
 
-  const elements = useMemo(() => fromRim(design), [design]);
-  const chosenIds = useMemo(
-    () => [selectedId, ...alsoIds].filter((id): id is string => id !== undefined && elements.some((e) => e.id === id)),
-    [selectedId, alsoIds, elements],
-  );
-  const chosen = useMemo(() => chosenIds.flatMap((id) => elements.filter((e) => e.id === id)), [chosenIds, elements]);
+  const { elements, chosenIds, chosen } = useChosen();
   const radiusMm = plate ? plate.diameterMm / 2 : 1;
-
-  /** As things stand now: keys come faster than the page is drawn. */
-  const now = (): Design => store.getState().history.present;
-  const idsNow = (): string[] => {
-    const { selectedId: first, alsoIds: others } = ui.getState();
-    const there = new Set(now().elements.map((e) => e.id));
-    return [first, ...others].filter((id): id is string => id !== undefined && there.has(id));
-  };
-  const chosenNow = (): DesignElement[] => idsNow().flatMap((id) => now().elements.filter((e) => e.id === id));
+  const { now, idsNow, chosenNow } = useChosenNow();
   const extentsNow = (): readonly Extent[] => plates.getState().plates[spec.id]?.layout.extents ?? [];
   const apply = (change: Change): void => store.getState().apply(change);
   const notice = (sentence: string): void => ui.getState().set({ notice: sentence });
@@ -104,7 +79,7 @@ export function usePlacing(): Placing {
   function onCommand(command: PlacingCommand): void {
     switch (command.kind) {
       case 'nudge':
-        return moveEach((e) => nudged(e, command.right, command.up, radiusMm));
+        return moveEach((e) => nudge(e, command.right, command.up, radiusMm));
       case 'turn':
         return moveEach((e) => (isFree(e) ? turnElement(e, command.deg) : swingElement(e, command.deg)));
       case 'size':
@@ -148,19 +123,7 @@ export function usePlacing(): Placing {
     ui.getState().set({ selectedId: first.id, alsoIds: [], placing: true, typingId: first.id });
   }
 
-  const said =
-    several && walkedId !== undefined
-      ? walkWords(
-          elements.find((e) => e.id === walkedId),
-          chosenIds,
-        )
-      : !placing || !chosen[0]
-        ? several
-          ? t('placing.none')
-          : ''
-        : chosen.length === 1
-          ? placedWords(chosen[0], radiusMm, unit)
-          : t('placing.many', { count: chosen.length });
+  const said = sayPlacing({ elements, chosen, several, placing, walkedId }, radiusMm, unit);
 
   return {
     elements,
@@ -189,7 +152,7 @@ export function usePlacing(): Placing {
     setSeveral: (on) => ui.getState().set({ several: on }),
     setSnapping: (on) => ui.getState().set({ snapping: on }),
     align: (to) => movable() && apply(alignElements(now(), idsNow(), to, extentsNow(), radiusMm)),
-    toMiddle: () => moveEach(centred),
+    toMiddle: () => moveEach(centre),
     spread: (over) => movable() && apply(spreadElements(now(), idsNow(), over, extentsNow(), radiusMm)),
     copyRound(count) {
       const [first] = chosenNow();
@@ -201,23 +164,4 @@ export function usePlacing(): Placing {
     },
     lock: (locked) => apply(lockElements(now(), idsNow(), locked)),
   };
-}
-
-/** Right and up as one sees them: below the middle, along a ring to the right is against the clock. */
-function nudged(e: DesignElement, right: number, up: number, radiusMm: number): DesignElement {
-  if (isFree(e)) return shiftElement(e, right / radiusMm, up / radiusMm);
-  const sense = e.kind === 'ringText' && Math.cos((e.middleDeg * Math.PI) / 180) < -ROUNDING ? -1 : 1;
-  return pullElement(swingElement(e, right * sense), (up * sense) / radiusMm);
-}
-
-/** Free ones to the plate's middle line, across only; ring text to the top or bottom, whichever is nearer. */
-function centred(e: DesignElement): DesignElement {
-  if (!isBand(e)) return shiftElement(e, -e.x, 0);
-  if (e.kind === 'border') return e;
-  return swingElement(e, (Math.cos((e.middleDeg * Math.PI) / 180) < 0 ? 180 : 0) - e.middleDeg);
-}
-
-function walkWords(element: DesignElement | undefined, chosenIds: readonly string[]): string {
-  if (!element) return '';
-  return t(chosenIds.includes(element.id) ? 'placing.walkIn' : 'placing.walkOut', { what: elementWords(element) });
 }

@@ -14,7 +14,13 @@ interface SelectFieldProps<T extends string> {
 }
 
 /** One of many, from a list that folds down. */
-export function SelectField<T extends string>({ options, value, placeholder, onChange, ...frame }: SelectFieldProps<T>) {
+export function SelectField<T extends string>({
+  options,
+  value,
+  placeholder,
+  onChange,
+  ...frame
+}: SelectFieldProps<T>) {
   const listed = listOptions(options);
   return (
     <Field {...frame}>

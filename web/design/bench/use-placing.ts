@@ -11,7 +11,7 @@ import { removeElements } from '../../state/actions/elements/remove-elements.ts'
 import { setText } from '../../state/actions/elements/set-text.ts';
 import { spreadElements, type SpreadOver } from '../../state/actions/elements/spread-elements.ts';
 import type { PlacingCommand } from '../stage/carry/placing-keys.ts';
-import type { StagePlacing } from '../stage/use-stage-placing.tsx';
+import type { StagePlacing } from '../stage/stage-placing.ts';
 import type { Change } from '../../state/change.ts';
 import { t } from '../../words/t.ts';
 import { useCurrentPlate, usePage, useUi } from '../../page/page-context.ts';

@@ -21,7 +21,7 @@ import { Rulers } from './Rulers.tsx';
 import { TroubleTint, troublePath } from './TroubleTint.tsx';
 import { usePulse } from './use-pulse.ts';
 import type { Scene } from './use-scene.ts';
-import type { StagePlacing } from './use-stage-placing.tsx';
+import type { StagePlacing } from './stage-placing.ts';
 import type { StageBridgesHand } from './use-stage-bridges.tsx';
 
 export interface StageLayersProps {

@@ -11,7 +11,7 @@ import { NewerVersion } from './NewerVersion.tsx';
 import { Notice } from '../page/Notice.tsx';
 import { OtherTab } from './OtherTab.tsx';
 import { usePage, useUi } from '../page/page-context.ts';
-import { EditContext } from '../ui/edit-context.ts';
+import { EditContext } from '../ui/fields/edit-context.ts';
 import { Panel } from '../design/Panel.tsx';
 import { StageBar } from '../design/bench/StageBar.tsx';
 import { StageLater } from '../design/bench/StageLater.tsx';
@@ -39,7 +39,7 @@ export function App() {
   const page = useUi((s) => s.page);
   const unit = useUi((s) => s.unit);
   const { design } = usePage();
-  const edit = useMemo(() => ({ unit, endEdit: design.getState().closeMerge }), [unit, design]);
+  const edit = useMemo(() => ({ unit, endEdit: () => design.getState().closeMerge() }), [unit, design]);
   const Later = page === 'design' ? undefined : LATER[page];
   return (
     // Drawn anew when the language changes, so that every word is asked for again.

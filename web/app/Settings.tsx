@@ -1,7 +1,7 @@
 import { Moon, Settings as SettingsSign, Sun, SunMoon } from 'lucide-react';
 import type { ThemeChoice, Unit } from '../words/preferences.ts';
 import { Button } from '../ui/Button.tsx';
-import { Choice } from '../ui/Choice.tsx';
+import { Choice } from '../ui/fields/Choice.tsx';
 import { Drop } from '../ui/Drop.tsx';
 import { t } from '../words/t.ts';
 import { LanguageChoice } from './LanguageChoice.tsx';

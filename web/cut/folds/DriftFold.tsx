@@ -1,6 +1,6 @@
 import { useUi } from '../../page/page-context.ts';
 import { findingWords } from '../../words/say/finding-words.ts';
-import { NumberField } from '../../ui/NumberField.tsx';
+import { NumberField } from '../../ui/fields/NumberField.tsx';
 import { t } from '../../words/t.ts';
 import { Check } from '../../ui/Check.tsx';
 import { useCut, useCutParts, usePlannedSheet } from '../state/cut-context.ts';

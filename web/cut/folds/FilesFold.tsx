@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { saveFile } from '../../page/save-file.ts';
 import { useDesign } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
-import { Choice } from '../../ui/Choice.tsx';
+import { Choice } from '../../ui/fields/Choice.tsx';
 import { refusalWords } from '../../words/say/finding-words.ts';
 import { t } from '../../words/t.ts';
 import type { SizeWish, WantedJobFile } from '../../worker/cut-api.ts';

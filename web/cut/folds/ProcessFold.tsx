@@ -3,7 +3,7 @@ import type { ProcessRow } from '../../../geometry/cutplan/cost/compare.ts';
 import { processIn } from '../../../geometry/stock/stock-book.ts';
 import { capitalised } from '../../../geometry/sentences/make-say.ts';
 import { usePage, useUi } from '../../page/page-context.ts';
-import { SelectField } from '../../ui/SelectField.tsx';
+import { SelectField } from '../../ui/fields/SelectField.tsx';
 import { useAnswer } from '../../ui/use-answer.ts';
 import { refusalWords } from '../../words/say/finding-words.ts';
 import { lengthWords } from '../../words/say/format-number.ts';

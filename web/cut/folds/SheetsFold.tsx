@@ -5,7 +5,7 @@ import { usePage, useUi } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
 import { IconButton } from '../../ui/IconButton.tsx';
 import { formatNumber, lengthWords } from '../../words/say/format-number.ts';
-import { LengthField } from '../../ui/LengthField.tsx';
+import { LengthField } from '../../ui/fields/LengthField.tsx';
 import { t } from '../../words/t.ts';
 import { Check } from '../../ui/Check.tsx';
 import { useCut, useCutParts } from '../state/cut-context.ts';

@@ -4,7 +4,7 @@ import { addArtwork } from '../../state/actions/elements/add-artwork.ts';
 import { useAct, useCurrentPlate, usePage } from '../../page/page-context.ts';
 import { useRadiusMm } from '../../page/use-radius.ts';
 import { Button } from '../../ui/Button.tsx';
-import { Choice } from '../../ui/Choice.tsx';
+import { Choice } from '../../ui/fields/Choice.tsx';
 import { Modal } from '../../ui/Modal.tsx';
 import { artworkWorker } from '../../worker/artwork-client.ts';
 import { t } from '../../words/t.ts';
@@ -13,7 +13,7 @@ import css from './FileDialog.module.css';
 import { usualThreshold } from './grey.ts';
 import { importFile, type Imported } from './import-file.ts';
 import { end } from './import-store.ts';
-import { Slider } from '../../ui/Slider.tsx';
+import { Slider } from '../../ui/fields/Slider.tsx';
 
 interface FileDialogProps {
   readonly file: File;

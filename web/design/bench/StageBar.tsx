@@ -1,6 +1,6 @@
 import { useStore } from 'zustand';
 import type { BarrelState, View } from '../../state/ui-store.ts';
-import { Choice } from '../../ui/Choice.tsx';
+import { Choice } from '../../ui/fields/Choice.tsx';
 import { VerdictMark } from '../../ui/VerdictMark.tsx';
 import { t } from '../../words/t.ts';
 import { useCurrentPlate, useDesign, usePage, usePlates, useUi } from '../../page/page-context.ts';

@@ -4,7 +4,7 @@ import { headSize } from '../../barrel/head-size.ts';
 import { saveFile } from '../../page/save-file.ts';
 import { usePage, useUi } from '../../page/page-context.ts';
 import { useTheme } from '../../page/use-theme.ts';
-import { Choice } from '../../ui/Choice.tsx';
+import { Choice } from '../../ui/fields/Choice.tsx';
 import { lengthWords } from '../../words/say/format-number.ts';
 import { PlatePicture } from '../../ui/PlatePicture.tsx';
 import { fileStem } from '../../worker/file-stem.ts';

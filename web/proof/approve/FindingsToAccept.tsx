@@ -6,7 +6,7 @@ import { acceptFinding } from '../../state/actions/agreed/accept-finding.ts';
 import { useAct, useDesign, useUi } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
 import { findingWords } from '../../words/say/finding-words.ts';
-import { TextField } from '../../ui/TextField.tsx';
+import { TextField } from '../../ui/fields/TextField.tsx';
 import { VerdictMark } from '../../ui/VerdictMark.tsx';
 import { t } from '../../words/t.ts';
 import layout from '../../ui/layout.module.css';

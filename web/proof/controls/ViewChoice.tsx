@@ -1,4 +1,4 @@
-import { Choice } from '../../ui/Choice.tsx';
+import { Choice } from '../../ui/fields/Choice.tsx';
 import { t } from '../../words/t.ts';
 import { useProof, useProofParts } from '../state/proof-context.ts';
 

@@ -6,7 +6,7 @@ import { useDesign, useUi } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Check } from '../../ui/Check.tsx';
 import { lengthWords } from '../../words/say/format-number.ts';
-import { LengthField } from '../../ui/LengthField.tsx';
+import { LengthField } from '../../ui/fields/LengthField.tsx';
 import { t } from '../../words/t.ts';
 import text from '../../ui/text.module.css';
 import css from './AddOption.module.css';

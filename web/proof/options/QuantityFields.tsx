@@ -4,7 +4,7 @@ import { MOST_QUANTITY } from '../../../geometry/design/limits.ts';
 import { setQuantity } from '../../state/actions/plates/set-quantity.ts';
 import { useAct, useDesign, usePage } from '../../page/page-context.ts';
 import { formatNumber } from '../../words/say/format-number.ts';
-import { NumberField } from '../../ui/NumberField.tsx';
+import { NumberField } from '../../ui/fields/NumberField.tsx';
 import { t } from '../../words/t.ts';
 import text from '../../ui/text.module.css';
 import css from './QuantityFields.module.css';

@@ -6,7 +6,7 @@ import { shareFile } from '../../page/share-file.ts';
 import { useDesign, usePage, useUi } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Check } from '../../ui/Check.tsx';
-import { Choice } from '../../ui/Choice.tsx';
+import { Choice } from '../../ui/fields/Choice.tsx';
 import { t } from '../../words/t.ts';
 import type { ProofWish } from '../../worker/plate-api.ts';
 import { OrderAsText } from './OrderAsText.tsx';

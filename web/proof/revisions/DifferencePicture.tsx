@@ -1,7 +1,7 @@
 import { useId, useState } from 'react';
 import type { Design } from '../../../geometry/design/schema.ts';
 import { usePage } from '../../page/page-context.ts';
-import { Choice } from '../../ui/Choice.tsx';
+import { Choice } from '../../ui/fields/Choice.tsx';
 import { useAnswer } from '../../ui/use-answer.ts';
 import { t } from '../../words/t.ts';
 import type { Differed } from '../../worker/plate-api.ts';

@@ -8,9 +8,9 @@ import { forgetRevisions } from '../../state/actions/agreed/forget-revisions.ts'
 import { keepRevision } from '../../state/actions/agreed/keep-revision.ts';
 import { useAct, useDesign, usePage } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
-import { SelectField } from '../../ui/SelectField.tsx';
+import { SelectField } from '../../ui/fields/SelectField.tsx';
 import { refusalWords } from '../../words/say/finding-words.ts';
-import { TextField } from '../../ui/TextField.tsx';
+import { TextField } from '../../ui/fields/TextField.tsx';
 import { t } from '../../words/t.ts';
 import { useDone } from '../controls/use-done.tsx';
 import { ComparedDesigns } from './ComparedDesigns.tsx';

@@ -1,8 +1,8 @@
 import { setBridges } from '../../../state/actions/bridges/set-bridges.ts';
 import { useAct, useCurrentPlate, useDesign, useUi } from '../../../page/page-context.ts';
-import { Choice } from '../../../ui/Choice.tsx';
+import { Choice } from '../../../ui/fields/Choice.tsx';
 import { lengthWords } from '../../../words/say/format-number.ts';
-import { LengthField } from '../../../ui/LengthField.tsx';
+import { LengthField } from '../../../ui/fields/LengthField.tsx';
 import { t } from '../../../words/t.ts';
 import css from '../../../ui/fields.module.css';
 

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { setFace } from '../../../state/actions/elements/set-face.ts';
 import { useAct, useDesign, usePage, useUi } from '../../../page/page-context.ts';
 import { fromRim } from '../../../state/from-rim.ts';
-import { SelectField } from '../../../ui/SelectField.tsx';
+import { SelectField } from '../../../ui/fields/SelectField.tsx';
 import { t } from '../../../words/t.ts';
 import { BridgeFields } from './BridgeFields.tsx';
 import { elementWords } from '../../../page/element-words.ts';

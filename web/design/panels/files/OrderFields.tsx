@@ -1,6 +1,6 @@
 import { setOrder } from '../../../state/actions/agreed/set-order.ts';
 import { useAct, useDesign } from '../../../page/page-context.ts';
-import { TextField } from '../../../ui/TextField.tsx';
+import { TextField } from '../../../ui/fields/TextField.tsx';
 import { t } from '../../../words/t.ts';
 import css from '../../../ui/fields.module.css';
 

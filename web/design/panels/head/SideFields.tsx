@@ -3,9 +3,9 @@ import { sideMeasures } from '../../../../geometry/barrel/side-measures.ts';
 import { LITRES_PER_GALLON } from '../../../../geometry/units.ts';
 import { setSide, setSurface } from '../../../state/actions/plates/set-surface.ts';
 import { useAct, useDesign, useUi } from '../../../page/page-context.ts';
-import { Choice } from '../../../ui/Choice.tsx';
+import { Choice } from '../../../ui/fields/Choice.tsx';
 import { formatNumber, lengthWords } from '../../../words/say/format-number.ts';
-import { LengthField } from '../../../ui/LengthField.tsx';
+import { LengthField } from '../../../ui/fields/LengthField.tsx';
 import { t } from '../../../words/t.ts';
 import css from '../../../ui/fields.module.css';
 

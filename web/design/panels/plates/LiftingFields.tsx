@@ -3,10 +3,10 @@ import type { Design, Lifting } from '../../../../geometry/design/schema.ts';
 import type { Change } from '../../../state/change.ts';
 import { setLifting, USUAL_LIFTING } from '../../../state/actions/plates/set-lifting.ts';
 import { useAct, useCurrentPlate, useDesign, useStep } from '../../../page/page-context.ts';
-import { Choice } from '../../../ui/Choice.tsx';
-import { DegreesField } from '../../../ui/DegreesField.tsx';
-import { NumberField } from '../../../ui/NumberField.tsx';
-import { PercentField } from '../../../ui/PercentField.tsx';
+import { Choice } from '../../../ui/fields/Choice.tsx';
+import { DegreesField } from '../../../ui/fields/DegreesField.tsx';
+import { NumberField } from '../../../ui/fields/NumberField.tsx';
+import { PercentField } from '../../../ui/fields/PercentField.tsx';
 import { t } from '../../../words/t.ts';
 import css from '../../../ui/fields.module.css';
 

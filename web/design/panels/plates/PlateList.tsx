@@ -9,7 +9,7 @@ import { Button } from '../../../ui/Button.tsx';
 import { IconButton } from '../../../ui/IconButton.tsx';
 import { Fold } from '../../../ui/Fold.tsx';
 import { formatNumber, lengthWords } from '../../../words/say/format-number.ts';
-import { NumberField } from '../../../ui/NumberField.tsx';
+import { NumberField } from '../../../ui/fields/NumberField.tsx';
 import { t } from '../../../words/t.ts';
 import css from './PlateList.module.css';
 import { MaskRing } from './MaskRing.tsx';

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { PlateSpec } from '../../../../geometry/design/schema.ts';
 import { setPlate } from '../../../state/actions/plates/set-plate.ts';
 import { useAct } from '../../../page/page-context.ts';
-import { TextField } from '../../../ui/TextField.tsx';
+import { TextField } from '../../../ui/fields/TextField.tsx';
 import { t } from '../../../words/t.ts';
 
 const LONGEST_NAME = 60;

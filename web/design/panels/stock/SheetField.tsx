@@ -1,7 +1,7 @@
 import type { SheetThickness } from '../../../../geometry/stock/stock-book.ts';
 import { setStock } from '../../../state/actions/plates/set-stock.ts';
 import { useAct, useDesign, useUi } from '../../../page/page-context.ts';
-import { SelectField } from '../../../ui/SelectField.tsx';
+import { SelectField } from '../../../ui/fields/SelectField.tsx';
 import type { Unit } from '../../../words/preferences.ts';
 import { lengthWords } from '../../../words/say/format-number.ts';
 import { t } from '../../../words/t.ts';

@@ -1,7 +1,7 @@
 import type { Stock } from '../../../../geometry/design/schema.ts';
 import { setStock } from '../../../state/actions/plates/set-stock.ts';
 import { useAct, useDesign } from '../../../page/page-context.ts';
-import { Choice } from '../../../ui/Choice.tsx';
+import { Choice } from '../../../ui/fields/Choice.tsx';
 import { t } from '../../../words/t.ts';
 import css from '../../../ui/fields.module.css';
 import { Advice } from './Advice.tsx';

@@ -1,8 +1,8 @@
 import type { Border } from '../../../../geometry/design/schema.ts';
 import { setBorder } from '../../../state/actions/elements/set-border.ts';
 import { useAct } from '../../../page/page-context.ts';
-import { Choice } from '../../../ui/Choice.tsx';
-import { NumberField } from '../../../ui/NumberField.tsx';
+import { Choice } from '../../../ui/fields/Choice.tsx';
+import { NumberField } from '../../../ui/fields/NumberField.tsx';
 import { t } from '../../../words/t.ts';
 import { BandFields } from './BandFields.tsx';
 import { MannerField } from './MannerField.tsx';

@@ -7,7 +7,7 @@ import { removeElement } from '../../../state/actions/elements/remove-element.ts
 import { setText } from '../../../state/actions/elements/set-text.ts';
 import { useAct, usePage, useUi } from '../../../page/page-context.ts';
 import { IconButton } from '../../../ui/IconButton.tsx';
-import { TextField } from '../../../ui/TextField.tsx';
+import { TextField } from '../../../ui/fields/TextField.tsx';
 import { t } from '../../../words/t.ts';
 import { BorderDetails } from './BorderDetails.tsx';
 import { DateButton, DateTool } from './DateTool.tsx';

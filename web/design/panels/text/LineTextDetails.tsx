@@ -1,7 +1,7 @@
 import type { LineText } from '../../../../geometry/design/schema.ts';
 import { setLineText } from '../../../state/actions/elements/set-line-text.ts';
 import { useAct } from '../../../page/page-context.ts';
-import { Choice } from '../../../ui/Choice.tsx';
+import { Choice } from '../../../ui/fields/Choice.tsx';
 import { t } from '../../../words/t.ts';
 import { FaceLink } from './FaceLink.tsx';
 import { MannerField } from './MannerField.tsx';

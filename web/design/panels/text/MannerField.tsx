@@ -1,7 +1,7 @@
 import type { DesignElement, Manner } from '../../../../geometry/design/schema.ts';
 import { setManner } from '../../../state/actions/bridges/set-manner.ts';
 import { useAct } from '../../../page/page-context.ts';
-import { SelectField } from '../../../ui/SelectField.tsx';
+import { SelectField } from '../../../ui/fields/SelectField.tsx';
 import { t } from '../../../words/t.ts';
 
 /** How one element is bridged, where it shall differ from the whole design. */

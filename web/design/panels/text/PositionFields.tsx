@@ -1,4 +1,4 @@
-import { DegreesField } from '../../../ui/DegreesField.tsx';
+import { DegreesField } from '../../../ui/fields/DegreesField.tsx';
 import css from '../../../ui/fields.module.css';
 import { t } from '../../../words/t.ts';
 import { ShareField } from './ShareField.tsx';

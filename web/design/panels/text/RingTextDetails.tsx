@@ -1,8 +1,8 @@
 import type { RingText } from '../../../../geometry/design/schema.ts';
 import { setRingText } from '../../../state/actions/elements/set-ring-text.ts';
 import { useAct } from '../../../page/page-context.ts';
-import { Choice } from '../../../ui/Choice.tsx';
-import { DegreesField } from '../../../ui/DegreesField.tsx';
+import { Choice } from '../../../ui/fields/Choice.tsx';
+import { DegreesField } from '../../../ui/fields/DegreesField.tsx';
 import { t } from '../../../words/t.ts';
 import { BandFields } from './BandFields.tsx';
 import { FaceLink } from './FaceLink.tsx';

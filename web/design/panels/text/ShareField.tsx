@@ -1,5 +1,5 @@
 import { useRadiusMm } from '../../../page/use-radius.ts';
-import { LengthField } from '../../../ui/LengthField.tsx';
+import { LengthField } from '../../../ui/fields/LengthField.tsx';
 
 interface ShareFieldProps {
   readonly label: string;

@@ -1,6 +1,6 @@
 import { setTracking } from '../../../state/actions/elements/set-tracking.ts';
 import { useAct } from '../../../page/page-context.ts';
-import { PercentField } from '../../../ui/PercentField.tsx';
+import { PercentField } from '../../../ui/fields/PercentField.tsx';
 import { t } from '../../../words/t.ts';
 
 /** Space between letters, in per cent of the height of the capitals. */

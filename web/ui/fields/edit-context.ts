@@ -1,5 +1,5 @@
 import { createContext, useContext } from 'react';
-import type { Unit } from '../words/preferences.ts';
+import type { Unit } from '../../words/preferences.ts';
 
 /** What every field asks for by itself. */
 export interface EditSurroundings {

@@ -1,4 +1,4 @@
-import { t } from '../words/t.ts';
+import { t } from '../../words/t.ts';
 import { NumberField } from './NumberField.tsx';
 
 interface DegreesFieldProps {

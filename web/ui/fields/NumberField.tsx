@@ -1,11 +1,11 @@
 import { useState, type KeyboardEvent } from 'react';
-import { t } from '../words/t.ts';
+import { t } from '../../words/t.ts';
 import { useEditSurroundings } from './edit-context.ts';
 import { Field } from './Field.tsx';
 import css from './Field.module.css';
-import { formatNumber } from '../words/say/format-number.ts';
-import { parseNumber, type Parsed } from '../words/say/parse-number.ts';
-import { ROUNDING } from '../../geometry/units.ts';
+import { formatNumber } from '../../words/say/format-number.ts';
+import { parseNumber, type Parsed } from '../../words/say/parse-number.ts';
+import { ROUNDING } from '../../../geometry/units.ts';
 
 interface NumberFieldProps {
   readonly label: string;

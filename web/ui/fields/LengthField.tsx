@@ -1,9 +1,9 @@
-import { MM_PER_INCH } from '../../geometry/units.ts';
-import { t } from '../words/t.ts';
-import { formatLength } from '../words/say/format-number.ts';
+import { MM_PER_INCH } from '../../../geometry/units.ts';
+import { t } from '../../words/t.ts';
+import { formatLength } from '../../words/say/format-number.ts';
 import { useEditSurroundings } from './edit-context.ts';
 import { NumberField } from './NumberField.tsx';
-import { parseLengthMm } from '../words/say/parse-number.ts';
+import { parseLengthMm } from '../../words/say/parse-number.ts';
 
 interface LengthFieldProps {
   readonly label: string;

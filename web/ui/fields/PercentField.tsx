@@ -1,5 +1,5 @@
-import { formatNumber } from '../words/say/format-number.ts';
-import { t } from '../words/t.ts';
+import { formatNumber } from '../../words/say/format-number.ts';
+import { t } from '../../words/t.ts';
 import { NumberField } from './NumberField.tsx';
 
 interface PercentFieldProps {

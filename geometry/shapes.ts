@@ -8,9 +8,24 @@
  * opening  what is cut away; a closed ring, outer boundaries counter-clockwise
  * counter  the inner white of a letter
  * island   metal that no wide enough metal joins to the rim
- * bridge   a bar of metal left across an opening to hold an island
+ * bridge   metal left across an opening to hold an island
  * web      the metal between two openings, or an opening and the rim
  * slug     the piece that drops out of an opening
+ *
+ * Bridging (geometry/bridges) speaks of these besides:
+ *
+ * unit     openings that are bridged together: a letter, or letters that run into each other
+ * piece    metal of a unit that is still in one when shrunk by just under half a bridge
+ * neck     metal between wider metal that is thinner than a bridge; a bar along it *widens* it
+ * bar      a bridge as it is sought, chosen and built in its unit; placed on the plate it is a bridge
+ * plank    a straight part of a bar between two pieces: it can fail by itself
+ * cost     what a bar does to the look of its letter, as mm of stroke crossed
+ * deficit  how far bars are from holding every piece twice
+ * span     the length of an island's edge from one bar to the next
+ * body     an island of the drawing as a rigid body that hangs on its bars
+ * speck    an island too small to hold: it drops out with the slug
+ * sliver   a strip of opening beside a bar, narrower than the process cuts
+ * keep     a person's edit that puts a bridge somewhere; a *drop* bars a place
  *
  * A ring never repeats its first point. Outer rings run counter-clockwise, holes clockwise.
  */

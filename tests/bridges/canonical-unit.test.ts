@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { loadFace } from '../../fonts/node-faces.ts';
 import { canonicalUnit } from '../../geometry/bridges/canonical-unit.ts';
 import { type HandEdits, NO_EDITS } from '../../geometry/bridges/hand-edits.ts';
 import { solveUnit } from '../../geometry/bridges/solve-unit.ts';
 import type { Point, Region, Ring } from '../../geometry/shapes.ts';
 import { stockRules } from '../../geometry/stock/stock-rules.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
-import { drawnLetter } from '../sweep/case.ts';
+import { mirrored, moved, reordered } from '../laws/moves.ts';
+import { drawnLetter, faceOf } from '../sweep/case.ts';
 
 const { rules } = stockRules(
   { material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' },
@@ -17,27 +17,7 @@ const { rules } = stockRules(
 const shift = (p: Point) => ({ x: p.x - 41.30127, y: p.y + 9.77773 });
 const flip = (p: Point) => ({ x: 7.5 - p.x, y: p.y });
 
-function moved(regions: readonly Region[], move: (p: Point) => Point): Region[] {
-  return regions.map((r) => ({ outer: r.outer.map(move), holes: r.holes.map((h) => h.map(move)) }));
-}
-
-function mirrored(regions: readonly Region[]): Region[] {
-  return moved(regions, flip).map((r) => ({
-    outer: [...r.outer].reverse(),
-    holes: r.holes.map((h) => [...h].reverse()),
-  }));
-}
-
-function reordered(regions: readonly Region[]): Region[] {
-  const later = (ring: Ring) => [...ring.slice(5), ...ring.slice(0, 5)];
-  return [...regions].reverse().map((r) => ({ outer: later(r.outer), holes: r.holes.map(later).reverse() }));
-}
-
-async function letter(face: string, char: string): Promise<Region[]> {
-  const loaded = await loadFace(face);
-  if ('problem' in loaded) throw new Error(loaded.problem);
-  return drawnLetter(loaded.face, char, 50);
-}
+const letter = async (face: string, char: string) => drawnLetter(await faceOf(face), char, 50);
 
 describe.each([
   ['libre-caslon-text-700', '8'],
@@ -48,14 +28,19 @@ describe.each([
   it('is the very same for the drawing shifted, mirrored or listed in another order', async () => {
     const drawn = await letter(face, char);
     const { regions } = canonicalUnit(drawn, NO_EDITS);
-    for (const other of [moved(drawn, shift), mirrored(drawn), reordered(drawn), mirrored(moved(drawn, shift))]) {
+    for (const other of [
+      moved(drawn, shift),
+      mirrored(drawn, flip),
+      reordered(drawn),
+      mirrored(moved(drawn, shift), flip),
+    ]) {
       expect(canonicalUnit(other, NO_EDITS).regions).toEqual(regions);
     }
   });
 
   it('leads home: to the drawing it was made from, to its grid', async () => {
     const drawn = await letter(face, char);
-    for (const given of [drawn, mirrored(drawn)]) {
+    for (const given of [drawn, mirrored(drawn, flip)]) {
       const { regions, home } = canonicalUnit(given, NO_EDITS);
       const points = (rings: readonly Ring[]) =>
         rings
@@ -78,7 +63,10 @@ it('a bridge by hand lands at its mirror image in the mirrored drawing', async (
     keeps: [{ ...keep, from: flip(keep.from), to: flip(keep.to) }],
     drops: [{ editId: 'd', at: flip(at) }],
   };
-  const [one, other] = [solveUnit(drawn, rules, 'hidden', edits), solveUnit(mirrored(drawn), rules, 'hidden', image)];
+  const [one, other] = [
+    solveUnit(drawn, rules, 'hidden', edits),
+    solveUnit(mirrored(drawn, flip), rules, 'hidden', image),
+  ];
   expect(one.bars.some((b) => b.editId === 'e')).toBe(true);
   expect(other.bars).toHaveLength(one.bars.length);
   one.bars.forEach((bar, i) => {

@@ -1,13 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { loadFace } from '../../fonts/node-faces.ts';
-import { union } from '../../geometry/adapters/clipper.ts';
 import { solveUnit, type SolvedUnit } from '../../geometry/bridges/solve-unit.ts';
-import { flattenOutline } from '../../geometry/measure/flatten.ts';
 import { joinBoxes, regionAreaMm2, ringBox } from '../../geometry/measure/ring.ts';
-import type { Outline, PathCommand, Region, Ring } from '../../geometry/shapes.ts';
+import type { Region, Ring } from '../../geometry/shapes.ts';
 import type { StockRules } from '../../geometry/stock/rules.ts';
-import { FLATTEN_ERROR_MM } from '../../geometry/units.ts';
 import { metalAround } from '../judge/metal.ts';
+import { drawnLetter, faceOf } from '../sweep/case.ts';
 
 /** 1.5 mm sheet; the numbers only set the scene. */
 const RULES: StockRules = {
@@ -33,21 +30,7 @@ function annulus(outer: number, inner: number): Region {
   return { outer: circle(outer), holes: [[...circle(inner)].reverse()] };
 }
 
-async function letter(face: string, char: string, capMm: number): Promise<Region[]> {
-  const loaded = await loadFace(face);
-  if ('problem' in loaded) throw new Error(loaded.problem);
-  const em = capMm / loaded.face.capHeight;
-  const outline = loaded.face.glyph(char)?.outline;
-  if (!outline) throw new Error(`${face} has no ${char}`);
-  return union(flattenOutline(scaled(outline, em), FLATTEN_ERROR_MM));
-}
-
-function scaled(outline: Outline, by: number): Outline {
-  return outline.map((c) => {
-    const entries = Object.entries(c).map(([key, v]: [string, unknown]) => [key, typeof v === 'number' ? v * by : v]);
-    return Object.fromEntries(entries) as PathCommand;
-  });
-}
+const letter = async (face: string, char: string, capMm: number) => drawnLetter(await faceOf(face), char, capMm);
 
 /** Judged by another library: one piece, also when shrunk, and still one piece when any one bar is lost. */
 function expectHeldTwice(drawn: readonly Region[], solved: SolvedUnit): void {

@@ -1,19 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { loadFace } from '../../fonts/node-faces.ts';
-import { union } from '../../geometry/adapters/clipper.ts';
 import { solveUnit } from '../../geometry/bridges/solve-unit.ts';
 import { hangsOfBars, metalOf, type Plank, softness } from '../../geometry/bridges/stiffness.ts';
 import type { Hang } from '../../geometry/bridges/types.ts';
 import { guidedTipMm, secondMomentMm4, torsionConstantMm4 } from '../../geometry/measure/beam.ts';
 import { placePoint } from '../../geometry/measure/clock.ts';
-import { flattenOutline } from '../../geometry/measure/flatten.ts';
 import { placeRegions } from '../../geometry/measure/place.ts';
-import type { Outline, PathCommand, Placement, Region, Ring } from '../../geometry/shapes.ts';
+import type { Placement, Region, Ring } from '../../geometry/shapes.ts';
 import type { StockRules } from '../../geometry/stock/rules.ts';
 import { stockRules } from '../../geometry/stock/stock-rules.ts';
-import { FLATTEN_ERROR_MM } from '../../geometry/units.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { metalAround } from '../judge/metal.ts';
+import { drawnLetter, faceOf } from '../sweep/case.ts';
 
 const rulesOf = (thicknessMm: number, use: 'paint' | 'torch' = 'paint', material = 'stainless-304'): StockRules =>
   stockRules({ material, process: 'fibre-laser', thicknessMm, use }, 'auto', BUILT_IN).rules;
@@ -49,16 +46,7 @@ function hung(regions: readonly Region[], bars: readonly Plank[], rules = RULES)
   });
 }
 
-async function letter(char: string, capMm: number): Promise<Region[]> {
-  const loaded = await loadFace('alfa-slab-one-400');
-  if ('problem' in loaded) throw new Error(loaded.problem);
-  const by = capMm / loaded.face.capHeight;
-  const outline: Outline = (loaded.face.glyph(char)?.outline ?? []).map((c) => {
-    const entries = Object.entries(c).map(([key, v]: [string, unknown]) => [key, typeof v === 'number' ? v * by : v]);
-    return Object.fromEntries(entries) as PathCommand;
-  });
-  return union(flattenOutline(outline, FLATTEN_ERROR_MM));
-}
+const letter = async (char: string, capMm: number) => drawnLetter(await faceOf('alfa-slab-one-400'), char, capMm);
 
 describe('an island on two opposite bridges', () => {
   const [width, stroke, young] = [2, 12, 200_000];

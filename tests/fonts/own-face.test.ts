@@ -4,6 +4,7 @@ import { loadFaces, packageFile } from '../../fonts/node-faces.ts';
 import { ownFaceFrom } from '../../fonts/own-face.ts';
 import { readFace } from '../../geometry/adapters/opentype.ts';
 import { ownFaceSchema } from '../../geometry/design/schema.ts';
+import { seeded } from '../judge/seeded.ts';
 
 const GOOD = new Uint8Array(readFileSync(packageFile('@fontsource/oswald', 'files/oswald-latin-700-normal.woff')));
 const PACKED = new Uint8Array(readFileSync(packageFile('@fontsource/oswald', 'files/oswald-latin-700-normal.woff2')));
@@ -46,11 +47,8 @@ describe('a file that is no usable font gets a sentence that says what to do', (
 });
 
 test('200 fonts with bytes turned over at random (fixed seed) never throw', () => {
-  let state = 20261125;
-  const next = (below: number) => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return Math.floor((state / 2 ** 32) * below);
-  };
+  const random = seeded(20261125);
+  const next = (below: number) => random.whole(0, below - 1);
   let refused = 0;
   for (let round = 0; round < 200; round++) {
     const bytes = GOOD.slice();

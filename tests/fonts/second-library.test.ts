@@ -10,6 +10,7 @@ import type { Face } from '../../geometry/adapters/face.ts';
 import { flattenOutline } from '../../geometry/measure/flatten.ts';
 import { joinBoxes, ringBox, signedAreaMm2 } from '../../geometry/measure/ring.ts';
 import type { Outline, PathCommand } from '../../geometry/shapes.ts';
+import { seeded } from '../judge/seeded.ts';
 
 /**
  * Outside check: every face of the catalogue against fontkit, a font reader that shares no code with the one in use.
@@ -66,12 +67,8 @@ const SAMPLE = 120;
 /** Pairs drawn with a fixed seed that differs by face. */
 function samplePairs(faceId: string): [string, string][] {
   const chars = printableLatin1();
-  let state = Array.from(faceId).reduce((sum, char) => (sum * 31 + char.charCodeAt(0)) >>> 0, 7);
-  const next = () => {
-    // Numerical Recipes' linear congruential generator.
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return chars[Math.floor((state / 2 ** 32) * chars.length)] ?? 'A';
-  };
+  const random = seeded(Array.from(faceId).reduce((sum, char) => (sum * 31 + char.charCodeAt(0)) >>> 0, 7));
+  const next = () => random.pick(chars);
   // The no-break space shares its glyph with the space and is never laid out.
   return Array.from({ length: SAMPLE }, (): [string, string] => [next(), next()]).filter(
     (pair) => !pair.includes('\u00a0'),

@@ -1,4 +1,6 @@
-/** Random numbers from a seed (mulberry32, Tommy Ettinger, public domain; from memory): the same on every machine. */
+import { seededRandom } from '../../web/barrel/painting/seeded.ts';
+
+/** Random numbers from a seed, the same on every machine. */
 export interface Seeded {
   /** 0 up to 1. */
   next(): number;
@@ -9,14 +11,7 @@ export interface Seeded {
 }
 
 export function seeded(seed: number): Seeded {
-  let state = seed >>> 0;
-  const next = () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = state;
-    t = Math.imul(t ^ (t >>> 15), t | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
+  const next = seededRandom(seed);
   const between = (low: number, high: number) => low + (high - low) * next();
   const whole = (low: number, high: number) => Math.floor(between(low, high + 1));
   const pick = <T>(from: readonly T[]): T => from[whole(0, from.length - 1)]!;

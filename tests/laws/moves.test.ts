@@ -2,84 +2,17 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
 import type { FaceSource } from '../../geometry/adapters/face.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
-import { emptyDesign } from '../../geometry/design/defaults.ts';
-import type { Design, DesignElement } from '../../geometry/design/schema.ts';
+import type { DesignElement } from '../../geometry/design/schema.ts';
 import { makePlate } from '../../geometry/pipeline/make-plate.ts';
 import { turnPoint } from '../../geometry/measure/clock.ts';
 import type { PlateResult } from '../../geometry/plate/plate.ts';
-import type { Point } from '../../geometry/shapes.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
-
-/** A move of the whole design moves every bridge with it: to this, the grid and the rounding of a turn. */
-const SAME_MM = 0.002;
-
-const ELEMENTS: readonly DesignElement[] = [
-  {
-    kind: 'ringText',
-    id: 'top',
-    text: 'Perry & Old Oak',
-    face: 'playfair-display-700',
-    inner: 0.64,
-    outer: 0.8,
-    middleDeg: 0,
-    reads: 'outward',
-    tracking: 0.04,
-    fit: 'natural',
-  },
-  {
-    kind: 'ringText',
-    id: 'bottom',
-    text: 'CASK 2086',
-    face: 'stardos-stencil-700',
-    inner: 0.66,
-    outer: 0.78,
-    middleDeg: 180,
-    reads: 'inward',
-    tracking: 0.04,
-    fit: 'natural',
-  },
-  {
-    kind: 'lineText',
-    id: 'line',
-    text: 'O & B',
-    face: 'abril-fatface-400',
-    x: 0,
-    y: 0,
-    capHeight: 0.3,
-    turnDeg: 0,
-    tracking: 0,
-    fit: 'natural',
-  },
-];
-
-function designWith(elements: readonly DesignElement[]): Design {
-  return {
-    ...emptyDesign(),
-    plates: [{ id: 'plate', name: 'Plate', diameter: { mm: 400 }, quantity: 1 }],
-    elements: [...elements],
-  };
-}
-
-function turned(element: DesignElement, deg: number): DesignElement {
-  if (element.kind === 'ringText') return { ...element, middleDeg: element.middleDeg + deg };
-  return element.kind === 'lineText' ? { ...element, turnDeg: element.turnDeg + deg } : element;
-}
+import { designWith, ELEMENTS, type Move, offAfter, SAME_MM, turned } from './moves.ts';
 
 /** Every bridge of one is a bridge of the other after the move, and there are as many. */
-function expectSameBridges(of: PlateResult, as: PlateResult, move: (p: Point) => Point): void {
+function expectSameBridges(of: PlateResult, as: PlateResult, move: Move): void {
   expect(of.bridges).toHaveLength(as.bridges.length);
-  for (const bridge of as.bridges) {
-    const [from, to] = [move(bridge.from), move(bridge.to)];
-    const off = Math.min(
-      ...of.bridges.map((b) =>
-        Math.min(
-          Math.max(Math.hypot(b.from.x - from.x, b.from.y - from.y), Math.hypot(b.to.x - to.x, b.to.y - to.y)),
-          Math.max(Math.hypot(b.to.x - from.x, b.to.y - from.y), Math.hypot(b.from.x - to.x, b.from.y - to.y)),
-        ),
-      ),
-    );
-    expect(off).toBeLessThan(SAME_MM);
-  }
+  for (const off of offAfter(of.bridges, as.bridges, move)) expect(off).toBeLessThan(SAME_MM);
 }
 
 describe('bridges keep their place on the letter', () => {

@@ -1,18 +1,26 @@
-import { loadFace, loadFaces } from '../../../fonts/node-faces.ts';
-import { type BuiltBar, solveUnit } from '../../../geometry/bridges/solve-unit.ts';
-import { emptyDesign } from '../../../geometry/design/defaults.ts';
-import type { Design, DesignElement } from '../../../geometry/design/schema.ts';
+import { loadFaces } from '../../../fonts/node-faces.ts';
+import { solveUnit } from '../../../geometry/bridges/solve-unit.ts';
+import type { DesignElement } from '../../../geometry/design/schema.ts';
 import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
 import { turnPoint } from '../../../geometry/measure/clock.ts';
-import type { Point, Region, Ring } from '../../../geometry/shapes.ts';
+import type { Region } from '../../../geometry/shapes.ts';
 import { createStore } from '../../../geometry/pipeline/solve-store.ts';
 import { stockRules } from '../../../geometry/stock/stock-rules.ts';
 import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
-import { drawnLetter } from '../../sweep/case.ts';
+import {
+  designWith,
+  ELEMENTS,
+  mirrored,
+  type Move,
+  moved,
+  offAfter,
+  reordered,
+  SAME_MM,
+  turned,
+} from '../../laws/moves.ts';
+import { drawnLetter, faceOf } from '../../sweep/case.ts';
 import { type Claim, rounded } from '../claim.ts';
 
-/** A move of a letter moves its bridges with it: to this, the grid and the rounding of a turn. */
-const SAME_MM = 0.002;
 const CAP_MM = 50;
 const FACES = ['playfair-display-700', 'alfa-slab-one-400', 'oswald-700', 'stardos-stencil-400', 'uncial-antiqua-400'];
 const CHARS = [...'ABDOPQRabdegopq04689&@%#'];
@@ -22,8 +30,6 @@ const { rules } = stockRules(
   'auto',
   BUILT_IN,
 );
-
-type Move = (p: Point) => Point;
 
 /** Rotate, mirror, shift, reorder: the same bridges up to that motion. */
 export const LAW_CLAIMS: readonly Claim[] = [
@@ -57,14 +63,14 @@ function letterClaim(name: string, move: Move, change: (regions: readonly Region
       const off: string[] = [];
       let [letters, worst] = [0, 0];
       for (const id of FACES) {
-        const loaded = await loadFace(id);
-        if ('problem' in loaded) throw new Error(loaded.problem);
+        const face = await faceOf(id);
         for (const char of CHARS) {
-          const drawn = drawnLetter(loaded.face, char, CAP_MM);
+          const drawn = drawnLetter(face, char, CAP_MM);
           const before = solveUnit(drawn, rules, 'hidden').bars;
           if (before.length === 0) continue;
           letters++;
-          const mm = apart(solveUnit(change(drawn, move), rules, 'hidden').bars, before, move);
+          const after = solveUnit(change(drawn, move), rules, 'hidden').bars;
+          const mm = after.length === before.length ? Math.max(...offAfter(after, before, move)) : Infinity;
           worst = Math.max(worst, mm);
           if (mm > SAME_MM) off.push(`${id} ${char} ${rounded(mm)}`);
         }
@@ -73,84 +79,6 @@ function letterClaim(name: string, move: Move, change: (regions: readonly Region
       return { value: off.length, unit: `of ${letters} letters${named}`, ok: letters > 40 && off.length === 0 };
     },
   };
-}
-
-/** Farthest that a bar of either lies from its like in the other after the move; infinite when they differ in number. */
-function apart(after: readonly Ends[], before: readonly Ends[], move: Move): number {
-  if (after.length !== before.length) return Infinity;
-  const gap = (p: Point, q: Point) => Math.hypot(p.x - q.x, p.y - q.y);
-  return Math.max(
-    0,
-    ...before.map((bar) => {
-      const [from, to] = [move(bar.from), move(bar.to)];
-      return Math.min(
-        ...after.map((b) =>
-          Math.min(Math.max(gap(b.from, from), gap(b.to, to)), Math.max(gap(b.to, from), gap(b.from, to))),
-        ),
-      );
-    }),
-  );
-}
-
-type Ends = Pick<BuiltBar, 'from' | 'to'>;
-
-function moved(regions: readonly Region[], move: Move): Region[] {
-  return regions.map((r) => ({ outer: r.outer.map(move), holes: r.holes.map((h) => h.map(move)) }));
-}
-
-/** Turned back to their direction: a mirror reverses it. */
-function mirrored(regions: readonly Region[], move: Move): Region[] {
-  return moved(regions, move).map((r) => ({
-    outer: [...r.outer].reverse(),
-    holes: r.holes.map((h) => [...h].reverse()),
-  }));
-}
-
-/** Regions and holes in another order, every ring begun elsewhere. */
-function reordered(regions: readonly Region[]): Region[] {
-  const later = (ring: Ring) => {
-    const at = Math.floor(ring.length / 3);
-    return [...ring.slice(at), ...ring.slice(0, at)];
-  };
-  return [...regions].reverse().map((r) => ({ outer: later(r.outer), holes: r.holes.map(later).reverse() }));
-}
-
-const ELEMENTS: readonly DesignElement[] = [
-  ring('top', 'Perry & Old Oak', 'playfair-display-700', 0),
-  ring('bottom', 'CASK 2086', 'stardos-stencil-400', 180),
-  {
-    kind: 'lineText',
-    id: 'line',
-    text: 'O & B',
-    face: 'abril-fatface-400',
-    x: 0,
-    y: 0,
-    capHeight: 0.3,
-    turnDeg: 0,
-    tracking: 0,
-    fit: 'natural',
-  },
-];
-
-function ring(id: string, text: string, face: string, middleDeg: number): DesignElement {
-  const reads = middleDeg === 0 ? 'outward' : 'inward';
-  return {
-    kind: 'ringText',
-    id,
-    text,
-    face,
-    inner: 0.64,
-    outer: 0.8,
-    middleDeg,
-    reads,
-    tracking: 0.04,
-    fit: 'natural',
-  };
-}
-
-function turned(element: DesignElement, deg: number): DesignElement {
-  if (element.kind === 'ringText') return { ...element, middleDeg: element.middleDeg + deg };
-  return element.kind === 'lineText' ? { ...element, turnDeg: element.turnDeg + deg } : element;
 }
 
 async function plates(changes: readonly (readonly [readonly DesignElement[], Move])[]) {
@@ -163,19 +91,10 @@ async function plates(changes: readonly (readonly [readonly DesignElement[], Mov
     const after = bridgesOf(elements);
     count += before.length;
     if (after.length !== before.length) off += Math.abs(after.length - before.length);
-    for (const bridge of before) {
-      const mm = Math.min(...after.map((b) => apart([b], [bridge], move)));
+    for (const mm of offAfter(after, before, move)) {
       worst = Math.max(worst, mm);
       if (mm > SAME_MM) off++;
     }
   }
   return { value: off, unit: `of ${count} bridges, at most ${rounded(worst)} mm off`, ok: count > 20 && off === 0 };
-}
-
-function designWith(elements: readonly DesignElement[]): Design {
-  return {
-    ...emptyDesign(),
-    plates: [{ id: 'plate', name: 'Plate', diameter: { mm: 400 }, quantity: 1 }],
-    elements: [...elements],
-  };
 }

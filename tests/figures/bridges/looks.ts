@@ -1,13 +1,14 @@
 import { FACES } from '../../../fonts/catalogue.ts';
-import { loadFace } from '../../../fonts/node-faces.ts';
 import { exclusive, intersect, ringsOf } from '../../../geometry/adapters/clipper.ts';
 import { type BuiltBar, solveUnit } from '../../../geometry/bridges/solve-unit.ts';
+import { nearestOnSegment } from '../../../geometry/measure/distance.ts';
 import { joinBoxes, regionAreaMm2, ringBox } from '../../../geometry/measure/ring.ts';
 import type { Point, Region, Ring } from '../../../geometry/shapes.ts';
 import { stockRules } from '../../../geometry/stock/stock-rules.ts';
 import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { median } from '../../bench/timing.ts';
-import { drawnLetter } from '../../sweep/case.ts';
+import { mirrored } from '../../laws/moves.ts';
+import { drawnLetter, faceOf } from '../../sweep/case.ts';
 import { type Claim, once, rounded } from '../claim.ts';
 
 const CAP_MM = 50;
@@ -77,12 +78,12 @@ const mirrorErrors = once(async () => {
       if (drawn.length === 0) continue;
       const box = joinBoxes(drawn.map((r) => ringBox(r.outer)));
       const axis = (box.minX + box.maxX) / 2;
-      const off = exclusive(drawn, mirrored(drawn, axis));
+      const off = exclusive(drawn, imageOf(drawn, axis));
       if (areaOf(off) >= LIKENESS * areaOf(drawn)) continue;
       const { bars } = solveUnit(drawn, rules, 'hidden');
       const taken = takenBy(bars, drawn);
       if (taken.length === 0) continue;
-      const farthest = farthestApart(ringsOf(taken), ringsOf(mirrored(taken, axis)));
+      const farthest = farthestApart(ringsOf(taken), ringsOf(imageOf(taken, axis)));
       out.push({ name: `${id} ${char}`, percent: (100 * farthest) / (box.maxX - box.minX) });
     }
   }
@@ -113,14 +114,11 @@ function takenBy(bars: readonly BuiltBar[], drawn: readonly Region[]): Region[] 
 }
 
 async function drawnOf(faceId: string, char: string): Promise<Region[]> {
-  const loaded = await loadFace(faceId);
-  if ('problem' in loaded) throw new Error(loaded.problem);
-  return drawnLetter(loaded.face, char, CAP_MM);
+  return drawnLetter(await faceOf(faceId), char, CAP_MM);
 }
 
-function mirrored(regions: readonly Region[], axis: number): Region[] {
-  const flip = (ring: Ring) => ring.map((p) => ({ x: 2 * axis - p.x, y: p.y })).reverse();
-  return regions.map((r) => ({ outer: flip(r.outer), holes: r.holes.map(flip) }));
+function imageOf(regions: readonly Region[], axis: number): Region[] {
+  return mirrored(regions, (p) => ({ x: 2 * axis - p.x, y: p.y }));
 }
 
 function areaOf(regions: readonly Region[]): number {
@@ -129,13 +127,8 @@ function areaOf(regions: readonly Region[]): number {
 
 /** Farthest that a corner of either lies from the edges of the other (their Hausdorff distance, at corners). */
 function farthestApart(a: readonly Ring[], b: readonly Ring[]): number {
+  const gap = (p: Point, q: Point) => Math.hypot(p.x - q.x, p.y - q.y);
   const from = (p: Point, rings: readonly Ring[]) =>
-    Math.min(...rings.flatMap((ring) => ring.map((q, i) => toSide(p, q, ring[(i + 1) % ring.length]!))));
+    Math.min(...rings.flatMap((ring) => ring.map((q, i) => gap(p, nearestOnSegment(p, ring.at(i - 1)!, q)))));
   return Math.max(...a.flat().map((p) => from(p, b)), ...b.flat().map((p) => from(p, a)));
-}
-
-function toSide(p: Point, a: Point, b: Point): number {
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
-  const t = Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / (dx * dx + dy * dy || 1)));
-  return Math.hypot(p.x - a.x - t * dx, p.y - a.y - t * dy);
 }

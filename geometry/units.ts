@@ -159,8 +159,8 @@ export const OWN_EDGE_MM = 0.002;
 /** A tip may be cut off by rounding into two corners this near to each other. */
 export const SAME_TIP_MM = 0.02;
 
-/** A further look shrinks the metal by this much more or less: past what round joins of the offset can hide. */
-export const NEXT_LOOK_MM = 1.5 * ROUND_JOIN_ERROR_MM;
+/** A further pass shrinks the metal by this much more or less: past what round joins of the offset can hide. */
+export const NEXT_PASS_MM = 1.5 * ROUND_JOIN_ERROR_MM;
 
 /** Metal this near to a bar's end or side belongs to the bar. */
 export const ON_BAR_MM = 0.05;

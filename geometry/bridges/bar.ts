@@ -8,6 +8,11 @@ export interface BarRule {
   readonly manner: Manner;
 }
 
+/** What a choice of bars must keep besides; mm. */
+export interface ChoiceRule extends BarRule {
+  readonly longestSpanMm: number;
+}
+
 /** A small island on a bar, and the point in it where the bar's two parts meet. */
 export interface Carried {
   readonly piece: number;
@@ -25,7 +30,7 @@ export interface Bar {
   readonly carries?: Carried;
   /** Small islands that it covers besides. */
   readonly also?: readonly Carried[];
-  /** Hurt done to the letter: mm of stroke crossed, raised by what looks wrong. */
+  /** What it does to the look of the letter: mm of stroke crossed, raised by what looks wrong. */
   readonly cost: number;
   readonly widthMm: number;
   /** It only widens a neck that was there. */

@@ -39,7 +39,8 @@ import {
   shapesOfBars,
   unitEditFindings,
 } from './hand-edits.ts';
-import { solveUnit, type SolvedUnit } from './solve-unit.ts';
+import { solveUnit } from './solve-unit.ts';
+import type { SolvedUnit } from './solved-unit.ts';
 import type { UnitStore } from './unit-store.ts';
 import type { Bridge, Island, Opening } from './types.ts';
 import { inMm, listed, said, shapeWords } from '../sentences/say.ts';

@@ -1,9 +1,9 @@
 import { nearestOnSegment } from '../measure/distance.ts';
 import { castRay } from '../measure/edge-grid.ts';
 import type { Point } from '../shapes.ts';
-import type { Bar, BarRule } from './bar.ts';
-import { alongAt } from './bars.ts';
-import { type ChoiceRule, completeBars, lacksOf } from './choose.ts';
+import type { Bar, ChoiceRule } from './bar.ts';
+import { alongAt } from './edge-places.ts';
+import { completeBars, deficitOf } from './choose.ts';
 import type { Pieces } from './find-pieces.ts';
 import type { HandDrop, HandEdits, HandKeep } from './hand-edits.ts';
 import { measureBar } from './measure-bar.ts';
@@ -40,7 +40,7 @@ const FARTHEST = 0.75;
 export function chooseByHand(
   pieces: Pieces,
   bars: readonly Bar[],
-  rule: ChoiceRule & BarRule,
+  rule: ChoiceRule,
   own: readonly Bar[],
   edits: HandEdits,
 ): ChoiceByHand {
@@ -58,10 +58,10 @@ export function chooseByHand(
   const stay = own.filter((bar) => !barred(bar) && !inTheWay(bar));
   const free = bars.filter((bar) => !barred(bar));
   let chosen = completeBars(pieces, [...keeps, ...stay], free, rule);
-  const wanted = lacksOf(pieces, own, rule);
-  if (lacksOf(pieces, chosen, rule) > wanted) chosen = completeBars(pieces, chosen, bars, rule);
+  const wanted = deficitOf(pieces, own, rule);
+  if (deficitOf(pieces, chosen, rule) > wanted) chosen = completeBars(pieces, chosen, bars, rule);
   // Places crowded by hand leave no room for bars that stand apart: then they stand beside each other.
-  if (lacksOf(pieces, chosen, rule) > wanted) chosen = [...chosen, ...own.filter((bar) => !chosen.includes(bar))];
+  if (deficitOf(pieces, chosen, rule) > wanted) chosen = [...chosen, ...own.filter((bar) => !chosen.includes(bar))];
   const refused = edits.drops
     .filter((d) => chosen.some((bar) => !keeps.includes(bar) && near(d, bar, rule.widthMm)))
     .map((d) => d.editId);

@@ -3,7 +3,7 @@ import { castRay } from '../measure/edge-grid.ts';
 import { joinBoxes, regionAreaMm2, ringBox } from '../measure/ring.ts';
 import type { Point, Region } from '../shapes.ts';
 import type { Bar } from './bar.ts';
-import { alongAt } from './bars.ts';
+import { alongAt } from './edge-places.ts';
 import type { Pieces } from './find-pieces.ts';
 import { withAllItCarries } from './planks.ts';
 

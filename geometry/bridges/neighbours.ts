@@ -34,6 +34,14 @@ export function sideBySide(p: Bar, q: Bar, apartMm: number): boolean {
   return Math.min(Math.abs(m), Math.abs(n)) < apartMm;
 }
 
+/** Distance of two bars' middles, mm. */
+export function middlesApart(p: Bar, q: Bar): number {
+  return Math.hypot(
+    (p.from.x + p.to.x) / 2 - (q.from.x + q.to.x) / 2,
+    (p.from.y + p.to.y) / 2 - (q.from.y + q.to.y) / 2,
+  );
+}
+
 /** 0 when the bars hold the piece from all sides, towards 1 as they gather on one. */
 export function anglesApart(piece: Piece, bars: readonly Bar[]): number {
   const angles = bars

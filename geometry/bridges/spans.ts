@@ -1,14 +1,8 @@
 import { perimeterMm } from '../measure/ring.ts';
-import type { Bar } from './bar.ts';
-import { alongAt } from './bars.ts';
+import type { Bar, ChoiceRule } from './bar.ts';
+import { alongAt } from './edge-places.ts';
 import type { Piece, Pieces } from './find-pieces.ts';
 import { attachedTo, footOn, sideBySide } from './neighbours.ts';
-
-interface SpanRule {
-  readonly widthMm: number;
-  readonly leastOpeningMm: number;
-  readonly longestSpanMm: number;
-}
 
 /** Turns tried for a ring of bars between one bar's place and the next. */
 const TURNS = 60;
@@ -28,7 +22,7 @@ export function isRound(piece: Piece, longestSpanMm: number): boolean {
  * Tries turning the whole ring of bars; each place takes the cheapest bar near it; the turn that hurts least wins,
  * and of equal turns the one that is its own mirror image, first the one with a bar at the top.
  */
-export function chooseRound(island: Piece, bars: readonly Bar[], rule: SpanRule): Bar[] {
+export function chooseRound(island: Piece, bars: readonly Bar[], rule: ChoiceRule): Bar[] {
   const around = perimeterMm(island.edge);
   const count = evenCount(barsForEdge(island, rule.longestSpanMm));
   const pitch = around / count;
@@ -80,7 +74,7 @@ function cheapestNear(
 }
 
 /** More bars where an island's edge runs too far without one. */
-export function fillLongSpans(pieces: Pieces, chosen: readonly Bar[], bars: readonly Bar[], rule: SpanRule): Bar[] {
+export function fillLongSpans(pieces: Pieces, chosen: readonly Bar[], bars: readonly Bar[], rule: ChoiceRule): Bar[] {
   const set = [...chosen];
   for (const piece of pieces.pieces) {
     if (piece.id === 0 || piece.small || barsForEdge(piece, rule.longestSpanMm) <= 2) continue;

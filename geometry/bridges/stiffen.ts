@@ -4,7 +4,7 @@ import type { Bar } from './bar.ts';
 import type { Pieces } from './find-pieces.ts';
 import { measureBar } from './measure-bar.ts';
 import { mirroredBar } from './mirror.ts';
-import { attachedTo, sideBySide } from './neighbours.ts';
+import { attachedTo, middlesApart, sideBySide } from './neighbours.ts';
 import { planksOf } from './planks.ts';
 import { beamsOf, hangOf, type Metal, softness } from './stiffness.ts';
 
@@ -130,7 +130,7 @@ function withImages(
   const seen: Bar[] = [];
   for (const bar of bars) {
     if (options.length >= 2 * MOST_TRIED) break;
-    if (seen.some((s) => nearTo(s, bar, width))) continue;
+    if (seen.some((s) => middlesApart(s, bar) < width)) continue;
     seen.push(bar);
     const image = axis === undefined ? bar : mirroredBar(bar, axis, pieces, width);
     if (!image) continue;
@@ -141,12 +141,6 @@ function withImages(
     }
   }
   return options;
-}
-
-function nearTo(p: Bar, q: Bar, mm: number): boolean {
-  const middle = (b: Bar) => ({ x: (b.from.x + b.to.x) / 2, y: (b.from.y + b.to.y) / 2 });
-  const [a, b] = [middle(p), middle(q)];
-  return Math.hypot(a.x - b.x, a.y - b.y) < mm;
 }
 
 /** The bar made wider, where that shaves no stroke's end, leaves no sliver and keeps clear of the other bars. */

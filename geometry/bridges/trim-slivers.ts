@@ -7,8 +7,8 @@ import { PINCH_MM } from '../units.ts';
 const CORNER = 1.6;
 
 /**
- * Tails of opening left beside bars that are narrower than the cut can't be made: they stay metal.
- * In: openings, the bars just laid across them, kerf (mm). Out: the same openings, less such tails. Metal is only
+ * Slivers beside bars stay metal: tails of an opening, and whole openings, that are narrower than the cut.
+ * In: openings, the bars just laid across them, kerf (mm). Out: the same openings, less such slivers. Metal is only
  * added, so what held still holds. The drawing's own fine strokes, away from bars, are left for the checks to tell.
  */
 export function trimSlivers(openings: readonly Region[], bars: readonly Ring[], kerfMm: number): Region[] {
@@ -21,8 +21,18 @@ export function trimSlivers(openings: readonly Region[], bars: readonly Ring[], 
     (tail) => regionAreaMm2(tail) > CORNER * r * r && tail.outer.some((p) => bars.some((bar) => beside(bar, p, r))),
   );
   // Grown by a hair, or rounding would leave cracks along the cut between tail and opening.
-  return tails.length === 0 ? [...openings] : [...untouched, ...subtract(touched, ringsOf(offset(tails, PINCH_MM)))];
+  const trimmed =
+    tails.length === 0 ? openings : [...untouched, ...subtract(touched, ringsOf(offset(tails, PINCH_MM)))];
+  return trimmed.filter((opening) => canBeCut(opening, r));
 }
+
+/** An opening of some size is wide enough somewhere; only of small ones it is worth an offset to know. */
+function canBeCut(opening: Region, halfKerfMm: number): boolean {
+  return regionAreaMm2(opening) > LARGE * halfKerfMm * halfKerfMm || offset([opening], -halfKerfMm).length > 0;
+}
+
+/** In squares of half the kerf. */
+const LARGE = 160;
 
 /** Inside the bar (a rectangle) or nearer to it than the distance. */
 function beside(bar: Ring, p: Point, distance: number): boolean {

@@ -10,7 +10,7 @@ export interface Link {
  * Links whose loss would part the graph, and whether it hangs together at all.
  * Tarjan's bridge-finding (1974), by depth-first search; parallel links count as different ones.
  */
-export function weakLinks(nodes: number, links: readonly Link[]): { whole: boolean; weak: number[] } {
+export function findWeakLinks(nodes: number, links: readonly Link[]): { whole: boolean; weak: number[] } {
   const next: { to: number; link: number }[][] = Array.from({ length: nodes }, () => []);
   links.forEach(({ a, b }, link) => {
     if (a === b) return;
@@ -44,7 +44,7 @@ export function weakLinks(nodes: number, links: readonly Link[]): { whole: boole
 }
 
 /** Nodes reached from node 0. */
-export function reached(nodes: number, links: readonly Link[]): boolean[] {
+export function findReached(nodes: number, links: readonly Link[]): boolean[] {
   const seen = Array.from({ length: nodes }, (_, i) => i === 0);
   for (let grew = true; grew;) {
     grew = false;

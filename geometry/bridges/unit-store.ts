@@ -1,4 +1,4 @@
-import type { SolvedUnit } from './solve-unit.ts';
+import type { SolvedUnit } from './solved-unit.ts';
 
 /** Units already bridged, by unit and rule; nothing in here depends on a place on a plate. */
 export interface UnitStore {

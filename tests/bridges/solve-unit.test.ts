@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { solveUnit, type SolvedUnit } from '../../geometry/bridges/solve-unit.ts';
+import { solveUnit } from '../../geometry/bridges/solve-unit.ts';
+import type { SolvedUnit } from '../../geometry/bridges/solved-unit.ts';
 import { joinBoxes, regionAreaMm2, ringBox } from '../../geometry/measure/ring.ts';
 import type { Region, Ring } from '../../geometry/shapes.ts';
 import type { StockRules } from '../../geometry/stock/rules.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Link, weakLinks } from '../../geometry/bridges/two-ways.ts';
+import { type Link, findWeakLinks } from '../../geometry/bridges/two-ways.ts';
 import { seeded } from '../judge/seeded.ts';
 
 /** Joined without link `out`, by plain flooding: the definition itself. */
@@ -16,7 +16,7 @@ function whole(nodes: number, links: readonly Link[], out = -1): boolean {
   return met.size === nodes;
 }
 
-describe('weakLinks', () => {
+describe('findWeakLinks', () => {
   it('agrees with the definition on 500 seeded graphs', () => {
     const random = seeded(11);
     for (let n = 0; n < 500; n++) {
@@ -25,7 +25,7 @@ describe('weakLinks', () => {
         a: random.whole(0, nodes - 1),
         b: random.whole(0, nodes - 1),
       }));
-      const found = weakLinks(nodes, links);
+      const found = findWeakLinks(nodes, links);
       expect(found.whole).toBe(whole(nodes, links));
       if (!found.whole) continue;
       const weak = links.flatMap((_, i) => (whole(nodes, links, i) ? [] : [i]));

@@ -1,4 +1,4 @@
-import type { BuiltBar } from '../../geometry/bridges/solve-unit.ts';
+import type { BuiltBar } from '../../geometry/bridges/solved-unit.ts';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
 import type { Design, DesignElement } from '../../geometry/design/schema.ts';
 import type { Point, Region, Ring } from '../../geometry/shapes.ts';

@@ -1,5 +1,6 @@
 import { loadFace } from '../../fonts/node-faces.ts';
-import { type BuiltBar, solveUnit, type SolvedUnit } from '../../geometry/bridges/solve-unit.ts';
+import { solveUnit } from '../../geometry/bridges/solve-unit.ts';
+import type { BuiltBar, SolvedUnit } from '../../geometry/bridges/solved-unit.ts';
 import type { Manner } from '../../geometry/design/schema.ts';
 import { layLineText } from '../../geometry/layout/line-text.ts';
 import { placeRegions, placeRing } from '../../geometry/measure/place.ts';

@@ -1,6 +1,7 @@
 import { FACES } from '../../../fonts/catalogue.ts';
 import { exclusive, intersect, ringsOf } from '../../../geometry/adapters/clipper.ts';
-import { type BuiltBar, solveUnit } from '../../../geometry/bridges/solve-unit.ts';
+import { solveUnit } from '../../../geometry/bridges/solve-unit.ts';
+import type { BuiltBar } from '../../../geometry/bridges/solved-unit.ts';
 import { nearestOnSegment } from '../../../geometry/measure/distance.ts';
 import { joinBoxes, regionAreaMm2, ringBox } from '../../../geometry/measure/ring.ts';
 import type { Point, Region, Ring } from '../../../geometry/shapes.ts';

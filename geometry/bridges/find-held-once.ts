@@ -9,7 +9,7 @@ import { HAIR_MM, SPECK_MM2 } from '../units.ts';
  * island can leave it hanging on one of them alone. In: the drawing, its openings with bridges, the bars' outlines.
  * Out: a point in each such piece of metal.
  */
-export function heldOnce(drawn: readonly Region[], openings: readonly Region[], bars: readonly Ring[]): Point[] {
+export function findHeldOnce(drawn: readonly Region[], openings: readonly Region[], bars: readonly Ring[]): Point[] {
   const letter = ringsOf(drawn);
   return bars.flatMap((bar) => {
     // Grown by a hair: metal that hangs on less than two of it hangs on nothing.

@@ -24,7 +24,7 @@
 import { recalled } from '../kept.ts';
 import type { Design, Manner } from '../design/schema.ts';
 import { gatherAlike } from './gather-alike.ts';
-import type { Finding } from '../findings.ts';
+import type { Finding, Severity } from '../findings.ts';
 import { placePoint } from '../measure/clock.ts';
 import { placeRegions, placeRing } from '../measure/place.ts';
 import type { Unit } from '../openings/gather-units.ts';
@@ -35,8 +35,8 @@ import {
   editsByShape,
   editsKey,
   editsOfUnit,
-  lostEdits,
-  shapesOfBars,
+  findLostEdits,
+  findShapesOfBars,
   unitEditFindings,
 } from './hand-edits.ts';
 import { solveUnit } from './solve-unit.ts';
@@ -83,18 +83,20 @@ export function bridgeOpenings(units: readonly Unit[], rules: StockRules, design
     const edits = editsOfUnit(unit, byShape);
     const manner = own.get(unit.shapes[0]!.elementId) ?? design.bridges.manner;
     const key = `${rule}|${manner}#${unit.key}${editsKey(edits)}`;
-    const solved = solvedOnce(key, unit, rules, manner, edits, store);
+    const solved = recallSolved(key, unit, rules, manner, edits, store);
     inPlace.push({ key, frame: unit.frame, solved, firstOpening: openings.length });
-    const placed = placedOnce(unit, key, solved, rules);
+    const placed = recallPlaced(unit, key, solved, rules);
     openings.push(...placed.openings);
     bridges.push(...placed.bridges);
     islands.push(...placed.islands);
     findings.push(...placed.findings);
     findings.push(...unitEditFindings(unit, edits, solved, 2 * rules.leastBridgeMm));
   }
-  findings.push(...lostEdits(design, shapes, byShape));
+  findings.push(...findLostEdits(design, shapes, byShape));
   return { units: inPlace, openings, bridges, islands, findings: gatherAlike(findings) };
 }
+
+type Sentence = Pick<Finding, 'sentence' | 'words'>;
 
 /** A bridged unit on the plate. */
 interface PlacedUnit {
@@ -109,7 +111,7 @@ interface PlacedUnit {
 /** Units placed before, as long as the very same unit comes again; what was placed is then the same objects too. */
 const placedUnits = new WeakMap<Unit, PlacedUnit>();
 
-function placedOnce(unit: Unit, key: string, solved: SolvedUnit, rules: StockRules): PlacedUnit {
+function recallPlaced(unit: Unit, key: string, solved: SolvedUnit, rules: StockRules): PlacedUnit {
   const known = placedUnits.get(unit);
   if (known?.key === key) return known;
   const placed = { key, ...placeUnit(unit, solved, rules) };
@@ -153,7 +155,7 @@ function placeUnit(unit: Unit, solved: SolvedUnit, rules: StockRules): Omit<Plac
   };
 }
 
-function solvedOnce(
+function recallSolved(
   key: string,
   unit: Unit,
   rules: StockRules,
@@ -167,7 +169,7 @@ function solvedOnce(
     return known;
   }
   const alone = solveUnit(unit.regions, rules, manner, edits);
-  const on = shapesOfBars(alone.bars, unit, edits);
+  const on = findShapesOfBars(alone.bars, unit, edits);
   const solved =
     unit.shapes.length === 1 ? alone : { ...alone, bars: alone.bars.map((b, i) => ({ ...b, shape: on[i]! })) };
   store.solved++;
@@ -179,44 +181,27 @@ function unitFindings(unit: Unit, solved: SolvedUnit, elementIds: string[], rule
   const what = nameOf(unit);
   const place = (p: Point) =>
     ({ kind: 'point', at: placePoint(p, unit.frame), radiusMm: 2 * rules.leastBridgeMm }) as const;
-  const findings: Finding[] = solved.loose.map((p) => ({
-    code: 'metal-in-pieces',
-    severity: 'stop',
+  const leastMm = rules.leastBridgeMm;
+  const at = (code: string, severity: Severity, p: Point, sentence: Sentence, limitMm?: number): Finding => ({
+    code,
+    severity,
     place: place(p),
     elementIds,
-    limitMm: rules.leastBridgeMm,
-    ...said('findings.metalInPieces', { what, least: inMm(rules.leastBridgeMm, 2) }),
-  }));
-  if (solved.once.length > 0) {
-    findings.push({
-      code: 'held-once',
-      severity: 'look',
-      place: place(solved.once[0]!),
-      elementIds,
-      ...said('findings.heldOnce', { what }),
-    });
+    ...(limitMm !== undefined && { limitMm }),
+    ...sentence,
+  });
+  const inPieces = said('findings.metalInPieces', { what, least: inMm(leastMm, 2) });
+  const findings = solved.loose.map((p) => at('metal-in-pieces', 'stop', p, inPieces, leastMm));
+  const [once, speck] = [solved.once[0], solved.specks[0]];
+  if (once) findings.push(at('held-once', 'look', once, said('findings.heldOnce', { what })));
+  const cover = coverFinding(solved);
+  if (cover) findings.push(at(cover.code, cover.severity, cover.at, said(cover.key, { ...cover.values, what })));
+  const small = solved.islands.find((i) => i.small);
+  if (small) {
+    const onBridge = said('findings.islandOnBridge', { what, least: inMm(leastMm, 2) });
+    findings.push(at('island-on-its-bridge', 'note', small.at, onBridge, leastMm));
   }
-  findings.push(...coverFindings(solved, what, elementIds, place));
-  const small = solved.islands.filter((i) => i.small);
-  if (small.length > 0) {
-    findings.push({
-      code: 'island-on-its-bridge',
-      severity: 'note',
-      place: place(small[0]!.at),
-      elementIds,
-      limitMm: rules.leastBridgeMm,
-      ...said('findings.islandOnBridge', { what, least: inMm(rules.leastBridgeMm, 2) }),
-    });
-  }
-  if (solved.specks.length > 0) {
-    findings.push({
-      code: 'speck-lost',
-      severity: 'look',
-      place: place(solved.specks[0]!),
-      elementIds,
-      ...said('findings.speckLost', { what }),
-    });
-  }
+  if (speck) findings.push(at('speck-lost', 'look', speck, said('findings.speckLost', { what })));
   return findings;
 }
 
@@ -224,36 +209,15 @@ function unitFindings(unit: Unit, solved: SolvedUnit, elementIds: string[], rule
 const MUCH_COVERED = 0.35;
 const SWALLOWED = 0.6;
 
-function coverFindings(
-  solved: SolvedUnit,
-  what: WordValue,
-  elementIds: string[],
-  place: (p: Point) => Finding['place'],
-): Finding[] {
-  const lost = solved.lostParts[0];
-  if (lost) {
-    return [
-      {
-        code: 'part-swallowed',
-        severity: 'stop',
-        place: place(lost),
-        elementIds,
-        ...said('findings.partSwallowed', { what }),
-      },
-    ];
-  }
-  const first = solved.bars[0];
-  if (!first || solved.covered < MUCH_COVERED) return [];
-  const percent = Math.round(100 * solved.covered);
-  return [
-    {
-      code: 'letter-swallowed',
-      severity: solved.covered >= SWALLOWED ? 'stop' : 'look',
-      place: place(first.from),
-      elementIds,
-      ...said('findings.letterSwallowed', { percent, what }),
-    },
-  ];
+/** What bars take too much of, where that is worth saying. */
+function coverFinding({ lostParts, bars, covered }: SolvedUnit) {
+  const [lost, first] = [lostParts[0], bars[0]];
+  if (lost)
+    return { code: 'part-swallowed', severity: 'stop', at: lost, key: 'findings.partSwallowed', values: {} } as const;
+  if (!first || covered < MUCH_COVERED) return undefined;
+  const severity = covered >= SWALLOWED ? 'stop' : 'look';
+  const values = { percent: Math.round(100 * covered) };
+  return { code: 'letter-swallowed', severity, at: first.from, key: 'findings.letterSwallowed', values } as const;
 }
 
 function nameOf(unit: Unit): WordValue {

@@ -27,28 +27,28 @@ export interface Motion {
 export function canonicalUnit(drawn: readonly Region[], edits: HandEdits): CanonicalUnit {
   const box = joinBoxes(drawn.map((r) => ringBox(r.outer)));
   const wide = Math.round((box.maxX - box.minX) / GRID_MM);
-  const steps = drawn.map((r) => mapped(r, (p) => inSteps(p, box.minX, box.minY)));
-  const asDrawn = sorted(steps);
-  const weight = leaning(asDrawn, wide);
+  const steps = drawn.map((r) => mapRegion(r, (p) => toSteps(p, box.minX, box.minY)));
+  const asDrawn = sortRegions(steps);
+  const weight = thirdMoment(asDrawn, wide);
   const flip = (p: Point) => ({ x: wide - p.x, y: p.y });
-  const image = weight > LEANING_MOMENT ? asDrawn : sorted(steps.map((r) => mapped(r, flip, true)));
-  const mirrors = weight < -LEANING_MOMENT || (weight <= LEANING_MOMENT && comparedRegions(image, asDrawn) < 0);
+  const image = weight > LEANING_MOMENT ? asDrawn : sortRegions(steps.map((r) => mapRegion(r, flip, true)));
+  const mirrors = weight < -LEANING_MOMENT || (weight <= LEANING_MOMENT && compareRegions(image, asDrawn) < 0);
   const chosen = mirrors ? image : asDrawn;
   const widthMm = wide * GRID_MM;
   const there = (p: Point) => ({ x: mirrors ? widthMm - (p.x - box.minX) : p.x - box.minX, y: p.y - box.minY });
   const home = (p: Point) => ({ x: box.minX + (mirrors ? widthMm - p.x : p.x), y: box.minY + p.y });
   return {
-    regions: chosen.map((r) => mapped(r, (p) => ({ x: p.x * GRID_MM, y: p.y * GRID_MM }))),
+    regions: chosen.map((r) => mapRegion(r, (p) => ({ x: p.x * GRID_MM, y: p.y * GRID_MM }))),
     edits: {
       keeps: edits.keeps.map((keep) => ({ ...keep, from: there(keep.from), to: there(keep.to) })),
       drops: edits.drops.map((drop) => ({ ...drop, at: there(drop.at) })),
     },
-    home: { point: home, ring: (ring) => turned(ring.map(home), mirrors) },
+    home: { point: home, ring: (ring) => turnIf(ring.map(home), mirrors) },
   };
 }
 
 /** Third moment of the area about the upright through the box's middle, the box taken as 2 wide and its height as 1. */
-function leaning(regions: readonly Region[], wide: number): number {
+function thirdMoment(regions: readonly Region[], wide: number): number {
   let sum = 0;
   let high = 1;
   for (const ring of regions.flatMap((r) => [r.outer, ...r.holes])) {
@@ -64,55 +64,55 @@ function leaning(regions: readonly Region[], wide: number): number {
   return sum / high;
 }
 
-function inSteps(p: Point, left: number, low: number): Point {
+function toSteps(p: Point, left: number, low: number): Point {
   return { x: Math.round((p.x - left) / GRID_MM), y: Math.round((p.y - low) / GRID_MM) };
 }
 
-function mapped(region: Region, move: (p: Point) => Point, mirrors = false): Region {
-  const ring = (r: Ring) => turned(r.map(move), mirrors);
+function mapRegion(region: Region, move: (p: Point) => Point, mirrors = false): Region {
+  const ring = (r: Ring) => turnIf(r.map(move), mirrors);
   return { outer: ring(region.outer), holes: region.holes.map(ring) };
 }
 
 /** A mirror reverses the winding: run the other way round, the ring has its own again. */
-function turned(ring: Point[], mirrors: boolean): Ring {
+function turnIf(ring: Point[], mirrors: boolean): Ring {
   return mirrors ? ring.reverse() : ring;
 }
 
-function sorted(regions: readonly Region[]): Region[] {
+function sortRegions(regions: readonly Region[]): Region[] {
   return regions
-    .map((r) => ({ outer: fromFirst(r.outer), holes: r.holes.map(fromFirst).sort(comparedRings) }))
-    .sort((p, q) => comparedRings(p.outer, q.outer));
+    .map((r) => ({ outer: beginAtFirst(r.outer), holes: r.holes.map(beginAtFirst).sort(compareRings) }))
+    .sort((p, q) => compareRings(p.outer, q.outer));
 }
 
 /** The ring begun at its leftmost, lowest point; where it passes there twice, at the pass that goes on leftmost. */
-function fromFirst(ring: Ring): Ring {
+function beginAtFirst(ring: Ring): Ring {
   const n = ring.length;
   let first = 0;
   for (let i = 1; i < n; i++) {
     let [k, order] = [0, 0];
-    while (k < n && (order = compared(ring[(i + k) % n]!, ring[(first + k) % n]!)) === 0) k++;
+    while (k < n && (order = compare(ring[(i + k) % n]!, ring[(first + k) % n]!)) === 0) k++;
     if (order < 0) first = i;
   }
   return [...ring.slice(first), ...ring.slice(0, first)];
 }
 
-function comparedRegions(p: readonly Region[], q: readonly Region[]): number {
+function compareRegions(p: readonly Region[], q: readonly Region[]): number {
   const rings = (regions: readonly Region[]) => regions.flatMap((r) => [r.outer, ...r.holes]);
-  return comparedLists(rings(p), rings(q), comparedRings);
+  return compareLists(rings(p), rings(q), compareRings);
 }
 
-function comparedRings(p: Ring, q: Ring): number {
-  return comparedLists(p, q, compared);
+function compareRings(p: Ring, q: Ring): number {
+  return compareLists(p, q, compare);
 }
 
-function comparedLists<T>(p: readonly T[], q: readonly T[], compare: (a: T, b: T) => number): number {
+function compareLists<T>(p: readonly T[], q: readonly T[], compareOne: (a: T, b: T) => number): number {
   for (let i = 0; i < Math.min(p.length, q.length); i++) {
-    const order = compare(p[i]!, q[i]!);
+    const order = compareOne(p[i]!, q[i]!);
     if (order !== 0) return order;
   }
   return p.length - q.length;
 }
 
-function compared(p: Point, q: Point): number {
+function compare(p: Point, q: Point): number {
   return p.x - q.x || p.y - q.y;
 }

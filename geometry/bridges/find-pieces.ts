@@ -58,7 +58,7 @@ export function findPieces(regions: readonly Region[], shrinkMm: number): Pieces
   ];
   const kept = new Set<number>();
   for (const edge of cores) {
-    const metal = innermost(holes, edge[0]!) + 1;
+    const metal = findInnermost(holes, edge[0]!) + 1;
     kept.add(metal);
     const { at } = deepestPoint(edge);
     pieces.push({ id: pieces.length, edge, metal, at, areaMm2: Math.abs(signedAreaMm2(edge)), small: false, hole: [] });
@@ -81,17 +81,17 @@ export function findPieces(regions: readonly Region[], shrinkMm: number): Pieces
   });
   const edges = [
     ...pieces.filter((p) => p.edge.length > 0).map((p) => ({ ring: p.edge, owner: p.id })),
-    ...grown.map(({ outer }) => ({ ring: outer, owner: innermost(cores, outer[0]!) + 1 })),
+    ...grown.map(({ outer }) => ({ ring: outer, owner: findInnermost(cores, outer[0]!) + 1 })),
   ];
   const openRings = regions.flatMap((r) => [r.outer, ...r.holes]);
-  // Most looks find nothing to bridge and need no grid.
-  const shrunk = later(() =>
+  // Most passes find nothing to bridge and need no grid.
+  const shrunk = memoize(() =>
     edgeGrid(
       edges.map((e) => e.ring),
       edges.map((e) => e.owner),
     ),
   );
-  const open = later(() =>
+  const open = memoize(() =>
     edgeGrid(
       openRings,
       openRings.map(() => 0),
@@ -110,13 +110,14 @@ export function findPieces(regions: readonly Region[], shrinkMm: number): Pieces
   };
 }
 
-function later<T>(work: () => T): () => T {
+/** What is worked out at the first call only. */
+function memoize<T>(make: () => T): () => T {
   let made: T | undefined;
-  return () => (made ??= work());
+  return () => (made ??= make());
 }
 
 /** Index of the smallest ring that holds the point, -1 for none. */
-function innermost(rings: readonly Ring[], p: Point): number {
+function findInnermost(rings: readonly Ring[], p: Point): number {
   let best = -1;
   let least = Infinity;
   rings.forEach((ring, i) => {

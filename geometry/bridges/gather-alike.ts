@@ -17,10 +17,10 @@ export function gatherAlike(findings: readonly Finding[]): Finding[] {
       : `${i}`;
     groups.set(key, [...(groups.get(key) ?? []), finding]);
   }
-  return [...groups.values()].map((alike) => (alike.length === 1 ? alike[0]! : oneOf(alike)));
+  return [...groups.values()].map((alike) => (alike.length === 1 ? alike[0]! : mergeAlike(alike)));
 }
 
-function oneOf(alike: readonly Finding[]): Finding {
+function mergeAlike(alike: readonly Finding[]): Finding {
   const first = alike[0]!;
   if (!first.words) return first;
   const names = new Map(alike.flatMap((f) => namesIn(f.words?.values['what'])).map((name) => [name.english, name]));

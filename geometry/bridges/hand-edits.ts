@@ -66,7 +66,7 @@ export function editsOfUnit(unit: Unit, edits: EditsByShape): HandEdits | undefi
   const drops: HandDrop[] = [];
   for (const shape of mine) {
     const box = shapeBox(shape);
-    const place = (at: Point) => between(fromTerms(at, box), shape.placement, unit.frame);
+    const place = (at: Point) => changeFrame(fromTerms(at, box), shape.placement, unit.frame);
     for (const edit of edits.get(shape.id) ?? []) {
       if (edit.kind === 'drop') drops.push({ editId: edit.id, at: place(edit.at) });
       else {
@@ -88,14 +88,14 @@ export function editsOfUnit(unit: Unit, edits: EditsByShape): HandEdits | undefi
 export function editsKey(edits: HandEdits | undefined): string {
   return edits === undefined
     ? ''
-    : `!${JSON.stringify(edits, (_, v: unknown) => (typeof v === 'number' ? rounded(v) : v))}`;
+    : `!${JSON.stringify(edits, (_, v: unknown) => (typeof v === 'number' ? round(v) : v))}`;
 }
 
 /**
  * For each bar the number of the shape it stands on: the one the person edited, else the one whose opening its middle
  * lies in, else the nearest along it.
  */
-export function shapesOfBars(
+export function findShapesOfBars(
   bars: readonly StandingBar[],
   unit: Unit,
   edits: HandEdits | undefined,
@@ -103,7 +103,7 @@ export function shapesOfBars(
   if (unit.shapes.length === 1 || bars.length === 0) return bars.map(() => 0);
   const grids = unit.shapes.map((shape) => {
     const rings = ringsOf(union(flattenOutline(shape.outline, FLATTEN_ERROR_MM)));
-    const own = rings.map((ring) => ring.map((p) => between(p, shape.placement, unit.frame)));
+    const own = rings.map((ring) => ring.map((p) => changeFrame(p, shape.placement, unit.frame)));
     return edgeGrid(
       own,
       own.map(() => 0),
@@ -128,7 +128,7 @@ export function shapesOfBars(
 }
 
 /** Edits that meet no shape on this plate, as findings: the edit stays in the design, and is said to be left out. */
-export function lostEdits(design: Design, shapes: readonly PlacedShape[], edits: EditsByShape): Finding[] {
+export function findLostEdits(design: Design, shapes: readonly PlacedShape[], edits: EditsByShape): Finding[] {
   const met = new Set([...edits.values()].flatMap((list) => list.map((e) => e.id)));
   const byId = new Map(shapes.map((s) => [s.id, s]));
   const groups = new Map<string, { ids: string[]; label: string; element: string; now: PlacedShape | undefined }>();
@@ -216,10 +216,10 @@ function editFinding(
 }
 
 /** From one shape's frame to another frame on the same plate; the very same point when the two are one. */
-function between(p: Point, from: Placement, to: Placement): Point {
+function changeFrame(p: Point, from: Placement, to: Placement): Point {
   return from === to ? p : unplacePoint(placePoint(p, from), to);
 }
 
-function rounded(v: number): number {
+function round(v: number): number {
   return Math.round(v * 1e4) / 1e4;
 }

@@ -17,8 +17,8 @@ const ONTO_AXIS = 0.5;
 export function mirrorAxis(regions: readonly Region[]): number | undefined {
   const box = joinBoxes(regions.map((r) => ringBox(r.outer)));
   const x = (box.minX + box.maxX) / 2;
-  const flip = (ring: readonly Point[]) => ring.map((p) => ({ x: 2 * x - p.x, y: p.y })).reverse();
-  const mirrored = regions.map((r) => ({ outer: flip(r.outer), holes: r.holes.map(flip) }));
+  const mirrorRing = (ring: readonly Point[]) => ring.map((p) => flip(p, x)).reverse();
+  const mirrored = regions.map((r) => ({ outer: mirrorRing(r.outer), holes: r.holes.map(mirrorRing) }));
   const area = regions.reduce((sum, r) => sum + regionAreaMm2(r), 0);
   const differs = exclusive(regions, mirrored).reduce((sum, r) => sum + regionAreaMm2(r), 0);
   return differs <= LIKENESS * area ? x : undefined;
@@ -29,12 +29,12 @@ export function mirrorAxis(regions: readonly Region[]): number | undefined {
  * The bar itself when it is its own image; undefined when the other side has no such bar.
  */
 export function mirroredBar(bar: Bar, x: number, pieces: Pieces, widthMm: number): Bar | undefined {
-  const from = flipped(bar.from, x);
-  const to = flipped(bar.to, x);
+  const from = flip(bar.from, x);
+  const to = flip(bar.to, x);
   const same = 0.04 * widthMm;
-  if (near(from, bar.from, same) && near(to, bar.to, same)) return bar;
-  if (near(from, bar.to, same) && near(to, bar.from, same)) return bar;
-  return castLike(bar, from, to, (p) => flipped(p, x), pieces, widthMm);
+  if (isNear(from, bar.from, same) && isNear(to, bar.to, same)) return bar;
+  if (isNear(from, bar.to, same) && isNear(to, bar.from, same)) return bar;
+  return castLike(bar, from, to, (p) => flip(p, x), pieces, widthMm);
 }
 
 /** An upright bar beside the axis, moved onto it; undefined for others, and where nothing is to be held there. */
@@ -71,17 +71,17 @@ function castLike(
     const image = { ...bar, from: first, to: last, a, b: q.owner, alongMm };
     if (!bar.carries) return withAllItCarries(image, pieces);
     const at = move(bar.carries.at);
-    const carried = pieces.pieces.find((other) => other.small && near(other.at, at, 0.2 * widthMm));
+    const carried = pieces.pieces.find((other) => other.small && isNear(other.at, at, 0.2 * widthMm));
     if (!carried) return undefined;
     return withAllItCarries({ ...image, carries: { piece: carried.id, at: carried.at } }, pieces);
   }
   return undefined;
 }
 
-function flipped(p: Point, x: number): Point {
+function flip(p: Point, x: number): Point {
   return { x: 2 * x - p.x, y: p.y };
 }
 
-function near(p: Point, q: Point, mm: number): boolean {
+function isNear(p: Point, q: Point, mm: number): boolean {
   return Math.hypot(p.x - q.x, p.y - q.y) <= mm;
 }

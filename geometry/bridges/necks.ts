@@ -36,7 +36,7 @@ const LANES = 16;
 
 /** All necks of a unit; shortest first. In: pieces, width of a bridge (mm); out: middle lines from tip to tip. */
 export function findNecks(pieces: Pieces, widthMm: number): Neck[] {
-  const tips = pieces.edges.flatMap(({ ring, owner }) => tipsOf(ring, owner));
+  const tips = pieces.edges.flatMap(({ ring, owner }) => findTips(ring, owner));
   const necks: (Neck & { length: number })[] = [];
   for (let i = 0; i < tips.length; i++) {
     for (let j = i + 1; j < tips.length; j++) {
@@ -76,22 +76,22 @@ function meets(grid: EdgeGrid, from: Point, d: Point, after: number, before: num
  * Corners where the ring turns right: rings run with the shrunk metal on their right (outer rings of grown openings
  * counter-clockwise, edges of pieces clockwise), so a right turn is a corner of the metal.
  */
-function tipsOf(ring: Ring, owner: number): Tip[] {
+function findTips(ring: Ring, owner: number): Tip[] {
   const tips: Tip[] = [];
   ring.forEach((at, i) => {
     const before = ring[(i + ring.length - 1) % ring.length]!;
     const after = ring[(i + 1) % ring.length]!;
-    const [ax, ay] = unit(at.x - before.x, at.y - before.y);
-    const [bx, by] = unit(after.x - at.x, after.y - at.y);
+    const [ax, ay] = toUnit(at.x - before.x, at.y - before.y);
+    const [bx, by] = toUnit(after.x - at.x, after.y - at.y);
     const turn = (Math.atan2(ax * by - ay * bx, ax * bx + ay * by) * 180) / Math.PI;
     if (turn > -LEAST_TURN_DEG) return;
-    const [ox, oy] = unit(-(ay + by), ax + bx);
+    const [ox, oy] = toUnit(-(ay + by), ax + bx);
     tips.push({ at, piece: owner, out: { x: ox, y: oy } });
   });
   return tips;
 }
 
-function unit(x: number, y: number): [number, number] {
+function toUnit(x: number, y: number): [number, number] {
   const length = Math.hypot(x, y);
   return length > 0 ? [x / length, y / length] : [0, 0];
 }

@@ -19,12 +19,12 @@ export function isRound(piece: Piece, longestSpanMm: number): boolean {
 
 /**
  * Bars evenly spread along a long edge (a cut ring carries all that lies inside it).
- * Tries turning the whole ring of bars; each place takes the cheapest bar near it; the turn that hurts least wins,
+ * Tries turning the whole ring of bars; each place takes the cheapest bar near it; the turn that costs least wins,
  * and of equal turns the one that is its own mirror image, first the one with a bar at the top.
  */
 export function chooseRound(island: Piece, bars: readonly Bar[], rule: ChoiceRule): Bar[] {
   const around = perimeterMm(island.edge);
-  const count = evenCount(barsForEdge(island, rule.longestSpanMm));
+  const count = roundUpToEven(barsForEdge(island, rule.longestSpanMm));
   const pitch = around / count;
   const top = alongAt(island, { x: island.at.x, y: island.at.y + around });
   const byPlace = [...bars].sort((p, q) => p.alongMm - q.alongMm);
@@ -50,7 +50,7 @@ export function chooseRound(island: Piece, bars: readonly Bar[], rule: ChoiceRul
 }
 
 /** Even numbers look at home on a round head. */
-function evenCount(n: number): number {
+function roundUpToEven(n: number): number {
   return n + (n % 2);
 }
 

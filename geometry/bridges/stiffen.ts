@@ -8,7 +8,7 @@ import { attachedTo, middlesApart, sideBySide } from './neighbours.ts';
 import { planksOf } from './planks.ts';
 import { beamsOf, hangOf, type Metal, softness } from './stiffness.ts';
 
-/** Bars are made so many times the rule's width, in turn: it hurts a letter less than one more bar across a stroke. */
+/** Bars are made so many times the rule's width, in turn: it costs a letter less than one more bar across a stroke. */
 const WIDER = [1.5, 2];
 /** Islands share bars: what mends one may mend or need another. */
 const ROUNDS = 2;
@@ -26,7 +26,7 @@ const LEAST_GAIN = 0.8;
  *
  * For each island that is too soft, the softest first, the first of these that suffices, else what helps most:
  * 1. its bars wider, where their place allows it;
- * 2. one more bar (with its mirror image): the one that hurts least of those that suffice, else the one that helps most;
+ * 2. one more bar (with its mirror image): the cheapest of those that suffice, else the one that helps most;
  * 3. both.
  */
 export function stiffen(
@@ -58,19 +58,19 @@ export function stiffen(
       const holds = (bar: Bar) => pieces.pieces.some((p) => p.metal === body + 1 && attachedTo(bar, p.id));
       const soft = (bars: readonly Bar[]) => softnessOf(bars, body);
       const wider = (bars: readonly Bar[], share: number) =>
-        bars.map((bar) => (holds(bar) ? widened(bar, share, bars, pieces, rules) : bar));
+        bars.map((bar) => (holds(bar) ? widen(bar, share, bars, pieces, rules) : bar));
       const more = () => {
         const candidates = possible.filter((bar) => !bar.widens && holds(bar));
         return oneMore(set, withImages(candidates, pieces, rules, axis), rules, soft);
       };
-      set = mended(set, soft, wider, more);
+      set = mend(set, soft, wider, more);
     }
   }
   return set;
 }
 
 /** The first change that suffices, else the one that helps most if it helps enough, else the bars as they are. */
-function mended(
+function mend(
   set: Bar[],
   soft: (bars: readonly Bar[]) => number,
   wider: (bars: readonly Bar[], share: number) => Bar[],
@@ -97,7 +97,7 @@ function mended(
   return best.bars;
 }
 
-/** The set with the option added that hurts least of those that suffice, else with the one that helps most. */
+/** The set with the option added that costs least of those that suffice, else with the one that helps most. */
 function oneMore(
   set: readonly Bar[],
   options: readonly (readonly Bar[])[],
@@ -144,7 +144,7 @@ function withImages(
 }
 
 /** The bar made wider, where that shaves no stroke's end, leaves no sliver and keeps clear of the other bars. */
-function widened(bar: Bar, share: number, set: readonly Bar[], pieces: Pieces, rules: StockRules): Bar {
+function widen(bar: Bar, share: number, set: readonly Bar[], pieces: Pieces, rules: StockRules): Bar {
   const widthMm = share * rules.leastBridgeMm;
   if (bar.widens || bar.carries || bar.widthMm >= widthMm) return bar;
   const apart = widthMm + rules.leastOpeningMm;

@@ -61,7 +61,7 @@ export function hangOf(metal: Metal, beams: readonly Beam[], rules: StockRules, 
     const sagged = motionUnder(group, heavy)!;
     group.bodies.forEach((b, i) => {
       const { ring, centre } = metal.bodies[b]!;
-      const { at, mm } = softest(group, i, ring, centre);
+      const { at, mm } = findSoftest(group, i, ring, centre);
       const push = new Float64Array(3 * group.bodies.length);
       push.set(
         liftAt(at, centre).map((v) => v * stiffness.touchN),
@@ -104,12 +104,12 @@ export function metalOf(regions: readonly Region[]): Metal {
   const holes = regions
     .flatMap((r) => r.holes)
     .map((ring) => ({ ring, box: ringBox(ring), enclosedMm2: Math.abs(signedAreaMm2(ring)) }));
-  const inside = regions.map((r) => innermost(holes, r.outer[0]!));
+  const inside = regions.map((r) => findInnermost(holes, r.outer[0]!));
   const bodies = holes.map((own, hole): Body => {
     const parts = [own.ring, ...regions.filter((_, i) => inside[i] === hole).map((r) => r.outer)];
     let [area, x, y] = [0, 0, 0];
     parts.forEach((part, i) => {
-      const m = moments(part);
+      const m = momentsOf(part);
       const sign = i === 0 ? 1 : -1;
       area += sign * m.area;
       x += sign * m.x;
@@ -126,7 +126,7 @@ export function metalOf(regions: readonly Region[]): Metal {
 
 /** The innermost island that the point lies in, or GROUND. */
 export function bodyAt(metal: Metal, p: Point): number {
-  return innermost(metal.bodies, p);
+  return findInnermost(metal.bodies, p);
 }
 
 /** The lengths of opening that the bar's middle line crosses, each a beam between the metal at its two ends. */
@@ -163,7 +163,7 @@ export function beamsOf({ edges }: Metal, { from, to, widthMm }: Plank): Beam[] 
 }
 
 /** Where on the ring 1 N moves the group's i-th body farthest, and how far: a convex function, so at a corner of it. */
-function softest(group: Group, i: number, ring: Ring, centre: Point): { at: Point; mm: number } {
+function findSoftest(group: Group, i: number, ring: Ring, centre: Point): { at: Point; mm: number } {
   const [first, second, third] = [0, 1, 2].map((freedom) => {
     const load = new Float64Array(3 * group.bodies.length);
     load[3 * i + freedom] = 1;
@@ -183,7 +183,7 @@ function dot(lift: readonly [number, number, number], motion: Float64Array, firs
   return lift[0] * motion[first]! + lift[1] * motion[first + 1]! + lift[2] * motion[first + 2]!;
 }
 
-function innermost(holes: readonly Pick<Body, 'ring' | 'box' | 'enclosedMm2'>[], p: Point): number {
+function findInnermost(holes: readonly Pick<Body, 'ring' | 'box' | 'enclosedMm2'>[], p: Point): number {
   let best = GROUND;
   let least = Infinity;
   holes.forEach(({ ring, box, enclosedMm2 }, i) => {
@@ -194,7 +194,7 @@ function innermost(holes: readonly Pick<Body, 'ring' | 'box' | 'enclosedMm2'>[],
 }
 
 /** Area of a ring and its first moments, whatever way it runs, mm2 and mm3. */
-function moments(ring: Ring): { area: number; x: number; y: number } {
+function momentsOf(ring: Ring): { area: number; x: number; y: number } {
   let [area, x, y] = [0, 0, 0];
   const o = ring[0]!;
   let a = ring[ring.length - 1]!;

@@ -34,9 +34,9 @@ export function judgeGaps(
   rules: StockRules,
 ): GapReport {
   const findings: Finding[] = [
-    ...places(bridges, PASS_SHARE * rules.leastBridgeMm).map((gap) => thinBridge(gap, openings, rules)),
-    ...places(webs, PASS_SHARE * rules.leastWebMm).map((gap) => thinWeb(gap, openings, rules)),
-    ...places(slots, PASS_SHARE * rules.leastOpeningMm)
+    ...narrowestPlaces(bridges, PASS_SHARE * rules.leastBridgeMm).map((gap) => thinBridge(gap, openings, rules)),
+    ...narrowestPlaces(webs, PASS_SHARE * rules.leastWebMm).map((gap) => thinWeb(gap, openings, rules)),
+    ...narrowestPlaces(slots, PASS_SHARE * rules.leastOpeningMm)
       .slice(0, 1)
       .map((gap) => narrowOpening(gap, openings, rules)),
   ];
@@ -54,7 +54,7 @@ function least<K extends string>(key: K, gaps: readonly Narrow[]): { [P in K]?: 
 }
 
 /** The narrowest place between each two openings, as long as it is under the limit. */
-function places(gaps: readonly Narrow[], limitMm: number): Narrow[] {
+function narrowestPlaces(gaps: readonly Narrow[], limitMm: number): Narrow[] {
   const seen = new Set<string>();
   const out: Narrow[] = [];
   for (const gap of gaps) {
@@ -71,7 +71,7 @@ function thinBridge(gap: Narrow, openings: readonly Opening[], rules: StockRules
   return {
     code: 'bridge-too-thin',
     severity: 'stop',
-    ...where(gap, openings),
+    ...locate(gap, openings),
     limitMm: rules.leastBridgeMm,
     ...said('findings.bridgeThinBetween', { width: mm(gap.mm), least: mm(rules.leastBridgeMm) }),
   };
@@ -81,7 +81,7 @@ function thinWeb(gap: Narrow, openings: readonly Opening[], rules: StockRules): 
   return {
     code: 'web-too-thin',
     severity: gap.mm < HOPELESS_SHARE * rules.leastWebMm ? 'stop' : 'look',
-    ...where(gap, openings),
+    ...locate(gap, openings),
     limitMm: rules.leastWebMm,
     ...said('findings.webThin', { width: mm(gap.mm), least: mm(rules.leastWebMm) }),
   };
@@ -92,7 +92,7 @@ function narrowOpening(gap: Narrow, openings: readonly Opening[], rules: StockRu
   return {
     code: 'opening-too-narrow',
     severity: tooNarrow ? 'stop' : 'look',
-    ...where(gap, openings),
+    ...locate(gap, openings),
     limitMm: tooNarrow ? rules.kerfMm : rules.leastOpeningMm,
     ...(tooNarrow
       ? said('findings.openingFine', { width: mm(gap.mm), kerf: mm(rules.kerfMm) })
@@ -100,7 +100,7 @@ function narrowOpening(gap: Narrow, openings: readonly Opening[], rules: StockRu
   };
 }
 
-function where(gap: Narrow, openings: readonly Opening[]): Pick<Finding, 'place' | 'elementIds' | 'measuredMm'> {
+function locate(gap: Narrow, openings: readonly Opening[]): Pick<Finding, 'place' | 'elementIds' | 'measuredMm'> {
   const ids = gap.openings.flatMap((i) => openings[i]?.elementIds ?? []);
   return {
     place: {

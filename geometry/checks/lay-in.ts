@@ -3,6 +3,7 @@ import { headRecess } from '../barrel/recess.ts';
 import type { Finding } from '../findings.ts';
 import { FINGER_HOLES_ID, HAND_SLOTS_ID } from '../layout/no-element.ts';
 import { inMm, labelled, said } from '../sentences/say.ts';
+import { aboutPlate } from './about-plate.ts';
 import type { CheckInput } from './input.ts';
 import { placeLifting } from './place-lifting.ts';
 import { callElement } from './words.ts';
@@ -15,46 +16,41 @@ export function checkLayIn(input: CheckInput): Finding[] {
   const room = fingerRoom(design, diameterMm);
   if (lifting !== undefined) {
     const what = callElement(design.elements, lifting);
-    findings.push({ ...note('lifting-marks', [lifting]), ...said('findings.liftingMarks', { what }) });
-  } else if (room && room.roomMm >= 0 && (room.tight || room.deep) && input.plate.masks === undefined) {
-    const limitMm = room.tight ? FINGER_ROOM_MM : FINGER_REACH_MM;
     findings.push({
-      ...note('no-finger-room', []),
-      measuredMm: room.tight ? room.roomMm : room.recessMm,
-      limitMm,
+      ...aboutPlate('lifting-marks', 'note'),
+      elementIds: [lifting],
+      ...said('findings.liftingMarks', { what }),
+    });
+  } else if (room && room.roomMm >= 0 && (room.tight || room.deep) && input.plate.masks === undefined) {
+    const [measuredMm, limitMm] = room.tight ? [room.roomMm, FINGER_ROOM_MM] : [room.recessMm, FINGER_REACH_MM];
+    findings.push({
+      ...aboutPlate('no-finger-room', 'note', measuredMm, limitMm),
       ...(room.tight
         ? said('findings.noFingerRoom', { left: inMm(room.roomMm), need: inMm(FINGER_ROOM_MM) })
         : said('findings.tooDeep', { recess: inMm(room.recessMm), reach: inMm(FINGER_REACH_MM) })),
-      ...mend(input),
+      ...offerHoles(input),
     });
   }
-  if (room) findings.push(...standsProud(input));
+  if (room) findings.push(...checkStandsProud(input));
   return findings;
 }
 
 /** Nothing is offered where the lettering leaves no room for holes. */
-function mend(input: CheckInput): Pick<Finding, 'mend'> {
+function offerHoles(input: CheckInput): Pick<Finding, 'mend'> {
   const lifting = placeLifting(input);
   if (!lifting) return {};
   return { mend: { ...labelled('mends.fingerHoles'), change: { kind: 'set-lifting', lifting } } };
 }
 
 /** A plate whose edge, or whose middle on a bulging head, comes out above the staves' ends is not kept by them. */
-function standsProud({ design }: CheckInput): Finding[] {
+function checkStandsProud({ design }: CheckInput): Finding[] {
   const { mm: recessMm, measured } = headRecess(design.head);
   const highMm = design.stock.thicknessMm + Math.max(0, design.head.crownMm);
   if (highMm <= recessMm) return [];
   return [
     {
-      ...note('stands-proud', []),
-      severity: measured ? 'look' : 'note',
-      measuredMm: highMm,
-      limitMm: recessMm,
+      ...aboutPlate('stands-proud', measured ? 'look' : 'note', highMm, recessMm),
       ...said('findings.standsProud', { over: inMm(highMm - recessMm), recess: inMm(recessMm) }),
     },
   ];
-}
-
-function note(code: string, elementIds: readonly string[]): Omit<Finding, 'sentence' | 'words'> {
-  return { code, severity: 'note', place: { kind: 'plate' }, elementIds };
 }

@@ -4,6 +4,7 @@ import type { SurfaceProblem } from '../barrel/surface-of.ts';
 import type { Finding } from '../findings.ts';
 import { LEAST_PLATE_MM } from '../units.ts';
 import { inMm, labelled, said } from '../sentences/say.ts';
+import { aboutPlate } from './about-plate.ts';
 import type { CheckInput } from './input.ts';
 
 /** A plate that cannot lie where it is to lie, and measures of the barrel's side that nobody took. */
@@ -13,14 +14,12 @@ export function checkOnBarrel(input: CheckInput): Finding[] {
   if (lying.surface.kind !== 'side' || design.surface === 'head') return [];
   const findings: Finding[] = [];
   if (sideMeasures(design.head, design.surface)?.guessed) {
-    findings.push({ ...look('side-not-measured'), ...said('findings.sideNotMeasured') });
+    findings.push({ ...aboutPlate('side-not-measured', 'look'), ...said('findings.sideNotMeasured') });
   }
   const roomMm = freeOfHoopsMm(lying.surface.lengthMm);
   if (diameterMm > roomMm) {
     findings.push({
-      ...look('hoops-in-the-way'),
-      measuredMm: diameterMm,
-      limitMm: roomMm,
+      ...aboutPlate('hoops-in-the-way', 'look', diameterMm, roomMm),
       ...said('findings.hoopsInWay', { size: inMm(diameterMm), room: inMm(roomMm, 0) }),
     });
   }
@@ -40,22 +39,30 @@ function problemFinding(problem: SurfaceProblem, { design, plate, diameterMm }: 
         most: inMm(problem.mostMm),
       };
       return [
-        { ...stop('crown-nonsense', problem.crownMm, problem.mostMm), ...said('findings.beyondHalfSphere', values) },
+        {
+          ...aboutPlate('crown-nonsense', 'stop', problem.crownMm, problem.mostMm),
+          ...said('findings.beyondHalfSphere', values),
+        },
       ];
     }
     case 'no-bilge':
-      return [{ ...look('side-nonsense'), severity: 'stop', ...said('findings.noBilge') }];
+      return [{ ...aboutPlate('side-nonsense', 'stop'), ...said('findings.noBilge') }];
     case 'tapers-wrongly': {
       const values = { end: inMm(problem.endMm), bilge: inMm(problem.bilgeMm) };
-      return [{ ...stop('side-nonsense', problem.endMm, problem.bilgeMm), ...said('findings.tapersWrongly', values) }];
+      return [
+        {
+          ...aboutPlate('side-nonsense', 'stop', problem.endMm, problem.bilgeMm),
+          ...said('findings.tapersWrongly', values),
+        },
+      ];
     }
     case 'longer-than-staves': {
       const values = { size: inMm(problem.plateMm), length: inMm(problem.lengthMm) };
       return [
         {
-          ...stop('plate-too-long', diameterMm, problem.lengthMm),
+          ...aboutPlate('plate-too-long', 'stop', diameterMm, problem.lengthMm),
           ...said('findings.longerThanStaves', values),
-          ...smaller(plate.id, problem.lengthMm),
+          ...offerSmaller(plate.id, problem.lengthMm),
         },
       ];
     }
@@ -63,9 +70,9 @@ function problemFinding(problem: SurfaceProblem, { design, plate, diameterMm }: 
       const values = { size: inMm(problem.plateMm), most: inMm(problem.mostMm) };
       return [
         {
-          ...stop('plate-too-wide', diameterMm, problem.mostMm),
+          ...aboutPlate('plate-too-wide', 'stop', diameterMm, problem.mostMm),
           ...said('findings.roundTheBarrel', values),
-          ...smaller(plate.id, problem.mostMm),
+          ...offerSmaller(plate.id, problem.mostMm),
         },
       ];
     }
@@ -73,7 +80,7 @@ function problemFinding(problem: SurfaceProblem, { design, plate, diameterMm }: 
 }
 
 /** As much as goes on, and a little less: whole half centimetres. Nothing is offered that is too small for a plate. */
-function smaller(plateId: string, mostMm: number): Pick<Finding, 'mend'> {
+function offerSmaller(plateId: string, mostMm: number): Pick<Finding, 'mend'> {
   const mm = Math.floor((0.9 * mostMm) / 5) * 5;
   if (mm < LEAST_PLATE_MM) return {};
   return {
@@ -82,14 +89,4 @@ function smaller(plateId: string, mostMm: number): Pick<Finding, 'mend'> {
       change: { kind: 'set-plate-diameter', plateId, diameter: { mm } },
     },
   };
-}
-
-type Bare = Omit<Finding, 'sentence' | 'words'>;
-
-function stop(code: string, measuredMm: number, limitMm: number): Bare {
-  return { ...look(code), severity: 'stop', measuredMm, limitMm };
-}
-
-function look(code: string): Bare {
-  return { code, severity: 'look', place: { kind: 'plate' }, elementIds: [] };
 }

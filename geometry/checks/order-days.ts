@@ -4,6 +4,7 @@ import { type Day, dayNumber } from '../sentences/calendar.ts';
 import { findDates, type WrittenDate } from '../sentences/find-dates.ts';
 import { said, type SaidKey } from '../sentences/say.ts';
 import type { WordValues } from '../sentences/wording.ts';
+import { aboutPlate } from './about-plate.ts';
 import { daysMeant, noSuchDay } from './lettering/dates.ts';
 
 /** So long after the day an order is needed by, at most, the occasion is that it is needed for. */
@@ -80,5 +81,5 @@ function inOurCentury(date: WrittenDate): readonly Day[] {
 }
 
 function remark(code: string, severity: 'look' | 'note', says: SaidKey, values: WordValues): Finding {
-  return { code, severity, place: { kind: 'plate' }, elementIds: [], ...said(says, values) };
+  return { ...aboutPlate(code, severity), ...said(says, values) };
 }

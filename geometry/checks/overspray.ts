@@ -1,6 +1,7 @@
 import { oversprayOf } from '../barrel/overspray.ts';
 import type { Finding } from '../findings.ts';
 import { amount, inMm, labelled, said } from '../sentences/say.ts';
+import { aboutPlate } from './about-plate.ts';
 import type { CheckInput } from './input.ts';
 
 /** Spray wanders about so far past the edge of a plate that a hand follows round: common practice, no source. */
@@ -13,12 +14,7 @@ export function checkOverspray({ design, plate, diameterMm }: CheckInput): Findi
   if (design.plates.some((p) => p.masks === plate.id)) return [];
   return [
     {
-      code: 'overspray',
-      severity: 'note',
-      place: { kind: 'plate' },
-      elementIds: [],
-      measuredMm: free.ringMm,
-      limitMm: STRAY_MM,
+      ...aboutPlate('overspray', 'note', free.ringMm, STRAY_MM),
       ...said('findings.overspray', { ring: inMm(free.ringMm, 0), percent: amount(100 * free.share) }),
       mend: { ...labelled('mends.maskRing'), change: { kind: 'add-mask-ring', plateId: plate.id } },
     },

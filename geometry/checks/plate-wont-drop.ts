@@ -1,6 +1,7 @@
 import { headDiameter, DIAMETER_STEP_MM } from '../barrel/blank.ts';
 import type { Finding } from '../findings.ts';
 import { inMm, labelled, said } from '../sentences/say.ts';
+import { aboutPlate } from './about-plate.ts';
 import type { CheckInput } from './input.ts';
 
 /** A plate that does not drop inside the chime, or only without the clearance that was asked for. */
@@ -12,12 +13,7 @@ export function checkPlateWontDrop({ design, plate, diameterMm }: CheckInput): F
   const stuck = diameterMm > smallerMm;
   return [
     {
-      code: 'plate-wont-drop',
-      severity: stuck ? 'stop' : 'look',
-      place: { kind: 'plate' },
-      elementIds: [],
-      measuredMm: diameterMm,
-      limitMm: stuck ? smallerMm : fittingMm,
+      ...aboutPlate('plate-wont-drop', stuck ? 'stop' : 'look', diameterMm, stuck ? smallerMm : fittingMm),
       ...(stuck
         ? said('findings.plateWontDrop', { size: inMm(diameterMm), head: inMm(smallerMm) })
         : said('findings.plateTight', {

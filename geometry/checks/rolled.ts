@@ -3,6 +3,7 @@ import type { Finding } from '../findings.ts';
 import { materialWords } from '../stock/record-key.ts';
 import { materialIn } from '../stock/stock-book.ts';
 import { inMm, said } from '../sentences/say.ts';
+import { aboutPlate } from './about-plate.ts';
 import type { CheckInput } from './input.ts';
 
 /** A sheet that breaks or buckles when it is rolled to the barrel's radius, or that nobody here has rolled. */
@@ -13,9 +14,8 @@ export function checkRolled({ design, lying, book }: CheckInput): Finding[] {
   const radiusMm = lying.surface.bilgeRadiusMm;
   const leastMm = leastBendRadiusMm(stock.material, stock.thicknessMm);
   const name = materialWords(material);
-  const about = { place: { kind: 'plate' }, elementIds: [] } as const;
   if (leastMm === undefined)
-    return [{ code: 'bend-unknown', severity: 'look', ...about, ...said('findings.bendUnknown', { material: name }) }];
+    return [{ ...aboutPlate('bend-unknown', 'look'), ...said('findings.bendUnknown', { material: name }) }];
   if (radiusMm >= leastMm) return [];
   const values = {
     material: name,
@@ -23,14 +23,5 @@ export function checkRolled({ design, lying, book }: CheckInput): Finding[] {
     radius: inMm(radiusMm, 0),
     least: inMm(leastMm, 0),
   };
-  return [
-    {
-      code: 'bend-too-tight',
-      severity: 'stop',
-      ...about,
-      measuredMm: radiusMm,
-      limitMm: leastMm,
-      ...said('findings.bendTight', values),
-    },
-  ];
+  return [{ ...aboutPlate('bend-too-tight', 'stop', radiusMm, leastMm), ...said('findings.bendTight', values) }];
 }

@@ -30,7 +30,7 @@ export function checkTextOverlap(input: CheckInput): Finding[] {
     if (!known || mm < known.mm) worst.set(key, { ids, mm, place });
   };
 
-  const reaches = input.openings.map(bounds);
+  const reaches = input.openings.map(reachOfOpening);
   for (const { opening } of reaches) {
     const [first, ...others] = opening.elementIds;
     for (const other of others) {
@@ -68,7 +68,7 @@ export function checkTextOverlap(input: CheckInput): Finding[] {
   });
 }
 
-function bounds(opening: Opening): Reach {
+function reachOfOpening(opening: Opening): Reach {
   const { region } = opening;
   const { outer } = region;
   return { opening, box: boxOf(outer), inner: nearestToCentre(region), outer: reachOf(outer).mm };

@@ -20,7 +20,7 @@ export function checkTooNearRim(input: CheckInput): Finding[] {
   const radius = input.diameterMm / 2;
   const farthest = new Map<string, { at: Point; reach: number; rings: Ring[] }>();
   for (const opening of input.openings) {
-    const elementId = outermost(opening.elementIds, input.layout.extents);
+    const elementId = findOutermost(opening.elementIds, input.layout.extents);
     // How broad a ring that masks is, its layout says.
     if (elementId !== undefined && elementId !== MASK_ID) {
       const entry = farthest.get(elementId) ?? { at: { x: 0, y: 0 }, reach: 0, rings: [] };
@@ -37,7 +37,7 @@ export function checkTooNearRim(input: CheckInput): Finding[] {
     const what = callElement(input.design.elements, elementId);
     const stop = metal < input.rules.leastWebMm;
     const limitMm = stop ? input.rules.leastWebMm : input.rules.rimMarginMm;
-    const change = mend(
+    const change = offerMend(
       input.design.elements.find((e) => e.id === elementId),
       radius,
       radius - input.rules.rimMarginMm,
@@ -61,7 +61,7 @@ export function checkTooNearRim(input: CheckInput): Finding[] {
 }
 
 /** Openings that ran together belong to several elements; the one that reaches farthest out is the one to move. */
-function outermost(ids: readonly string[], extents: readonly Extent[]): string | undefined {
+function findOutermost(ids: readonly string[], extents: readonly Extent[]): string | undefined {
   let best = ids[0];
   let farthest = -Infinity;
   if (ids.length < 2) return best;
@@ -73,7 +73,7 @@ function outermost(ids: readonly string[], extents: readonly Extent[]): string |
   return best;
 }
 
-function mend(
+function offerMend(
   element: DesignElement | undefined,
   radius: number,
   allowed: number,

@@ -41,12 +41,12 @@ const SLACK = Math.hypot(1, STEP_SHARE / 2);
 export function verifyPlate(diameterMm: number, openings: readonly Region[], leastBridgeMm: number): Proof {
   const shrinkMm = (PROOF_SHARE * leastBridgeMm) / 2;
   const graph = clearanceGraph(diameterMm, openings, STEP_SHARE * shrinkMm);
-  const loose = [...nested(openings), ...outside(diameterMm, openings), ...partsBeyondRim(graph, shrinkMm)];
+  const loose = [...findNested(openings), ...findOutside(diameterMm, openings), ...findPartsBeyondRim(graph, shrinkMm)];
   return { onePiece: loose.length === 0, loose, graph };
 }
 
 /** A hole in an opening, or an opening within another, is metal with nothing to hold it. */
-function nested(openings: readonly Region[]): Point[] {
+function findNested(openings: readonly Region[]): Point[] {
   const holes = openings.flatMap((o) => o.holes.map((h) => h[0]!));
   const boxes = openings.map((o) => boxOf(o.outer));
   const inner = openings.flatMap(({ outer }, i) => {
@@ -72,12 +72,12 @@ function boxHolds(outer: Box, inner: Box): boolean {
   return outer[0] <= inner[0] && outer[1] <= inner[1] && outer[2] >= inner[2] && outer[3] >= inner[3];
 }
 
-function outside(diameterMm: number, openings: readonly Region[]): Point[] {
+function findOutside(diameterMm: number, openings: readonly Region[]): Point[] {
   return openings.flatMap((o) => o.outer.find((p) => Math.hypot(p.x, p.y) >= diameterMm / 2) ?? []);
 }
 
 /** Parts of the shrunk metal other than the largest, by joining Voronoi vertices along wide enough ways. */
-function partsBeyondRim(g: ClearanceGraph, reach: number): Point[] {
+function findPartsBeyondRim(g: ClearanceGraph, reach: number): Point[] {
   const count = g.clearance.length;
   const parent = Int32Array.from({ length: count }, (_, i) => i);
   const root = (i: number): number => {

@@ -9,16 +9,16 @@
  *    to the last digit. solve-unit.ts reads as the list of the steps that follow, and is asked once for each form.
  * 2. find-pieces.ts shrinks the metal. What is still joined is joined well enough; every separate part is a piece to hold.
  *    A disc of that radius about any point of a piece lies in metal: so a bar between two pieces joins them at full width.
- * 3. necks.ts finds metal that is there but too thin (a stencil face's own bridges); it is widened. bars.ts casts bars from
- *    the edges of islands; measure-bar.ts says what each would hurt. Nearly upright or level bars are set so.
- * 4. choose.ts picks bars so that the loss of no single one parts anything (two-ways.ts), mirrored where the letter is
+ * 3. necks.ts finds metal that is there but too thin (a stencil face's own bridges); it is widened. find-bars.ts casts bars
+ *    from the edges of islands; measure-bar.ts says how each would sit. Nearly upright or level bars are set so.
+ * 4. choose.ts picks bars so that the loss of no single one parts anything (holding-graph.ts), mirrored where the letter is
  *    (mirror.ts), spread around long edges (spans.ts), after what a person laid or barred (choose-by-hand.ts). stiffen.ts
  *    adds or widens where an island would give too much under a touch.
  * 5. Bars are cut out of the openings; tails too narrow to cut stay metal (trim-slivers.ts). The whole is looked at again,
  *    shrunk by a little less, until nothing is found twice running.
  *
  * While the design changes, checks/prove-units.ts proves each unit once and measures units against each other.
- * Weights of what looks wrong stand in bars.ts (one bar) and choose.ts (bars together).
+ * Weights of what looks wrong stand in cost-of-bar.ts (one bar) and cost-of-set.ts (bars together).
  */
 
 import { recalled } from '../kept.ts';

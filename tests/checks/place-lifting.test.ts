@@ -5,7 +5,11 @@ import { FINGER_HOLE_MM } from '../../geometry/layout/lifting.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { stockRules } from '../../geometry/stock/stock-rules.ts';
 
-const { rules } = stockRules({ material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' }, 'auto', BUILT_IN);
+const { rules } = stockRules(
+  { material: 'stainless-304', thicknessMm: 1.5, process: 'fibre-laser', use: 'paint' },
+  'auto',
+  BUILT_IN,
+);
 const DIAMETER_MM = 400;
 
 /** Where the first hole goes when an opening leaves so much metal beside the place at the right. */

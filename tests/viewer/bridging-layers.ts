@@ -1,7 +1,7 @@
 import { canonicalUnit } from '../../geometry/bridges/canonical-unit.ts';
 import { closePinches } from '../../geometry/bridges/close-pinches.ts';
 import type { Bar } from '../../geometry/bridges/bar.ts';
-import { findBars } from '../../geometry/bridges/bars.ts';
+import { findBars } from '../../geometry/bridges/find-bars.ts';
 import { findPieces, type Piece } from '../../geometry/bridges/find-pieces.ts';
 import { NO_EDITS } from '../../geometry/bridges/hand-edits.ts';
 import type { Manner } from '../../geometry/design/schema.ts';

@@ -3,7 +3,7 @@
  *
  * - state/cut-store.ts keeps the order, the sheets and the moves to undo; state/cut-work.ts is all that can be done to them.
  * - worker/cut-worker.ts keeps the designs as they were taken (cut-plates.ts) and their plans until the sheets lie
- *   otherwise (cut-plans.ts). A plan is of the designs as taken: `planStillFits` says when they were changed since.
+ *   otherwise (cut-plans.ts). A plan is of the designs as taken: `findOutdated` says when they were changed since.
  * - The sheet is three canvases (stage/SheetStage.tsx: plates, plan, what moves) under a button for each plate, which keys
  *   and screen readers use. Playing adds what was cut since the last frame.
  * - Each fold is a file of its own and asks for nothing before it is opened.

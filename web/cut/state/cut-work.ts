@@ -1,29 +1,26 @@
-import { ownRules } from '../../../geometry/stock/own-rules.ts';
-import { shortFingerprint } from '../../../geometry/design/fingerprint.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
-import { findOutdated } from '../../../geometry/files/job/job.ts';
-import { checkSheet } from '../../../geometry/sheet/check-nest.ts';
 import { lockOnSheets, moveOnSheets, turnOnSheets } from '../../../geometry/sheet/move-on-sheet.ts';
-import { restOf } from '../../../geometry/sheet/sheet-use.ts';
-import type { Refused } from '../../../geometry/sentences/wording.ts';
-import { settingsFor } from '../../../geometry/cutplan/cost/settings-for.ts';
 import type { Comparison } from '../../../geometry/cutplan/cost/compare.ts';
 import type { Page } from '../../page/page-context.ts';
-import { record, startHistory, stepBack, stepForward } from '../../state/history.ts';
+import { record, stepBack, stepForward } from '../../state/history.ts';
 import type {
   CutApi,
   FileWishes,
   OrderCost,
-  PlanJob,
   SeriesEnd,
   SeriesHead,
   SeriesProgress,
   WantedJobFile,
 } from '../../worker/cut-api.ts';
-import { cutWorker, told as toldBy } from '../../worker/cut-client.ts';
-import type { CutState, CutStore, OrderItem, Origin } from './cut-store.ts';
-import { freeKey, gapsOf, kindsOf, stockOf, wishesOf } from './plates-wanted.ts';
+import { told as toldBy } from '../../worker/cut-client.ts';
+import { createCutDesk } from './cut-desk.ts';
+import type { CutState, CutStore, Origin } from './cut-store.ts';
+import { lookForChanges } from './look-for-changes.ts';
+import { lay, place } from './place-plates.ts';
+import { plan, planSheetOf } from './plan-sheets.ts';
+import { freeKey, gapsOf, wishesOf } from './plates-wanted.ts';
 import type { PlayStore } from './play-store.ts';
+import { designsNow, take, takeNow } from './take-designs.ts';
 
 /** What the page Cut does. Every change of what is wanted places the plates anew; locked ones stay. */
 export interface CutWork {
@@ -63,189 +60,54 @@ export interface WantedSo extends Omit<FileWishes, 'outdated'> {
 }
 
 export function createCutWork(page: Page, store: CutStore, play: PlayStore): CutWork {
+  const desk = createCutDesk(page, store, play);
+  const { get, set, worker } = desk;
   const { book } = page;
-  const worker = cutWorker();
-  const get = (): CutState => store.getState();
-  const set = (part: Partial<CutState>): void => get().set(part);
-  let newest = 0;
-  /** Apart from the others: a plate counted or moved meanwhile must not lose the designs just added. */
-  let newestTake = 0;
-
-  async function take(items: readonly OrderItem[]): Promise<boolean> {
-    const mine = ++newestTake;
-    set({ items, work: 'taking', trouble: undefined, planned: undefined, changed: [] });
-    const made = await worker.take(
-      items.map(({ key, design }) => ({ key, design })),
-      book,
-    );
-    if (mine !== newestTake) return false;
-    if ('problem' in made) {
-      set({ work: undefined, trouble: made.problem });
-      return false;
-    }
-    set({ plates: made });
-    return place();
-  }
-
-  async function place(keepLocked = true): Promise<boolean> {
-    const mine = ++newest;
-    set({ work: 'placing', planned: undefined, trouble: undefined, refused: undefined });
-    play.getState().set({ on: false, playing: false, atS: 0 });
-    const state = get();
-    const kept = keepLocked ? state.history.present.filter(({ plates }) => plates.some((p) => p.locked)) : [];
-    const laid = await worker
-      .nest(wishesOf(state), kindsOf(state, book), gapsOf(state, book), kept)
-      .catch(() => undefined);
-    if (mine !== newest) return false;
-    if (!laid) {
-      set({ work: undefined, trouble: 'trouble.worker' });
-      return false;
-    }
-    const { sheets, missing, rest } = laid;
-    const { sheetAt, selected } = get();
-    set({
-      history: startHistory(sheets),
-      missing,
-      rest,
-      work: undefined,
-      sheetAt: Math.min(sheetAt, Math.max(0, sheets.length - 1)),
-      selected: sheets.some(({ plates }) => plates.some((p) => p.id === selected)) ? selected : undefined,
-      faults: [],
-    });
-    return true;
-  }
-
-  /** Takes a change by hand in, or a step of its history; one that changes nothing leaves the plan as it is. */
-  function lay(history: CutState['history'], sheetAt = get().sheetAt): void {
-    const state = get();
-    if (history === state.history) return;
-    newest++;
-    const sheets = history.present;
-    const [wishes, gaps] = [wishesOf(state), gapsOf(state, book)];
-    play.getState().set({ on: false, playing: false, atS: 0 });
-    set({
-      history,
-      sheetAt: Math.min(sheetAt, Math.max(0, sheets.length - 1)),
-      planned: undefined,
-      rest: sheets.length > 0 ? restOf(sheets.at(-1)!, sheets.length - 1, gaps) : undefined,
-      work: undefined,
-      faults: sheets.flatMap((sheet, i) => checkSheet(sheet, wishes, gaps).map((fault) => ({ ...fault, sheet: i }))),
-    });
-  }
-
-  async function plan(): Promise<void> {
-    const state = get();
-    const stock = stockOf(state);
-    if (!stock || state.history.present.length === 0 || state.faults.length > 0) return;
-    const settings = settingsFor(book, stock);
-    if ('problem' in settings) {
-      set({ refused: settings });
-      return;
-    }
-    const job: PlanJob = { sheets: state.history.present, stock, gaps: gapsOf(state, book), wishes: state.wishes };
-    await planSheetOf(job, state.sheetAt);
-  }
-
-  async function planSheetOf(job: PlanJob, sheetAt: number): Promise<void> {
-    const mine = ++newest;
-    set({ work: 'planning', trouble: undefined, refused: undefined });
-    const planned = await worker.plan(job, sheetAt).catch(() => undefined);
-    if (mine !== newest) return;
-    const before = get().planned;
-    set({
-      work: undefined,
-      ...(planned
-        ? { planned: { job, sheets: { ...(before?.job === job ? before.sheets : {}), [sheetAt]: planned } } }
-        : { trouble: 'trouble.worker' as const }),
-    });
-  }
-
-  /** The designs as they are now, by key; one that is gone is absent. */
-  async function designsNow(): Promise<ReadonlyMap<string, Design>> {
-    const now = new Map<string, Design>();
-    for (const { key, origin, design } of get().items) {
-      if (origin.kind === 'open') now.set(key, page.design.getState().history.present);
-      else if (origin.kind === 'file') now.set(key, design);
-      else {
-        const text = await page.list.textOf(origin.id);
-        if (text === undefined) continue;
-        const { readDesign } = await import('../../../geometry/design/read-design.ts');
-        const read = readDesign(text);
-        if ('design' in read) now.set(key, read.design);
-      }
-    }
-    return now;
-  }
-
-  /** What the plates taken no longer fit, by the designs as they are now; told to the page. */
-  function lookForChanges(now: ReadonlyMap<string, Design>): readonly Refused[] {
-    const { plates, changed: before } = get();
-    const prints = new Map(
-      plates.flatMap(({ wish, key, plateId }) => {
-        const design = now.get(key);
-        const there = design?.plates.some((p) => p.id === plateId);
-        return design && there ? [[wish, shortFingerprint(design, ownRules(design, book))] as const] : [];
-      }),
-    );
-    const changed = findOutdated(
-      plates.map(({ job }) => job),
-      prints,
-    );
-    const isNews = changed.map(({ problem }) => problem).join() !== before.map(({ problem }) => problem).join();
-    if (isNews && get().planned) set({ changed });
-    return changed;
-  }
-
-  async function takeNow(): Promise<boolean> {
-    const now = await designsNow();
-    const items = get().items.flatMap((item) => {
-      const design = now.get(item.key);
-      return design ? [{ ...item, design }] : [];
-    });
-    return take(items);
-  }
-
   return {
     async look() {
       const { items, planned } = get();
       const open = page.design.getState().history.present;
       if (items.length === 0) {
-        await take([{ key: 'A', origin: { kind: 'open' }, design: open, counts: {} }]);
+        await take(desk, [{ key: 'A', origin: { kind: 'open' }, design: open, counts: {} }]);
         return;
       }
-      const now = await designsNow();
-      if (planned) lookForChanges(now);
-      else if (items.some(({ key, design }) => now.get(key) !== design)) await takeNow();
+      const now = await designsNow(desk);
+      if (planned) lookForChanges(desk, now);
+      else if (items.some(({ key, design }) => now.get(key) !== design)) await takeNow(desk);
     },
     add(origin, design) {
       const { items } = get();
-      void take([...items, { key: freeKey(items), origin, design, counts: {} }]);
+      void take(desk, [...items, { key: freeKey(items), origin, design, counts: {} }]);
     },
     drop(key) {
-      void take(get().items.filter((item) => item.key !== key));
+      void take(
+        desk,
+        get().items.filter((item) => item.key !== key),
+      );
     },
     count(key, plateId, count) {
       const items = get().items.map((item) =>
         item.key === key ? { ...item, counts: { ...item.counts, [plateId]: count } } : item,
       );
       set({ items });
-      void place();
+      void place(desk);
     },
     choose(part) {
       set(part);
-      void place();
+      void place(desk);
     },
-    placeAnew: () => void place(false),
+    placeAnew: () => void place(desk, false),
     move(id, to, at, slide = true) {
       const state = get();
       const { history } = state;
       const limits = { wishes: wishesOf(state), gaps: gapsOf(state, book) };
-      lay(record(history, moveOnSheets(history.present, id, to, at, limits, slide).sheets), to);
+      lay(desk, record(history, moveOnSheets(history.present, id, to, at, limits, slide).sheets), to);
     },
     turn(ids, turnDeg) {
       const wishes = wishesOf(get());
       const { history } = get();
       lay(
+        desk,
         record(
           history,
           ids.reduce((sheets, id) => turnOnSheets(sheets, id, turnDeg, wishes), history.present),
@@ -257,27 +119,27 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
       const { history } = get();
       set({ history: record(history, lockOnSheets(history.present, id, locked)) });
     },
-    undo: () => lay(stepBack(get().history)),
-    redo: () => lay(stepForward(get().history)),
+    undo: () => lay(desk, stepBack(get().history)),
+    redo: () => lay(desk, stepForward(get().history)),
     show(sheetAt) {
-      play.getState().set({ on: false, playing: false, atS: 0 });
+      desk.stopPlay();
       set({ sheetAt, selected: undefined, lit: undefined });
       const { planned } = get();
-      if (planned && !planned.sheets[sheetAt]) void planSheetOf(planned.job, sheetAt);
+      if (planned && !planned.sheets[sheetAt]) void planSheetOf(desk, planned.job, sheetAt);
     },
-    plan,
+    plan: () => plan(desk),
     async planAgain() {
-      if (await takeNow()) await plan();
+      if (await takeNow(desk)) await plan(desk);
     },
     wish(part) {
       const { wishes, planned } = get();
       set({ wishes: { ...wishes, ...part } });
-      if (planned) void plan();
+      if (planned) void plan(desk);
     },
     async files(wanted, { evenOutdated, ...wishes }) {
       const { planned } = get();
       if (!planned) return { problem: 'trouble.files' };
-      const changed = lookForChanges(await designsNow());
+      const changed = lookForChanges(desk, await designsNow(desk));
       if (changed.length > 0 && !evenOutdated) return { problem: 'cut.files.outdatedNow' };
       const outdated = [...new Set(changed.map(({ problem }) => problem))];
       return worker.files(planned.job, wanted, { ...wishes, outdated });

@@ -6,7 +6,7 @@ const cask = (page: Page): Locator => page.getByRole('img', { name: /^Barrel wit
 async function openBarrel(page: Page): Promise<void> {
   await openPage(page);
   await pick(page, 'On the barrel');
-  await expect(page.locator('[data-cask][data-shows]')).toBeVisible({ timeout: 90_000 });
+  await expect(page.locator('[data-barrel][data-shows]')).toBeVisible({ timeout: 90_000 });
 }
 
 test('a barrel to turn by keys and pointer, in three states, with a picture to take away', async ({ page }) => {
@@ -30,7 +30,7 @@ test('a barrel to turn by keys and pointer, in three states, with a picture to t
   const oxide = page.getByRole('button', { name: 'Oxide red' });
   await oxide.click();
   await expect(oxide).toHaveAttribute('aria-pressed', 'true');
-  await expect(page.locator('[data-cask]')).toHaveAttribute('data-shows', /paint #8c2a1c$/, { timeout: 30_000 });
+  await expect(page.locator('[data-barrel]')).toHaveAttribute('data-shows', /paint #8c2a1c$/, { timeout: 30_000 });
 
   await page.getByRole('button', { name: 'Straight on' }).click();
   const { name, bytes } = await downloadNamed(page, 'Save a picture');
@@ -40,7 +40,7 @@ test('a barrel to turn by keys and pointer, in three states, with a picture to t
   expect([bytes.readUInt32BE(16), bytes.readUInt32BE(20)]).toEqual([2000, 2000]);
 
   await page.getByRole('button', { name: 'All plates' }).click();
-  await expect(page.locator('[data-cask]')).toHaveAttribute('data-shows', /^\S+ \S+ paint /, { timeout: 30_000 });
+  await expect(page.locator('[data-barrel]')).toHaveAttribute('data-shows', /^\S+ \S+ paint /, { timeout: 30_000 });
 });
 
 test('without WebGL there is a drawing and a calm sentence', { tag: '@long' }, async ({ page }) => {

@@ -48,7 +48,7 @@ test('a customer on a desk: from the tape measure to the cut files', async ({ pa
       ['Charred', / char/],
     ] as const) {
       await pick(page, name);
-      await expect(page.locator('[data-cask]')).toHaveAttribute('data-shows', shows, { timeout: 90_000 });
+      await expect(page.locator('[data-barrel]')).toHaveAttribute('data-shows', shows, { timeout: 90_000 });
       const barrel = page.getByRole('img', { name: new RegExp(`^Barrel with the plate.*${name}$`) });
       pictures.push((await barrel.screenshot()).toString('base64'));
     }

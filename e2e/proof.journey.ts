@@ -52,7 +52,7 @@ async function judge(page: Page, state: string): Promise<void> {
 async function fits(page: Page): Promise<void> {
   const over = await page.evaluate(() =>
     [...document.querySelectorAll('main *')]
-      .filter((e) => e.getBoundingClientRect().right > innerWidth + 1 && !e.closest('[data-cask], canvas, .sr-only'))
+      .filter((e) => e.getBoundingClientRect().right > innerWidth + 1 && !e.closest('[data-barrel], canvas, .sr-only'))
       .map((e) => `${e.tagName} ${e.className.toString()}`),
   );
   expect(over).toEqual([]);

@@ -1,21 +1,21 @@
 import { Component, lazy, Suspense, useState, type ComponentProps, type ReactNode } from 'react';
 import { useStore } from 'zustand';
 import { looks } from './solid/looks-store.ts';
-import type { CaskView } from './solid/CaskView.tsx';
+import type { BarrelView } from './solid/BarrelView.tsx';
 import { t } from '../words/t.ts';
 import css from './BarrelPlace.module.css';
 import { BarrelEnd } from './flat/BarrelEnd.tsx';
 import { hasWebGl } from './has-web-gl.ts';
 
-const Cask = lazy(async () => ({ default: (await import('./solid/CaskView.tsx')).CaskView }));
+const Barrel = lazy(async () => ({ default: (await import('./solid/BarrelView.tsx')).BarrelView }));
 
-interface BarrelPlaceProps extends Omit<ComponentProps<typeof CaskView>, 'onDrawn' | 'onLost'> {
+interface BarrelPlaceProps extends Omit<ComponentProps<typeof BarrelView>, 'onDrawn' | 'onLost'> {
   /** Visible head in mm, along the grain of its boards (drawn upright) and across it. */
   readonly head: { readonly alongMm: number; readonly acrossMm: number };
 }
 
 /** The barrel: flat at first and where nothing else can be had, in three dimensions as soon as that has been drawn. */
-export function BarrelPlace({ head, ...cask }: BarrelPlaceProps) {
+export function BarrelPlace({ head, ...barrel }: BarrelPlaceProps) {
   const [able, setAble] = useState(hasWebGl);
   const [drawn, setDrawn] = useState(false);
   const paint = useStore(looks, (s) => s.paint);
@@ -25,19 +25,19 @@ export function BarrelPlace({ head, ...cask }: BarrelPlaceProps) {
     <div className={css.place}>
       {flat && (
         <BarrelEnd
-          plate={cask.plate}
+          plate={barrel.plate}
           head={head}
-          state={cask.state}
+          state={barrel.state}
           paint={paint}
-          theme={cask.theme}
-          aria-label={cask.label}
+          theme={barrel.theme}
+          aria-label={barrel.label}
         />
       )}
       {able && (
-        <div className={css.cask} data-drawn={drawn || undefined}>
+        <div className={css.barrel} data-drawn={drawn || undefined}>
           <Fallible onFailed={give}>
             <Suspense fallback={null}>
-              <Cask {...cask} onDrawn={() => setDrawn(true)} onLost={give} />
+              <Barrel {...barrel} onDrawn={() => setDrawn(true)} onLost={give} />
             </Suspense>
           </Fallible>
         </div>

@@ -35,7 +35,7 @@ export async function openBarrel(page: Page): Promise<number> {
     const label = [...document.querySelectorAll('label')].find((l) => l.textContent === 'On the barrel');
     const start = performance.now();
     const look = () =>
-      document.querySelector('[data-cask][data-shows]') ? done(performance.now() - start) : requestAnimationFrame(look);
+      document.querySelector('[data-barrel][data-shows]') ? done(performance.now() - start) : requestAnimationFrame(look);
     label.click();
     look();
   })`);
@@ -45,19 +45,19 @@ export async function openBarrel(page: Page): Promise<number> {
 /** What the view says it shows, once that differs from `before`. */
 export async function showsOther(page: Page, before: string | null): Promise<string | null> {
   await page.waitForFunction(
-    (was) => document.querySelector('[data-cask]')?.getAttribute('data-shows') !== was,
+    (was) => document.querySelector('[data-barrel]')?.getAttribute('data-shows') !== was,
     before,
   );
   return shown(page);
 }
 
 export function shown(page: Page): Promise<string | null> {
-  return page.locator('[data-cask]').getAttribute('data-shows');
+  return page.locator('[data-barrel]').getAttribute('data-shows');
 }
 
 /** Geometries and textures that the graphics card holds. */
 export async function held(page: Page): Promise<string> {
-  const counts = await page.locator('[data-cask]').getAttribute('data-held');
+  const counts = await page.locator('[data-barrel]').getAttribute('data-held');
   if (counts === null) throw new Error('the view does not say what it holds');
   return counts;
 }

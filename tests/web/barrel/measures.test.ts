@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { barrelById } from '../../../geometry/barrel/barrels.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
 import { arrangeAll } from '../../../web/barrel/solid/arrange.ts';
-import { caskOf, fittingCask } from '../../../web/barrel/solid/measures.ts';
+import { barrelOf, fittingBarrel } from '../../../web/barrel/solid/measures.ts';
 import { outsideMm } from '../../../web/barrel/solid/shell.ts';
 
 const measured = (mm: number): Pick<Design, 'head' | 'surface'> => ({
@@ -16,29 +16,29 @@ const known = (barrel: string): Pick<Design, 'head' | 'surface'> => ({
 
 describe('the barrel that is drawn', () => {
   it('has the measured head, and a chime as thick as its staves around it', () => {
-    const cask = caskOf(measured(528));
-    expect([cask.headAcrossMm, cask.headAlongMm]).toEqual([528, 532]);
-    expect(cask.endMm).toBeCloseTo(530 + 2 * cask.staveMm, 9);
-    expect(cask.bilgeMm).toBeGreaterThan(cask.endMm);
+    const barrel = barrelOf(measured(528));
+    expect([barrel.headAcrossMm, barrel.headAlongMm]).toEqual([528, 532]);
+    expect(barrel.endMm).toBeCloseTo(530 + 2 * barrel.staveMm, 9);
+    expect(barrel.bilgeMm).toBeGreaterThan(barrel.endMm);
   });
 
   it('takes bilge and length of a known barrel from the table', () => {
-    const cask = caskOf(known('bordeaux-225'));
+    const barrel = barrelOf(known('bordeaux-225'));
     const { bilgeMm, heightMm } = barrelById('bordeaux-225')!;
-    expect(cask.bilgeMm).toBe((bilgeMm!.least + bilgeMm!.most) / 2);
-    expect(cask.lengthMm).toBe((heightMm!.least + heightMm!.most) / 2);
+    expect(barrel.bilgeMm).toBe((bilgeMm!.least + bilgeMm!.most) / 2);
+    expect(barrel.lengthMm).toBe((heightMm!.least + heightMm!.most) / 2);
   });
 
   it('runs from the bilge in the middle to the ends', () => {
-    const cask = caskOf(known('american-53'));
-    expect(outsideMm(cask, 0)).toBe(cask.bilgeMm / 2);
-    expect(outsideMm(cask, cask.lengthMm / 2)).toBeCloseTo(cask.endMm / 2, 9);
+    const barrel = barrelOf(known('american-53'));
+    expect(outsideMm(barrel, 0)).toBe(barrel.bilgeMm / 2);
+    expect(outsideMm(barrel, barrel.lengthMm / 2)).toBeCloseTo(barrel.endMm / 2, 9);
   });
 
   it('shows a small plate on a barrel that it fits, side by side with the large one on one floor', () => {
     const design = measured(528);
-    expect(fittingCask(design, 516)).toEqual(caskOf(design));
-    const small = fittingCask(design, 258);
+    expect(fittingBarrel(design, 516)).toEqual(barrelOf(design));
+    const small = fittingBarrel(design, 258);
     expect(small.headAcrossMm).toBeGreaterThanOrEqual(258 + 12);
     expect(small.headAcrossMm).toBeLessThan(1.26 * (258 + 12));
     const stock: Design['stock'] = { material: 'stainless-304', thicknessMm: 1, process: 'laser', use: 'paint' };
@@ -50,8 +50,8 @@ describe('the barrel that is drawn', () => {
 
   it('draws a barrel for measures that make no sense', () => {
     for (const mm of [0, -5, 99_999]) {
-      const cask = caskOf(measured(mm));
-      expect(Object.values(cask).every((value) => Number.isFinite(value) && value > 0)).toBe(true);
+      const barrel = barrelOf(measured(mm));
+      expect(Object.values(barrel).every((value) => Number.isFinite(value) && value > 0)).toBe(true);
     }
   });
 });

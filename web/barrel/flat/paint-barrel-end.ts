@@ -7,9 +7,9 @@ import {
   paintHoop,
   paintStaveEnds,
   paintStaveSides,
-  type CaskPaint,
+  type BarrelPaint,
   type Oval,
-} from '../painting/paint-cask.ts';
+} from '../painting/paint-barrel.ts';
 import { paintMark } from '../painting/paint-mark.ts';
 import { paintPlate } from '../painting/paint-plate.ts';
 import { oakTexture, wallTexture } from '../painting/textures.ts';
@@ -50,7 +50,7 @@ export function paintBarrelEnd(ctx: CanvasRenderingContext2D, wish: BarrelEndWis
   const nextHoop = grown(firstWood, mean * 0.036);
   const body = grown(nextHoop, mean * 0.05);
   const scale = Math.min(width / body.rx, height / body.ry) * 0.47;
-  const paint: CaskPaint = { theme, scale };
+  const paint: BarrelPaint = { theme, scale };
 
   ctx.setTransform(1, 0, 0, 1, 0, 0);
   ctx.clearRect(0, 0, width, height);

@@ -13,10 +13,10 @@ const FLOOR_TONE: Record<Theme, [number, number, number]> = { light: [0.67, 0.59
 
 /** A quiet cellar: floor and wall, already lit; nothing in it is worked out for the lamp again. */
 export function Room({ placed, theme }: { readonly placed: readonly Placed[]; readonly theme: Theme }) {
-  const size = Math.max(...placed.map((p) => Math.max(p.cask.lengthMm, p.cask.bilgeMm, Math.abs(p.x) * 2)));
+  const size = Math.max(...placed.map((p) => Math.max(p.barrel.lengthMm, p.barrel.bilgeMm, Math.abs(p.x) * 2)));
   const floorY = Math.min(...placed.map((p) => p.pose.floorY + p.y));
   const depth = Math.max(...placed.map((p) => p.pose.depthMm));
-  const key = JSON.stringify(placed.map((p) => [p.cask, p.x, p.y, p.pose.lies]));
+  const key = JSON.stringify(placed.map((p) => [p.barrel, p.x, p.y, p.pose.lies]));
   const floor = useOwn(() => toGeometry(floorMesh(size * 3.4, floorY, -depth / 2, placed.map(footOf))), [key]);
   const wall = useOwn(() => toGeometry(wallMesh(size * 3.4, floorY, -depth / 2, size * 3.4)), [key]);
   const stones = useOwn(() => paintedTexture(wallTexture(theme), 1 / WALL_PICTURE_MM), [theme]);
@@ -32,8 +32,8 @@ export function Room({ placed, theme }: { readonly placed: readonly Placed[]; re
   );
 }
 
-function footOf({ cask, pose, x }: Placed): Foot {
-  const [half, round] = [cask.lengthMm / 2, cask.bilgeMm / 2];
+function footOf({ barrel, pose, x }: Placed): Foot {
+  const [half, round] = [barrel.lengthMm / 2, barrel.bilgeMm / 2];
   if (pose.lies === 'towards') return { x, z: pose.endZ - half, halfX: round * 0.74, halfZ: half * 0.94 };
   if (pose.lies === 'across') return { x, z: -round, halfX: half * 0.94, halfZ: round * 0.62 };
   return { x, z: -round, halfX: round * 0.72, halfZ: round * 0.72 };

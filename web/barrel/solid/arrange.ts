@@ -3,7 +3,7 @@ import type { HeadSurface, Surface } from '../../../geometry/barrel/surface.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
 import type { PlateResult } from '../../../geometry/plate/plate.ts';
 import { flatHead } from './head-mesh.ts';
-import { caskOf, fittingCask, type CaskMeasures } from './measures.ts';
+import { barrelOf, fittingBarrel, type BarrelMeasures } from './measures.ts';
 import { poseOf } from './pose.ts';
 import type { Placed } from './set-views.ts';
 
@@ -21,14 +21,14 @@ type Wish = Pick<Design, 'head' | 'surface' | 'stock'>;
 
 /** One plate on the design's own barrel. */
 export function arrangeOne(design: Wish, plate: PlateResult | undefined): readonly Arranged[] {
-  return [placedOn(design, caskOf(design), plate, 'own')];
+  return [placedOn(design, barrelOf(design), plate, 'own')];
 }
 
 /** All plates, each on the barrel that fits it, side by side on one floor and in true proportion. */
 export function arrangeAll(design: Wish, plates: readonly PlateResult[]): readonly Arranged[] {
   const each = plates.map((plate) => {
-    const cask = fittingCask(design, plate.diameterMm);
-    return placedOn(design, cask, plate, 'fitting');
+    const barrel = fittingBarrel(design, plate.diameterMm);
+    return placedOn(design, barrel, plate, 'fitting');
   });
   const least = Math.min(...each.map((p) => p.pose.halfWidthMm));
   const between = 2 * least * BETWEEN_SHARE;
@@ -42,30 +42,44 @@ export function arrangeAll(design: Wish, plates: readonly PlateResult[]): readon
   });
 }
 
-function placedOn(design: Wish, cask: CaskMeasures, plate: PlateResult | undefined, on: 'own' | 'fitting'): Arranged {
-  const surface = plate && laid(design, cask, plate, on);
-  const bare = flatHead(cask);
+function placedOn(
+  design: Wish,
+  barrel: BarrelMeasures,
+  plate: PlateResult | undefined,
+  on: 'own' | 'fitting',
+): Arranged {
+  const surface = plate && laid(design, barrel, plate, on);
+  const bare = flatHead(barrel);
   const head = surface?.kind === 'head' ? surface : bare;
-  const pose = poseOf(cask, surface ?? (design.surface === 'head' ? bare : bareSide(cask, design.surface.lines)));
-  return { cask, pose, x: 0, y: 0, plate, surface, head, plateRadiusMm: (plate?.diameterMm ?? cask.headAcrossMm) / 2 };
+  const pose = poseOf(barrel, surface ?? (design.surface === 'head' ? bare : bareSide(barrel, design.surface.lines)));
+  return {
+    barrel,
+    pose,
+    x: 0,
+    y: 0,
+    plate,
+    surface,
+    head,
+    plateRadiusMm: (plate?.diameterMm ?? barrel.headAcrossMm) / 2,
+  };
 }
 
-function laid(design: Wish, cask: CaskMeasures, plate: PlateResult, on: 'own' | 'fitting'): Surface | undefined {
+function laid(design: Wish, barrel: BarrelMeasures, plate: PlateResult, on: 'own' | 'fitting'): Surface | undefined {
   const own = surfaceOf(design, plate.diameterMm, design.stock.thicknessMm);
   if (!('surface' in own)) return undefined;
   if (on === 'own' || own.surface.kind === 'side') return own.surface;
   const { headDiameterMm, crownMm, plateDiameterMm } = own.surface;
-  const fittingMm = Math.min(cask.headAcrossMm, cask.headAlongMm);
+  const fittingMm = Math.min(barrel.headAcrossMm, barrel.headAlongMm);
   // Another barrel's crown was measured by nobody: in proportion.
   return { kind: 'head', headDiameterMm: fittingMm, crownMm: (crownMm * fittingMm) / headDiameterMm, plateDiameterMm };
 }
 
-function bareSide(cask: CaskMeasures, lines: 'along-hoops' | 'up-staves'): Surface {
+function bareSide(barrel: BarrelMeasures, lines: 'along-hoops' | 'up-staves'): Surface {
   return {
     kind: 'side',
-    bilgeRadiusMm: cask.bilgeMm / 2,
-    endRadiusMm: cask.endMm / 2,
-    lengthMm: cask.lengthMm,
+    bilgeRadiusMm: barrel.bilgeMm / 2,
+    endRadiusMm: barrel.endMm / 2,
+    lengthMm: barrel.lengthMm,
     thicknessMm: 1,
     lines,
   };

@@ -1,18 +1,18 @@
-import type { CaskMeasures } from './measures.ts';
+import type { BarrelMeasures } from './measures.ts';
 import { corner, emptyMesh, grey, quad, type Mesh, type Triple } from './mesh.ts';
 import { beamMm } from './pose.ts';
 import { middleZ, outsideMm } from './shell.ts';
 
 /** Two beams across beneath a lying barrel with a wedge at each side, in the barrel's own frame, y up. */
-export function beamsMesh(cask: CaskMeasures, endZ: number, woodSideMm: number): Mesh {
+export function beamsMesh(barrel: BarrelMeasures, endZ: number, woodSideMm: number): Mesh {
   const mesh = emptyMesh();
-  const radius = cask.bilgeMm / 2;
-  const floor = -radius - beamMm(cask);
+  const radius = barrel.bilgeMm / 2;
+  const floor = -radius - beamMm(barrel);
   const wide = radius * 0.12;
   for (const side of [1, -1]) {
-    const along = side * cask.lengthMm * 0.27;
-    const z = middleZ(cask, endZ) + along;
-    const round = outsideMm(cask, along) + 2;
+    const along = side * barrel.lengthMm * 0.27;
+    const z = middleZ(barrel, endZ) + along;
+    const round = outsideMm(barrel, along) + 2;
     const top = -round;
     block(mesh, [-radius * 0.86, radius * 0.86], [floor, top], [z - wide, z + wide], woodSideMm);
     for (const hand of [1, -1]) wedge(mesh, hand, round, top, [z - wide * 0.8, z + wide * 0.8], woodSideMm);

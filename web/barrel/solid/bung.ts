@@ -1,4 +1,4 @@
-import type { CaskMeasures } from './measures.ts';
+import type { BarrelMeasures } from './measures.ts';
 import { corner, emptyMesh, type Mesh, type Triple } from './mesh.ts';
 import { middleZ } from './shell.ts';
 import { face, spokesBetween, sweep } from './sweep.ts';
@@ -8,10 +8,10 @@ const [ACROSS_MM, PROUD_MM] = [52, 13];
 const TONE: Triple = [1.12, 1.06, 0.96];
 
 /** The staves with the bung in the middle of the uppermost stave, softwood, a little tapered; in the barrel's own frame, y up. */
-export function bunged(to: Mesh, cask: CaskMeasures, endZ: number): Mesh {
-  const small = Math.min(1, cask.bilgeMm / 600);
+export function bunged(to: Mesh, barrel: BarrelMeasures, endZ: number): Mesh {
+  const small = Math.min(1, barrel.bilgeMm / 600);
   const [r, high] = [(ACROSS_MM / 2) * small, PROUD_MM * small];
-  const wood = cask.bilgeMm / 2;
+  const wood = barrel.bilgeMm / 2;
   const bung = emptyMesh();
   // Upright on its own axis first: top, bevel, side down to its foot, and round it the shade at the hole.
   const outline = [
@@ -21,7 +21,7 @@ export function bunged(to: Mesh, cask: CaskMeasures, endZ: number): Mesh {
     ...face({ r: r * 0.97, z: 0.6 }, { r: r * 1.1, z: 0.6 }, [0.18, 0.3], [0, 0.01]),
   ];
   sweep(bung, outline, spokesBetween(0, 2 * Math.PI, 28, 0.02), TONE);
-  const middle = middleZ(cask, endZ);
+  const middle = middleZ(barrel, endZ);
   const first = to.positions.length / 3;
   for (let i = 0; i < bung.positions.length / 3; i++) {
     const at = (of: readonly number[], k: number) => of[i * 3 + k] ?? 0;

@@ -1,5 +1,5 @@
 import { noise2, seededRandom } from '../painting/seeded.ts';
-import type { CaskMeasures } from './measures.ts';
+import type { BarrelMeasures } from './measures.ts';
 import { corner, emptyMesh, type Mesh, type Triple } from './mesh.ts';
 import { middleZ, outsideMm } from './shell.ts';
 import { face, spokesBetween, sweep, type OutlinePoint } from './sweep.ts';
@@ -17,20 +17,20 @@ const AROUND = 144;
 const LAP_MM = 62;
 
 /** Steel hoops about a barrel, their laps with two rivets each. */
-export function hoopsMesh(cask: CaskMeasures, endZ: number): Mesh {
+export function hoopsMesh(barrel: BarrelMeasures, endZ: number): Mesh {
   const mesh = emptyMesh();
   const random = seededRandom(73);
-  const middle = middleZ(cask, endZ);
+  const middle = middleZ(barrel, endZ);
   for (const end of [1, -1]) {
     for (const place of PLACES) {
-      const far = cask.lengthMm / 2 - place.fromEnd * cask.lengthMm;
-      const near = far - place.wideShare * cask.lengthMm;
+      const far = barrel.lengthMm / 2 - place.fromEnd * barrel.lengthMm;
+      const near = far - place.wideShare * barrel.lengthMm;
       const [top, foot] = end === 1 ? [far, near] : [-near, -far];
       const level = 0.86 + random() * 0.2;
       const tone: Triple = [level, level * 0.985, level * 0.96];
       // Laps are set here and there, never in one line.
       const lapAt = Math.PI * (0.2 + random() * 0.35);
-      hoop(mesh, cask, { top, foot, middle }, tone, lapAt);
+      hoop(mesh, barrel, { top, foot, middle }, tone, lapAt);
     }
   }
   return mesh;
@@ -42,17 +42,17 @@ interface Band {
   readonly middle: number;
 }
 
-function hoop(mesh: Mesh, cask: CaskMeasures, band: Band, tone: Triple, lapAt: number): void {
+function hoop(mesh: Mesh, barrel: BarrelMeasures, band: Band, tone: Triple, lapAt: number): void {
   // Worn unevenly all round.
   const around = spokesBetween(0, 2 * Math.PI, AROUND, 3).map((spoke, i) => ({
     ...spoke,
     shade: 0.9 + 0.2 * noise2((i % AROUND) * 0.35, band.top, 19),
   }));
-  const thick = THICK_MM * Math.min(1, cask.bilgeMm / 500 + 0.25);
-  sweep(mesh, bandOutline(cask, band, 0, thick), around, tone);
-  const radius = outsideMm(cask, (band.top + band.foot) / 2);
+  const thick = THICK_MM * Math.min(1, barrel.bilgeMm / 500 + 0.25);
+  sweep(mesh, bandOutline(barrel, band, 0, thick), around, tone);
+  const radius = outsideMm(barrel, (band.top + band.foot) / 2);
   const lap = LAP_MM / radius;
-  const outline = bandOutline(cask, band, thick, thick * 0.9);
+  const outline = bandOutline(barrel, band, thick, thick * 0.9);
   sweep(mesh, outline, spokesBetween(lapAt, lapAt + lap, 8, 3), [tone[0] * 0.96, tone[1] * 0.96, tone[2] * 0.96]);
   for (const end of [lapAt, lapAt + lap]) lapEnd(mesh, outline, end, end === lapAt ? -1 : 1, tone);
   const wide = band.top - band.foot;
@@ -61,14 +61,14 @@ function hoop(mesh: Mesh, cask: CaskMeasures, band: Band, tone: Triple, lapAt: n
     [0.7, -0.24],
   ] as const) {
     const along = (band.top + band.foot) / 2 + up * wide;
-    const r = outsideMm(cask, along) + 1.9 * thick;
+    const r = outsideMm(barrel, along) + 1.9 * thick;
     rivet(mesh, lapAt + lap * share, r, band.middle + along, Math.min(6, wide * 0.17), tone);
   }
 }
 
 /** Upper edge, face and lower edge of a band that stands so many mm off the wood. */
-function bandOutline(cask: CaskMeasures, { top, foot, middle }: Band, off: number, thick: number): OutlinePoint[] {
-  const at = (along: number, out: number) => ({ r: outsideMm(cask, along) + off + out, z: middle + along });
+function bandOutline(barrel: BarrelMeasures, { top, foot, middle }: Band, off: number, thick: number): OutlinePoint[] {
+  const at = (along: number, out: number) => ({ r: outsideMm(barrel, along) + off + out, z: middle + along });
   const v = [0, 0.02] as const;
   return [
     ...face(at(top, -0.6), at(top, thick), [0.7, 1.15], v),

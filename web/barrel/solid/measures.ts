@@ -6,7 +6,7 @@ import { sideMeasures } from '../../../geometry/barrel/side-measures.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
 
 /** What a barrel measures as it is drawn, mm. */
-export interface CaskMeasures {
+export interface BarrelMeasures {
   /** Visible head across the grain of its boards (sideways) and along it (upright). */
   readonly headAcrossMm: number;
   readonly headAlongMm: number;
@@ -24,7 +24,7 @@ const OWN_HEAD_SHARE = 0.8;
 const USUAL_HEAD_MM = 540;
 
 /** The barrel of a design: a person's measures first, then the barrel table, then usual proportions. */
-export function caskOf(design: Pick<Design, 'head' | 'surface'>): CaskMeasures {
+export function barrelOf(design: Pick<Design, 'head' | 'surface'>): BarrelMeasures {
   const { head, surface } = design;
   const barrel = head.source.kind === 'barrel' ? barrelById(head.source.barrel) : undefined;
   const smaller = sane(headDiameter(head).smallerMm);
@@ -46,8 +46,8 @@ export function caskOf(design: Pick<Design, 'head' | 'surface'>): CaskMeasures {
  * The barrel that one plate of a design is best shown on: the design's own, or for a plate much smaller than its head
  * the smallest barrel of the table that takes it; where none is near, one in usual proportions.
  */
-export function fittingCask(design: Pick<Design, 'head' | 'surface'>, plateDiameterMm: number): CaskMeasures {
-  const own = caskOf(design);
+export function fittingBarrel(design: Pick<Design, 'head' | 'surface'>, plateDiameterMm: number): BarrelMeasures {
+  const own = barrelOf(design);
   if (design.surface !== 'head') return own;
   const needMm = plateDiameterMm + 2 * design.head.clearanceMm;
   const ownMm = Math.min(own.headAcrossMm, own.headAlongMm);
@@ -71,10 +71,10 @@ function outsideOf(barrel: Barrel): { bilgeMm?: number; lengthMm?: number } {
   };
 }
 
-type Known = Omit<CaskMeasures, 'bilgeMm' | 'endMm' | 'lengthMm'> & Partial<CaskMeasures>;
+type Known = Omit<BarrelMeasures, 'bilgeMm' | 'endMm' | 'lengthMm'> & Partial<BarrelMeasures>;
 
 /** Fills in what is not known, and keeps a barrel a barrel where sources contradict each other. */
-function proportioned(known: Known): CaskMeasures {
+function proportioned(known: Known): BarrelMeasures {
   const recessMm = Math.min(Math.max(1, known.recessMm), known.headAcrossMm / 3);
   const endMm = known.endMm ?? (known.headAcrossMm + known.headAlongMm) / 2 + 2 * known.staveMm;
   const bilgeMm = Math.max(known.bilgeMm ?? endMm / END_SHARE, endMm * 1.02);

@@ -1,6 +1,6 @@
 import type { Surface } from '../../../geometry/barrel/surface.ts';
 import { headEdgeZ } from './head-mesh.ts';
-import type { CaskMeasures } from './measures.ts';
+import type { BarrelMeasures } from './measures.ts';
 import type { Triple } from './mesh.ts';
 import { middleZ } from './shell.ts';
 
@@ -23,23 +23,23 @@ export interface Pose {
 }
 
 /** A head faces the one who looks; lines along the hoops want a barrel that stands, lines up the staves one that lies. */
-export function poseOf(cask: CaskMeasures, surface: Surface): Pose {
-  const radius = cask.bilgeMm / 2;
-  const lying = -radius - beamMm(cask);
+export function poseOf(barrel: BarrelMeasures, surface: Surface): Pose {
+  const radius = barrel.bilgeMm / 2;
+  const lying = -radius - beamMm(barrel);
   if (surface.kind === 'head') {
     return {
-      endZ: headEdgeZ(surface) + cask.recessMm,
+      endZ: headEdgeZ(surface) + barrel.recessMm,
       rotation: [0, 0, 0],
       position: [0, 0, 0],
       lies: 'towards',
       floorY: lying,
       halfWidthMm: radius,
       halfHeightMm: radius,
-      depthMm: cask.lengthMm,
+      depthMm: barrel.lengthMm,
     };
   }
-  const endZ = cask.lengthMm / 2;
-  const common = { endZ, position: [0, 0, -radius - middleZ(cask, endZ)] as Triple, depthMm: cask.bilgeMm };
+  const endZ = barrel.lengthMm / 2;
+  const common = { endZ, position: [0, 0, -radius - middleZ(barrel, endZ)] as Triple, depthMm: barrel.bilgeMm };
   if (surface.lines === 'along-hoops') {
     const rotation: Triple = [-Math.PI / 2, 0, 0];
     return { ...common, rotation, lies: 'stands', floorY: -endZ, halfWidthMm: radius, halfHeightMm: endZ };
@@ -48,6 +48,6 @@ export function poseOf(cask: CaskMeasures, surface: Surface): Pose {
   return { ...common, rotation, lies: 'across', floorY: lying, halfWidthMm: endZ, halfHeightMm: radius };
 }
 
-export function beamMm(cask: CaskMeasures): number {
-  return BEAM_SHARE * cask.bilgeMm;
+export function beamMm(barrel: BarrelMeasures): number {
+  return BEAM_SHARE * barrel.bilgeMm;
 }

@@ -1,5 +1,5 @@
 import type { Eye } from './eye.ts';
-import type { CaskMeasures } from './measures.ts';
+import type { BarrelMeasures } from './measures.ts';
 import type { Pose } from './pose.ts';
 
 export type ViewName = 'straight' | 'quarter' | 'above' | 'close';
@@ -7,7 +7,7 @@ export const VIEW_NAMES: readonly ViewName[] = ['straight', 'quarter', 'above', 
 
 /** One barrel as it is placed in the picture: `x` mm to the right of the middle. */
 export interface Placed {
-  readonly cask: CaskMeasures;
+  readonly barrel: BarrelMeasures;
   readonly pose: Pose;
   readonly x: number;
   readonly y: number;

@@ -2,7 +2,7 @@ import { crownRadiusMm, sagittaMm } from '../../../geometry/barrel/crown.ts';
 import { headBoards } from '../painting/oak.ts';
 import { seededRandom } from '../painting/seeded.ts';
 import { SEED } from '../painting/textures.ts';
-import type { CaskMeasures } from './measures.ts';
+import type { BarrelMeasures } from './measures.ts';
 import { emptyMesh, type Mesh, type Triple } from './mesh.ts';
 import { face, sweep, type OutlinePoint, type Spoke } from './sweep.ts';
 
@@ -15,36 +15,36 @@ const ROWS = 36;
 const STAVE_WIDE_MM = 74;
 
 /** Outside radius in mm at so many mm from the middle of the barrel: staves are arcs of a circle. */
-export function outsideMm(cask: CaskMeasures, alongMm: number): number {
-  const arc = crownRadiusMm(cask.lengthMm, (cask.bilgeMm - cask.endMm) / 2);
-  return cask.bilgeMm / 2 - sagittaMm(arc, 2 * Math.abs(alongMm));
+export function outsideMm(barrel: BarrelMeasures, alongMm: number): number {
+  const arc = crownRadiusMm(barrel.lengthMm, (barrel.bilgeMm - barrel.endMm) / 2);
+  return barrel.bilgeMm / 2 - sagittaMm(arc, 2 * Math.abs(alongMm));
 }
 
 /** Where the middle of a barrel lies on its axis. */
-export function middleZ(cask: CaskMeasures, endZ: number): number {
-  return endZ - cask.lengthMm / 2;
+export function middleZ(barrel: BarrelMeasures, endZ: number): number {
+  return endZ - barrel.lengthMm / 2;
 }
 
-export function stavesMesh(cask: CaskMeasures, endZ: number, woodSideMm: number): Mesh {
+export function stavesMesh(barrel: BarrelMeasures, endZ: number, woodSideMm: number): Mesh {
   const mesh = emptyMesh();
-  const outline = staveOutline(cask, endZ, woodSideMm);
-  const mean = (cask.headAcrossMm + cask.headAlongMm) / 2;
-  const oval = [cask.headAcrossMm / mean, cask.headAlongMm / mean] as const;
-  for (const stave of staves(cask)) sweep(mesh, outline, stave.spokes, stave.tone, oval);
+  const outline = staveOutline(barrel, endZ, woodSideMm);
+  const mean = (barrel.headAcrossMm + barrel.headAlongMm) / 2;
+  const oval = [barrel.headAcrossMm / mean, barrel.headAlongMm / mean] as const;
+  for (const stave of staves(barrel)) sweep(mesh, outline, stave.spokes, stave.tone, oval);
   return mesh;
 }
 
 /** From the head up the inside of the chime, over its bevel and end, and down the outside to the other end. */
-function staveOutline(cask: CaskMeasures, endZ: number, woodSideMm: number): OutlinePoint[] {
-  const inner = (cask.headAcrossMm + cask.headAlongMm) / 4;
-  const wall = cask.endMm / 2 - inner;
-  const { recessMm } = cask;
+function staveOutline(barrel: BarrelMeasures, endZ: number, woodSideMm: number): OutlinePoint[] {
+  const inner = (barrel.headAcrossMm + barrel.headAlongMm) / 4;
+  const wall = barrel.endMm / 2 - inner;
+  const { recessMm } = barrel;
   // The croze lies behind the head's edge; from it the chime opens a little (the howel), then bevels to the end.
   const croze = { r: inner - 0.5, z: endZ - recessMm - 6 };
   const howel = { r: inner + wall * 0.06, z: endZ - recessMm * 0.42 };
   const bevel = { r: inner + wall * 0.5, z: endZ - 0.8 };
-  const flat = { r: cask.endMm / 2 - 2.5, z: endZ };
-  const outer = { r: outsideMm(cask, cask.lengthMm / 2 - 2.5), z: endZ - 2.5 };
+  const flat = { r: barrel.endMm / 2 - 2.5, z: endZ };
+  const outer = { r: outsideMm(barrel, barrel.lengthMm / 2 - 2.5), z: endZ - 2.5 };
   const at = (mm: number): number => mm / woodSideMm;
   const ends = [
     ...face(croze, howel, [0.3, 0.74], [0, at(recessMm)]),
@@ -52,18 +52,18 @@ function staveOutline(cask: CaskMeasures, endZ: number, woodSideMm: number): Out
     ...face(bevel, flat, [0.74, 0.8], [at(26), at(27)]),
     ...face(flat, outer, [0.9, 0.9], [at(27), at(30)]),
   ];
-  const middle = middleZ(cask, endZ);
+  const middle = middleZ(barrel, endZ);
   const side = Array.from({ length: ROWS + 1 }, (_, i): OutlinePoint => {
-    const along = (cask.lengthMm / 2 - 2.5) * (1 - (2 * i) / ROWS);
-    const slope = (outsideMm(cask, along + 0.5) - outsideMm(cask, along - 0.5)) / 1;
+    const along = (barrel.lengthMm / 2 - 2.5) * (1 - (2 * i) / ROWS);
+    const slope = (outsideMm(barrel, along + 0.5) - outsideMm(barrel, along - 0.5)) / 1;
     const length = Math.hypot(1, slope);
     return {
-      r: outsideMm(cask, along),
+      r: outsideMm(barrel, along),
       z: middle + along,
       nr: 1 / length,
       nz: -slope / length,
       shade: 1,
-      v: at(cask.lengthMm / 2 - along),
+      v: at(barrel.lengthMm / 2 - along),
     };
   });
   return [...ends, ...side];
@@ -75,9 +75,9 @@ interface Stave {
 }
 
 /** Staves of differing width and tone that close the circle. */
-function staves(cask: CaskMeasures): readonly Stave[] {
+function staves(barrel: BarrelMeasures): readonly Stave[] {
   const random = seededRandom(1207);
-  const count = Math.max(14, Math.round((Math.PI * cask.bilgeMm) / Math.min(STAVE_WIDE_MM, cask.bilgeMm / 7)));
+  const count = Math.max(14, Math.round((Math.PI * barrel.bilgeMm) / Math.min(STAVE_WIDE_MM, barrel.bilgeMm / 7)));
   const widths = Array.from({ length: count }, () => 0.68 + random() * 0.64);
   const total = widths.reduce((a, b) => a + b, 0);
   const boards = headBoards(1, SEED);
@@ -92,7 +92,7 @@ function staves(cask: CaskMeasures): readonly Stave[] {
     const wide = board.endMm - board.startMm;
     const u0 = board.startMm + wide * (0.08 + random() * 0.1);
     const spokes = ACROSS.map(([mm, shade, back]): Spoke => {
-      const share = shareAcross(mm, (cask.endMm / 2) * span);
+      const share = shareAcross(mm, (barrel.endMm / 2) * span);
       return { angle: from + share * span, shade, back, u: u0 + share * wide * 0.74 };
     });
     return { spokes, tone: [level * (1 + warm), level, level * (1 - warm)] };

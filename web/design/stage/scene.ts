@@ -4,7 +4,7 @@ import {
   paintHead,
   paintHoop,
   paintStaveEnds,
-} from '../../barrel/painting/paint-cask.ts';
+} from '../../barrel/painting/paint-barrel.ts';
 import { paintMetal, plateSteps } from '../../barrel/painting/paint-plate.ts';
 import { blankCanvas, context, oakTexture } from '../../barrel/painting/textures.ts';
 import type { Theme } from '../../barrel/painting/oak.ts';

@@ -11,7 +11,7 @@ export interface Oval {
   readonly ry: number;
 }
 
-export interface CaskPaint {
+export interface BarrelPaint {
   readonly theme: Theme;
   /** Device pixels to the millimetre. */
   readonly scale: number;
@@ -22,7 +22,7 @@ export function grown(oval: Oval, mm: number): Oval {
 }
 
 /** Recessed boards: wood, the chime's soft shadow on it, the dark of the croze all round. */
-export function paintHead(ctx: CanvasRenderingContext2D, head: Oval, oak: OakTexture, paint: CaskPaint): void {
+export function paintHead(ctx: CanvasRenderingContext2D, head: Oval, oak: OakTexture, paint: BarrelPaint): void {
   const path = ovalPath(head);
   const r = Math.max(head.rx, head.ry);
   ctx.save();
@@ -39,7 +39,7 @@ export function paintHead(ctx: CanvasRenderingContext2D, head: Oval, oak: OakTex
 }
 
 /** The chime's shadow on whatever lies in the head. Painted apart, so that a plate in the head gets it too. */
-export function paintChimeShadow(ctx: CanvasRenderingContext2D, head: Oval, paint: CaskPaint, depthMm: number): void {
+export function paintChimeShadow(ctx: CanvasRenderingContext2D, head: Oval, paint: BarrelPaint, depthMm: number): void {
   const r = Math.max(head.rx, head.ry);
   const inverse = new Path2D();
   inverse.rect(-2 * r, -2 * r, 4 * r, 4 * r);
@@ -63,7 +63,7 @@ export function paintChimeShadow(ctx: CanvasRenderingContext2D, head: Oval, pain
 }
 
 /** Ends of the staves: end grain, joints, flat top, the bevel that leads down to the head. */
-export function paintStaveEnds(ctx: CanvasRenderingContext2D, inner: Oval, outer: Oval, paint: CaskPaint): void {
+export function paintStaveEnds(ctx: CanvasRenderingContext2D, inner: Oval, outer: Oval, paint: BarrelPaint): void {
   const light = paint.theme === 'light';
   const thick = outer.rx - inner.rx;
   const middle = (inner.rx + inner.ry) / 2;
@@ -104,7 +104,7 @@ export function paintStaveEnds(ctx: CanvasRenderingContext2D, inner: Oval, outer
 }
 
 /** Outsides of the staves, foreshortened, where the barrel swells towards its bilge behind the hoop. */
-export function paintStaveSides(ctx: CanvasRenderingContext2D, inner: Oval, outer: Oval, paint: CaskPaint): void {
+export function paintStaveSides(ctx: CanvasRenderingContext2D, inner: Oval, outer: Oval, paint: BarrelPaint): void {
   const light = paint.theme === 'light';
   const random = seededRandom(1207);
   ctx.save();
@@ -131,7 +131,7 @@ export function paintHoop(
   ctx: CanvasRenderingContext2D,
   inner: Oval,
   outer: Oval,
-  paint: CaskPaint,
+  paint: BarrelPaint,
   rivetDeg: number | undefined,
 ): void {
   const light = paint.theme === 'light';
@@ -167,7 +167,7 @@ export function paintHoop(
 }
 
 /** Soft shadow of a round body on what lies behind it. */
-export function paintBodyShadow(ctx: CanvasRenderingContext2D, body: Oval, paint: CaskPaint, reachMm: number): void {
+export function paintBodyShadow(ctx: CanvasRenderingContext2D, body: Oval, paint: BarrelPaint, reachMm: number): void {
   ctx.save();
   ctx.fillStyle = '#000';
   const px = reachMm * paint.scale;
@@ -263,7 +263,7 @@ function strokeSpoke(
   ctx.stroke();
 }
 
-function rivet(ctx: CanvasRenderingContext2D, x: number, y: number, r: number, paint: CaskPaint): void {
+function rivet(ctx: CanvasRenderingContext2D, x: number, y: number, r: number, paint: BarrelPaint): void {
   ctx.save();
   ctx.shadowColor = 'rgba(0, 0, 0, 0.7)';
   ctx.shadowBlur = r * 0.8 * paint.scale;

@@ -6,14 +6,14 @@ import { headMesh } from './head-mesh.ts';
 import { hoopsMesh } from './hoops.ts';
 import { litMaterial } from './lit-material.ts';
 import { bunged } from './bung.ts';
-import type { CaskMeasures } from './measures.ts';
+import type { BarrelMeasures } from './measures.ts';
 import type { Pose } from './pose.ts';
 import { stavesMesh } from './shell.ts';
 import { toGeometry } from './to-geometry.ts';
 import { useOwn } from './use-own.ts';
 
-interface CaskProps {
-  readonly cask: CaskMeasures;
+interface BarrelProps {
+  readonly barrel: BarrelMeasures;
   readonly pose: Pose;
   /** The head as it is crowned. */
   readonly head: HeadSurface;
@@ -24,16 +24,16 @@ interface CaskProps {
 }
 
 /** Staves, hoops, head and what it lies on. */
-export function Cask({ cask, pose, head, wood, steel, theme }: CaskProps) {
+export function Barrel({ barrel, pose, head, wood, steel, theme }: BarrelProps) {
   const { endZ } = pose;
-  const key = JSON.stringify([cask, head, endZ]);
-  const woodSideMm = Math.max(cask.headAcrossMm, cask.headAlongMm);
-  const staves = useOwn(() => toGeometry(bunged(stavesMesh(cask, endZ, woodSideMm), cask, endZ)), [key]);
-  const hoops = useOwn(() => toGeometry(hoopsMesh(cask, endZ)), [key]);
-  const boards = useOwn(() => toGeometry(headMesh(cask, head)), [key]);
-  const beams = useOwn(() => toGeometry(beamsMesh(cask, endZ, woodSideMm)), [key]);
+  const key = JSON.stringify([barrel, head, endZ]);
+  const woodSideMm = Math.max(barrel.headAcrossMm, barrel.headAlongMm);
+  const staves = useOwn(() => toGeometry(bunged(stavesMesh(barrel, endZ, woodSideMm), barrel, endZ)), [key]);
+  const hoops = useOwn(() => toGeometry(hoopsMesh(barrel, endZ)), [key]);
+  const boards = useOwn(() => toGeometry(headMesh(barrel, head)), [key]);
+  const beams = useOwn(() => toGeometry(beamsMesh(barrel, endZ, woodSideMm)), [key]);
   // The crown is measured from the plate; the barrel's own head carries none when its side is marked.
-  const headZ = pose.lies === 'towards' ? 0 : endZ - cask.recessMm;
+  const headZ = pose.lies === 'towards' ? 0 : endZ - barrel.recessMm;
   const night = theme === 'dark';
   const wooden = (color: string) => litMaterial({ map: wood, color, theme });
   const staveWood = useOwn(() => wooden(night ? '#e2d8ca' : '#e3ded6'), [wood, theme]);

@@ -1,10 +1,10 @@
 import { useStore } from 'zustand';
 import { t } from '../../words/t.ts';
-import css from './CaskView.module.css';
+import css from './BarrelView.module.css';
 import { looks, PAINTS } from './looks-store.ts';
 import { VIEW_NAMES, type ViewName } from './set-views.ts';
 
-interface CaskToolsProps {
+interface BarrelToolsProps {
   readonly view: ViewName;
   readonly onView: (name: ViewName) => void;
   /** There is more than one plate to show. */
@@ -14,7 +14,7 @@ interface CaskToolsProps {
 }
 
 /** Set views, paints, and the picture to take away. */
-export function CaskTools({ view, onView, several, painted, onSave }: CaskToolsProps) {
+export function BarrelTools({ view, onView, several, painted, onSave }: BarrelToolsProps) {
   const { paint, together } = useStore(looks);
   const own = !PAINTS.some((p) => p === paint);
   return (

@@ -3,7 +3,7 @@ import { useLayoutEffect, useMemo } from 'react';
 import type { Theme } from '../painting/oak.ts';
 import type { OakTexture } from '../painting/textures.ts';
 import type { Arranged } from './arrange.ts';
-import { Cask } from './Cask.tsx';
+import { Barrel } from './Barrel.tsx';
 import { Lamp } from './Lamp.tsx';
 import { MarkOn } from './MarkOn.tsx';
 import { paintedTexture } from './painted-texture.ts';
@@ -25,14 +25,16 @@ export interface SceneProps {
   readonly onDrawn: (shows: string, held: string) => void;
 }
 
-export function CaskScene(props: SceneProps) {
+export function BarrelScene(props: SceneProps) {
   const { arranged, state, paint, theme, oak, sheet, shows } = props;
   const gl = useThree((s) => s.gl);
   useMemo(() => warmUp(gl), [gl]);
   const wood = useOwn(() => paintedTexture(oak.wood), [oak]);
   const steel = useOwn(() => paintedTexture(ironCanvas()), []);
   const reach = Math.max(
-    ...arranged.map((a) => Math.abs(a.x) + (a.surface?.kind === 'side' ? a.plateRadiusMm * 1.1 : a.cask.endMm * 0.58)),
+    ...arranged.map(
+      (a) => Math.abs(a.x) + (a.surface?.kind === 'side' ? a.plateRadiusMm * 1.1 : a.barrel.endMm * 0.58),
+    ),
   );
   return (
     <>
@@ -40,7 +42,7 @@ export function CaskScene(props: SceneProps) {
       <Room placed={arranged} theme={theme} />
       {arranged.map((a, i) => (
         <group key={i} position={[a.x, a.y, 0]}>
-          <Cask cask={a.cask} pose={a.pose} head={a.head} wood={wood} steel={steel} theme={theme} />
+          <Barrel barrel={a.barrel} pose={a.pose} head={a.head} wood={wood} steel={steel} theme={theme} />
           {a.plate && a.surface && state === 'plate' && (
             <PlateOn plate={a.plate} surface={a.surface} look={sheet} theme={theme} />
           )}
@@ -52,7 +54,7 @@ export function CaskScene(props: SceneProps) {
               paint={paint}
               theme={theme}
               oak={oak}
-              woodHalfMm={Math.max(a.cask.headAcrossMm, a.cask.headAlongMm) / 2}
+              woodHalfMm={Math.max(a.barrel.headAcrossMm, a.barrel.headAlongMm) / 2}
             />
           )}
         </group>

@@ -7,9 +7,9 @@ import type { Theme } from '../painting/oak.ts';
 import { oakTexture } from '../painting/textures.ts';
 import { t } from '../../words/t.ts';
 import { arrangeAll, arrangeOne } from './arrange.ts';
-import { CaskScene } from './CaskScene.tsx';
-import { CaskTools } from './CaskTools.tsx';
-import css from './CaskView.module.css';
+import { BarrelScene } from './BarrelScene.tsx';
+import { BarrelTools } from './BarrelTools.tsx';
+import css from './BarrelView.module.css';
 import { EyeRig } from './EyeRig.tsx';
 import { createEyeHolder } from './eye-holder.ts';
 import { looks } from './looks-store.ts';
@@ -18,7 +18,7 @@ import { sheetLook } from './sheet-look.ts';
 import { takePicture } from './take-picture.ts';
 import { useHand } from './use-hand.ts';
 
-export interface CaskViewProps {
+export interface BarrelViewProps {
   readonly design: Design;
   readonly plate: PlateResult | undefined;
   /** All plates of the design made so far, in its order. */
@@ -38,7 +38,7 @@ export interface CaskViewProps {
 const MOST_RATIO = 2;
 
 /** The barrel in three dimensions: drawn only when something changes, turned by hand, finger or keys. */
-export function CaskView(props: CaskViewProps) {
+export function BarrelView(props: BarrelViewProps) {
   const { design, plate, plates, state, theme, onDrawn, onLost } = props;
   const { paint, together } = useStore(looks);
   const all = together && plates.length > 1;
@@ -87,7 +87,7 @@ export function CaskView(props: CaskViewProps) {
     },
     [onLost],
   );
-  const headMm = Math.max(...arranged.map((a) => Math.max(a.cask.headAcrossMm, a.cask.headAlongMm)));
+  const headMm = Math.max(...arranged.map((a) => Math.max(a.barrel.headAcrossMm, a.barrel.headAlongMm)));
   const oak = oakTexture(headMm, theme);
   const sheet = sheetLook(design.stock.material, theme);
   const cannot = arranged.some((a) => a.plate && !a.surface);
@@ -109,9 +109,9 @@ export function CaskView(props: CaskViewProps) {
         className={css.frame}
         role="img"
         aria-label={props.label}
-        aria-describedby="cask-keys"
+        aria-describedby="barrel-keys"
         tabIndex={0}
-        data-cask
+        data-barrel
         {...hand}
       >
         <Canvas
@@ -122,7 +122,7 @@ export function CaskView(props: CaskViewProps) {
           gl={{ antialias: true, alpha: false }}
           onCreated={created}
         >
-          <CaskScene
+          <BarrelScene
             arranged={arranged}
             state={state}
             paint={paint}
@@ -135,10 +135,10 @@ export function CaskView(props: CaskViewProps) {
           <EyeRig eye={eye} />
         </Canvas>
       </div>
-      <p id="cask-keys" className="sr-only">
+      <p id="barrel-keys" className="sr-only">
         {t('cask.keys')}
       </p>
-      <CaskTools
+      <BarrelTools
         view={view}
         onView={(name) => {
           setName(name);

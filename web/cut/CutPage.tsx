@@ -50,7 +50,7 @@ export function CutPage() {
 /** The sheet with what belongs to it. */
 function Desk() {
   const sheet = useCut((s) => s.history.present[s.sheetAt]);
-  const work = useCut((s) => s.work);
+  const busy = useCut((s) => s.busy);
   const trouble = useCut((s) => s.trouble);
   const planned = usePlannedSheet();
   useCutKeys();
@@ -61,12 +61,12 @@ function Desk() {
       <SheetBar />
       <ChangedNote />
       <CutApprovals />
-      <div className={css.stage} data-busy={work}>
+      <div className={css.stage} data-busy={busy}>
         {sheet ? (
           <SheetStage sheet={sheet} beats={beats} />
         ) : (
           <p className={css.empty}>
-            {trouble !== undefined ? t(trouble) : work ? t(`cut.work.${work}`) : t('cut.sheet.none')}
+            {trouble !== undefined ? t(trouble) : busy ? t(`cut.work.${busy}`) : t('cut.sheet.none')}
           </p>
         )}
         <Notice />

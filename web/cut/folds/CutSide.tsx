@@ -84,7 +84,7 @@ function Part({ title, open = false, stays = false, children }: PartProps) {
 /** How far the order is, in a sentence, and the one next thing to do. */
 function NextStep() {
   const { work } = useCutParts();
-  const busy = useCut((s) => s.work);
+  const busy = useCut((s) => s.busy);
   const trouble = useCut((s) => s.trouble);
   const refused = useCut((s) => s.refused);
   const sheets = useCut((s) => s.history.present);

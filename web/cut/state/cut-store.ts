@@ -40,7 +40,7 @@ export interface CutState {
   readonly items: readonly OrderItem[];
   /** The plates of the items as they were when they were last taken. */
   readonly plates: readonly CutPlate[];
-  readonly work: 'taking' | 'placing' | 'planning' | undefined;
+  readonly busy: 'taking' | 'placing' | 'planning' | undefined;
   readonly trouble: Key | undefined;
   /** Why the order cannot be planned. */
   readonly refused: Refused | undefined;
@@ -73,7 +73,7 @@ export function createCutStore(): CutStore {
   return createStore<CutState>()((set) => ({
     items: [],
     plates: [],
-    work: undefined,
+    busy: undefined,
     trouble: undefined,
     refused: undefined,
     kindIds: undefined,

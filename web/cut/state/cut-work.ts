@@ -12,7 +12,7 @@ import type {
   SeriesProgress,
   WantedJobFile,
 } from '../../worker/cut-api.ts';
-import { told as toldBy } from '../../worker/cut-client.ts';
+import { told as proxied } from '../../worker/cut-client.ts';
 import { createCutDesk } from './cut-desk.ts';
 import type { CutState, CutStore, Origin } from './cut-store.ts';
 import { lookForChanges } from './look-for-changes.ts';
@@ -50,7 +50,11 @@ export interface CutWork {
   readonly compare: (wish: string) => Promise<Comparison | undefined>;
   readonly readTable: (bytes: Uint8Array) => Promise<SeriesHead>;
   /** anew: also what an earlier run made. */
-  readonly series: (bytes: Uint8Array, anew: boolean, told: (progress: SeriesProgress) => void) => Promise<SeriesEnd>;
+  readonly series: (
+    bytes: Uint8Array,
+    anew: boolean,
+    onProgress: (progress: SeriesProgress) => void,
+  ) => Promise<SeriesEnd>;
   readonly cancelSeries: () => void;
 }
 
@@ -150,8 +154,8 @@ export function createCutWork(page: Page, store: CutStore, play: PlayStore): Cut
     },
     compare: (wish) => worker.compare(wish).catch(() => undefined),
     readTable: (bytes) => worker.readTable(page.design.getState().history.present, bytes, book),
-    series: (bytes, anew, told) =>
-      worker.series(page.design.getState().history.present, bytes, book, anew, toldBy(told)),
+    series: (bytes, anew, onProgress) =>
+      worker.series(page.design.getState().history.present, bytes, book, anew, proxied(onProgress)),
     cancelSeries: () => void worker.cancelSeries(),
   };
 }

@@ -10,7 +10,7 @@ export async function place(desk: CutDesk, keepLocked = true): Promise<boolean> 
   const { get, set } = desk;
   const { book } = desk.page;
   const isNewest = desk.begin('lay');
-  set({ work: 'placing', planned: undefined, trouble: undefined, refused: undefined });
+  set({ busy: 'placing', planned: undefined, trouble: undefined, refused: undefined });
   desk.stopPlay();
   const state = get();
   const kept = keepLocked ? state.history.present.filter(({ plates }) => plates.some((p) => p.locked)) : [];
@@ -19,7 +19,7 @@ export async function place(desk: CutDesk, keepLocked = true): Promise<boolean> 
     .catch(() => undefined);
   if (!isNewest()) return false;
   if (!laid) {
-    set({ work: undefined, trouble: 'trouble.worker' });
+    set({ busy: undefined, trouble: 'trouble.worker' });
     return false;
   }
   const { sheets, missing, rest } = laid;
@@ -28,7 +28,7 @@ export async function place(desk: CutDesk, keepLocked = true): Promise<boolean> 
     history: startHistory(sheets),
     missing,
     rest,
-    work: undefined,
+    busy: undefined,
     sheetAt: Math.min(sheetAt, Math.max(0, sheets.length - 1)),
     selected: sheets.some(({ plates }) => plates.some((p) => p.id === selected)) ? selected : undefined,
     faults: [],
@@ -50,7 +50,7 @@ export function lay(desk: CutDesk, history: CutState['history'], sheetAt = desk.
     sheetAt: Math.min(sheetAt, Math.max(0, sheets.length - 1)),
     planned: undefined,
     rest: sheets.length > 0 ? restOf(sheets.at(-1)!, sheets.length - 1, gaps) : undefined,
-    work: undefined,
+    busy: undefined,
     faults: sheets.flatMap((sheet, i) => checkSheet(sheet, wishes, gaps).map((fault) => ({ ...fault, sheet: i }))),
   });
 }

@@ -23,12 +23,12 @@ export async function plan(desk: CutDesk): Promise<void> {
 export async function planSheetOf(desk: CutDesk, job: PlanJob, sheetAt: number): Promise<void> {
   const { get, set } = desk;
   const isNewest = desk.begin('lay');
-  set({ work: 'planning', trouble: undefined, refused: undefined });
+  set({ busy: 'planning', trouble: undefined, refused: undefined });
   const planned = await desk.worker.plan(job, sheetAt).catch(() => undefined);
   if (!isNewest()) return;
   const before = get().planned;
   set({
-    work: undefined,
+    busy: undefined,
     ...(planned
       ? { planned: { job, sheets: { ...(before?.job === job ? before.sheets : {}), [sheetAt]: planned } } }
       : { trouble: 'trouble.worker' as const }),

@@ -7,14 +7,14 @@ import { place } from './place-plates.ts';
 export async function take(desk: CutDesk, items: readonly OrderItem[]): Promise<boolean> {
   const { set } = desk;
   const isNewest = desk.begin('take');
-  set({ items, work: 'taking', trouble: undefined, planned: undefined, changed: [] });
+  set({ items, busy: 'taking', trouble: undefined, planned: undefined, changed: [] });
   const made = await desk.worker.take(
     items.map(({ key, design }) => ({ key, design })),
     desk.page.book,
   );
   if (!isNewest()) return false;
   if ('problem' in made) {
-    set({ work: undefined, trouble: made.problem });
+    set({ busy: undefined, trouble: made.problem });
     return false;
   }
   set({ plates: made });

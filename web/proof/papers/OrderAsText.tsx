@@ -19,19 +19,19 @@ export function OrderAsText({ quote }: { readonly quote: Quote | undefined }) {
   const { book } = usePage();
   const unit = useUi((s) => s.unit);
   const planned = usePlanned(design);
-  const [said, setSaid] = useState('');
+  const [status, setStatus] = useState('');
   if (planned.state !== 'ready') return <p>{t('proof.working')}</p>;
   const price = quote && formatMoney(quote.totalMinor, quote.currency, spoken());
   const plates = planned.plates.map(({ plate }) => plate);
   const { subject, body } = orderLetter({ design, plates, book, unit, price });
 
   async function copy(): Promise<void> {
-    setSaid((await copyText(body)) ? t('proof.papers.textCopied') : t('link.notCopied'));
+    setStatus((await copyText(body)) ? t('proof.papers.textCopied') : t('link.notCopied'));
   }
 
   function mail(): void {
     const href = mailTo({ subject, body });
-    if (href === undefined) setSaid(t('proof.send.tooLongForMail'));
+    if (href === undefined) setStatus(t('proof.send.tooLongForMail'));
     else location.assign(href);
   }
 
@@ -46,7 +46,7 @@ export function OrderAsText({ quote }: { readonly quote: Quote | undefined }) {
         </Button>
       </div>
       <p role="status" className={css.said}>
-        {said}
+        {status}
       </p>
       <Fold title={t('proof.papers.text')}>
         <p className={css.text}>{body}</p>

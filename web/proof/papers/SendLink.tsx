@@ -17,7 +17,7 @@ interface SendLinkProps {
 export function SendLink({ to }: SendLinkProps) {
   const design = useDesign();
   const { shop, book } = usePage();
-  const [said, setSaid] = useState('');
+  const [status, setStatus] = useState('');
   const [byHand, setByHand] = useState<string | undefined>();
   const canShare = typeof (navigator as Partial<Navigator>).share === 'function';
   const next = to === 'shop';
@@ -25,7 +25,7 @@ export function SendLink({ to }: SendLinkProps) {
   function link(): string | undefined {
     const made = linkTo(design, 'proof');
     if ('url' in made) return made.url;
-    setSaid(t('proof.send.tooLarge'));
+    setStatus(t('proof.send.tooLarge'));
     return undefined;
   }
 
@@ -33,13 +33,13 @@ export function SendLink({ to }: SendLinkProps) {
     const url = link();
     if (url === undefined) return;
     const copied = await copyText(url);
-    setSaid(copied ? t(`proof.send.copied.${to}`) : t('link.notCopied'));
+    setStatus(copied ? t(`proof.send.copied.${to}`) : t('link.notCopied'));
     setByHand(copied ? undefined : url);
   }
 
   async function share(): Promise<void> {
     const url = link();
-    if (url !== undefined && (await shareLink(design.title, url))) setSaid(t('link.shared'));
+    if (url !== undefined && (await shareLink(design.title, url))) setStatus(t('link.shared'));
   }
 
   function mail(): void {
@@ -49,7 +49,7 @@ export function SendLink({ to }: SendLinkProps) {
     const subject = t(`proof.send.subject.${to}`, { title: design.title });
     const href = mailTo({ address, subject, body: `${t(`proof.send.body.${to}`)}\n\n${url}\n` });
     if (href === undefined) {
-      setSaid(t('proof.send.tooLongForMail'));
+      setStatus(t('proof.send.tooLongForMail'));
       return;
     }
     location.assign(href);
@@ -78,7 +78,7 @@ export function SendLink({ to }: SendLinkProps) {
         </Button>
       </div>
       <p role="status" className={css.said}>
-        {said}
+        {status}
       </p>
       {byHand !== undefined && (
         <input

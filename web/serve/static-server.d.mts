@@ -1,4 +1,13 @@
 import type { Server } from 'node:http';
 
-export function createStaticServer(folder: string, instead?: Readonly<Record<string, string>>): Server;
-export function listenOnFreePort(server: Server, port: number, strict: boolean): Promise<number>;
+export interface ServeGuard {
+  readonly names?: readonly string[];
+  readonly guardCosts?: boolean;
+}
+
+export function createStaticServer(
+  folder: string,
+  instead?: Readonly<Record<string, string>>,
+  guard?: ServeGuard,
+): Server;
+export function listenOnFreePort(server: Server, port: number, strict: boolean, host?: string): Promise<number>;

@@ -1,0 +1,1 @@
+export function innerCostsIn(path: '/stock.json' | '/shop.json', text: string): boolean;

@@ -1,11 +1,12 @@
-import { lazy, useMemo, type ComponentType } from 'react';
+import { useMemo, type ComponentType, type ReactNode } from 'react';
 import type { PageName } from '../state/ui-store.ts';
+import { Coming, later } from '../ui/later.tsx';
 import { t, withWords } from '../words/t.ts';
 import { ImportPlace } from '../design/artwork/ImportPlace.tsx';
 import { OrderPlace } from '../handover/order/OrderPlace.tsx';
 import css from './App.module.css';
 import { ApprovalPlace } from './ApprovalPlace.tsx';
-import { LaterPage } from './LaterPage.tsx';
+import { MissingPart } from './MissingPart.tsx';
 import { MyDesignsPlace } from './MyDesignsPlace.tsx';
 import { NewerVersion } from './NewerVersion.tsx';
 import { Notice } from '../page/Notice.tsx';
@@ -23,11 +24,9 @@ import { useThemeOnDocument } from '../page/use-theme.ts';
 import { VerdictBar } from './VerdictBar.tsx';
 
 // All but the design is large, and most visitors never open it.
-const LATER: Readonly<Record<Exclude<PageName, 'design'>, ComponentType>> = {
-  proof: lazy(async () => ({
-    default: (await withWords(import('./ProofPlace.tsx'), 'work', 'proof')).ProofPlace,
-  })),
-  cut: lazy(async () => ({ default: (await withWords(import('../cut/CutPage.tsx'), 'work', 'cut')).CutPage })),
+const LATER: Readonly<Record<Exclude<PageName, 'design'>, ComponentType<{ readonly waiting?: ReactNode }>>> = {
+  proof: later(async () => (await withWords(import('./ProofPlace.tsx'), 'work', 'proof')).ProofPlace),
+  cut: later(async () => (await withWords(import('../cut/CutPage.tsx'), 'work', 'cut')).CutPage),
 };
 
 /** The pages under one bar: the design, and what comes after it. */
@@ -48,15 +47,12 @@ export function App() {
         <a href="#stage" className={css.skip}>
           {t('page.skip')}
         </a>
-        <NewerVersion />
+        <div>
+          <NewerVersion />
+          <MissingPart />
+        </div>
         <TopBar />
-        {Later !== undefined ? (
-          <LaterPage key={page}>
-            <Later />
-          </LaterPage>
-        ) : (
-          <DesignPage />
-        )}
+        {Later !== undefined ? <Later key={page} waiting={<Coming />} /> : <DesignPage />}
         <MyDesignsPlace />
         <OrderPlace />
         {page === 'design' && <ImportPlace />}

@@ -1,18 +1,12 @@
-import { lazy, Suspense } from 'react';
+import { later } from '../ui/later.tsx';
 import { withWords } from '../words/t.ts';
 import { useDesign } from '../page/page-context.ts';
 
-const ApprovalNote = lazy(async () => ({
-  default: (await withWords(import('../page/ApprovalNote.tsx'), 'work')).ApprovalNote,
-}));
+const ApprovalNote = later(async () => (await withWords(import('../page/ApprovalNote.tsx'), 'work')).ApprovalNote);
 
 /** How the open design stands to its approval; most have none, and nothing is brought for them. */
 export function ApprovalPlace() {
   const design = useDesign();
   if (design.approval === undefined) return null;
-  return (
-    <Suspense>
-      <ApprovalNote design={design} open />
-    </Suspense>
-  );
+  return <ApprovalNote design={design} open />;
 }

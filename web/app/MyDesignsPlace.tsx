@@ -1,19 +1,12 @@
-import { lazy, Suspense } from 'react';
+import { later } from '../ui/later.tsx';
 import { withWords } from '../words/t.ts';
-import { useUi } from '../page/page-context.ts';
+import { usePage, useUi } from '../page/page-context.ts';
 
-const MyDesigns = lazy(async () => ({
-  default: (await withWords(import('../page/my-designs/MyDesigns.tsx'), 'work')).MyDesigns,
-}));
+const MyDesigns = later(async () => (await withWords(import('../page/my-designs/MyDesigns.tsx'), 'work')).MyDesigns);
 
 /** The list of own designs, loaded when it is first asked for. */
 export function MyDesignsPlace() {
+  const { ui } = usePage();
   const open = useUi((s) => s.designsOpen);
-  return (
-    open && (
-      <Suspense>
-        <MyDesigns />
-      </Suspense>
-    )
-  );
+  return open && <MyDesigns onGiveUp={() => ui.getState().set({ designsOpen: false })} />;
 }

@@ -1,7 +1,7 @@
 import { ChevronDown, ChevronUp, LoaderCircle } from 'lucide-react';
-import { lazy, Suspense } from 'react';
 import { lengthWords } from '../words/say/format-number.ts';
 import { VerdictMark } from '../ui/VerdictMark.tsx';
+import { later } from '../ui/later.tsx';
 import { plateInShort } from '../words/plate-in-short.ts';
 import { t, withWords } from '../words/t.ts';
 import { verdictSentence } from '../words/verdict-sentence.ts';
@@ -10,9 +10,7 @@ import { useCurrentPlate, usePage, usePlates, useUi } from '../page/page-context
 import { useLasting } from './use-lasting.ts';
 import css from './VerdictBar.module.css';
 
-const FindingsList = lazy(async () => ({
-  default: (await withWords(import('./FindingsList.tsx'), 'work')).FindingsList,
-}));
+const FindingsList = later(async () => (await withWords(import('./FindingsList.tsx'), 'work')).FindingsList);
 
 /** A quick change is shown as the plate it gives; only a slow one says that it is at work. */
 const SLOW_MS = 600;
@@ -45,11 +43,7 @@ export function VerdictBar() {
           {t(plate === undefined && trouble === 'trouble.worker' ? 'trouble.noPlate' : trouble)}
         </p>
       )}
-      {shown && (
-        <Suspense>
-          <FindingsList findings={findings} />
-        </Suspense>
-      )}
+      {shown && <FindingsList findings={findings} />}
       <div className={css.line} data-busy={busy || undefined}>
         {failed ? (
           <VerdictMark verdict="stop" size={22} silent />

@@ -8,12 +8,14 @@ import { openLinks } from '../handover/link/open-link.ts';
 import { createNewerVersionStore } from '../page/newer-version.ts';
 import { speak } from '../words/t.ts';
 import { startPlateClient } from '../worker/plate-client.ts';
+import { Boundary } from '../ui/Boundary.tsx';
 import { App } from './App.tsx';
 import { fetchShop } from '../page/fetch-shop.ts';
 import { fetchShopStock, type ShopStock } from '../page/fetch-shop-stock.ts';
 import { firstDesign } from '../design/beginnings/first-design.ts';
 import { keepDesignSaved } from './keep-design-saved.ts';
 import { keepPageInAddress } from './page-address.ts';
+import { watchForMissingParts } from './missing-parts.ts';
 import { PageContext, type Page } from '../page/page-context.ts';
 import './theme.css';
 
@@ -36,7 +38,11 @@ const page: Omit<Page, 'book'> = {
   wholeShop,
 };
 
-void start();
+void start().catch(() => {
+  // what index.html says of a page that does not come is still in its place
+  document.documentElement.classList.add('stuck');
+});
+watchForMissingParts(() => stores.ui.getState().set({ partMissing: true }));
 
 async function start(): Promise<void> {
   const place = document.getElementById('page');
@@ -55,7 +61,9 @@ async function start(): Promise<void> {
   if (trouble !== undefined) stores.ui.getState().set({ notice: await trouble() });
   createRoot(place).render(
     <PageContext value={{ ...page, book }}>
-      <App />
+      <Boundary whole>
+        <App />
+      </Boundary>
     </PageContext>,
   );
   if (import.meta.env.PROD) afterFirstPlate(() => void workOffline());

@@ -1,29 +1,22 @@
 import { ArrowLeft, ArrowRight } from 'lucide-react';
-import { lazy, Suspense, useEffect, useRef, type ComponentType } from 'react';
+import { useEffect, useRef, type ComponentType } from 'react';
 import { Beginnings } from './beginnings/Beginnings.tsx';
 import { STEPS, type Step } from '../state/ui-store.ts';
 import { Button } from '../ui/Button.tsx';
+import { later } from '../ui/later.tsx';
 import { t, withWords } from '../words/t.ts';
 import { beginningById } from './beginnings/beginnings.ts';
 import { usePage, useUi } from '../page/page-context.ts';
 import css from './Panel.module.css';
 
 // what is not asked first comes when it is asked
-const QuestionSheet = lazy(async () => ({
-  default: (await withWords(import('./beginnings/QuestionSheet.tsx'), 'work')).QuestionSheet,
-}));
-const StylePanel = lazy(async () => ({
-  default: (await withWords(import('./panels/face/StylePanel.tsx'), 'work')).StylePanel,
-}));
-const TextPanel = lazy(async () => ({
-  default: (await withWords(import('./panels/text/TextPanel.tsx'), 'work')).TextPanel,
-}));
-const SizePanel = lazy(async () => ({
-  default: (await withWords(import('./panels/SizePanel.tsx'), 'work')).SizePanel,
-}));
-const FilesPanel = lazy(async () => ({
-  default: (await withWords(import('./panels/files/FilesPanel.tsx'), 'work')).FilesPanel,
-}));
+const QuestionSheet = later(
+  async () => (await withWords(import('./beginnings/QuestionSheet.tsx'), 'work')).QuestionSheet,
+);
+const StylePanel = later(async () => (await withWords(import('./panels/face/StylePanel.tsx'), 'work')).StylePanel);
+const TextPanel = later(async () => (await withWords(import('./panels/text/TextPanel.tsx'), 'work')).TextPanel);
+const SizePanel = later(async () => (await withWords(import('./panels/SizePanel.tsx'), 'work')).SizePanel);
+const FilesPanel = later(async () => (await withWords(import('./panels/files/FilesPanel.tsx'), 'work')).FilesPanel);
 
 const PANELS: Record<Step, ComponentType> = { say: TextPanel, look: StylePanel, size: SizePanel, take: FilesPanel };
 
@@ -57,9 +50,7 @@ export function Panel() {
           {beginning === undefined ? t('begin.title') : t(`begin.kinds.${beginning.id}`)}
         </h2>
         <div className={`${css.question} ${css.fill}`}>
-          <Suspense>
-            {beginning === undefined ? <Beginnings /> : <QuestionSheet key={beginning.id} beginning={beginning} />}
-          </Suspense>
+          {beginning === undefined ? <Beginnings /> : <QuestionSheet key={beginning.id} beginning={beginning} />}
         </div>
       </div>
     );
@@ -71,9 +62,7 @@ export function Panel() {
         {t(`page.steps.${step}.title`)}
       </h2>
       <div className={css.question}>
-        <Suspense>
-          <Questions key={step} />
-        </Suspense>
+        <Questions key={step} />
       </div>
       <div className={css.way}>
         {before !== undefined && (

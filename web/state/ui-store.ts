@@ -56,6 +56,8 @@ export interface UiState {
   readonly addingBridge: boolean;
   /** Where the stage was last asked to look closely, mm in the plate's frame. */
   readonly closeUp: Point | undefined;
+  /** What was asked for needs a part of the page that could not be loaded. */
+  readonly partMissing: boolean;
   /** One calm sentence about what just happened, or went wrong. */
   readonly notice: string | undefined;
   set(part: Partial<Omit<UiState, 'set'>>): void;
@@ -91,6 +93,7 @@ export function createUiStore(): UiStore {
     bridgeKey: undefined,
     addingBridge: false,
     closeUp: undefined,
+    partMissing: false,
     notice: undefined,
     set: (part) =>
       set(

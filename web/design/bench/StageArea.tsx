@@ -1,9 +1,9 @@
-import { lazy, Suspense } from 'react';
 import { headSize } from '../../barrel/head-size.ts';
 import { usePage, usePlates, useCurrentPlate, useDesign, useUi } from '../../page/page-context.ts';
 import { PlateStage } from '../stage/PlateStage.tsx';
 import { stageWords } from '../stage/words.ts';
 import { fileStem } from '../../worker/file-stem.ts';
+import { later } from '../../ui/later.tsx';
 import { t } from '../../words/t.ts';
 import { BridgeTools } from './BridgeTools.tsx';
 import { GapNote, hasGap, lyingOn } from './GapNote.tsx';
@@ -16,7 +16,7 @@ import { useBridgeWork } from './use-bridge-work.ts';
 import { usePlacing } from './use-placing.ts';
 import { useTheme } from '../../page/use-theme.ts';
 
-const BarrelPlace = lazy(async () => ({ default: (await import('../../barrel/BarrelPlace.tsx')).BarrelPlace }));
+const BarrelPlace = later(async () => (await import('../../barrel/BarrelPlace.tsx')).BarrelPlace);
 
 /** The plate, large and round, or the barrel end it lies on. */
 export function StageArea() {
@@ -116,18 +116,17 @@ export function StageArea() {
           </p>
         </>
       ) : (
-        <Suspense fallback={<p className={css.wait}>{t('stage.loading')}</p>}>
-          <BarrelPlace
-            design={design}
-            plate={plate}
-            plates={design.plates.flatMap((p) => plates[p.id] ?? [])}
-            head={headSize(head)}
-            state={state}
-            theme={theme}
-            label={t('cask.label', { name: spec.name, state: t(`page.barrelStates.${state}`) })}
-            onPicture={savePicture}
-          />
-        </Suspense>
+        <BarrelPlace
+          waiting={<p className={css.wait}>{t('stage.loading')}</p>}
+          design={design}
+          plate={plate}
+          plates={design.plates.flatMap((p) => plates[p.id] ?? [])}
+          head={headSize(head)}
+          state={state}
+          theme={theme}
+          label={t('cask.label', { name: spec.name, state: t(`page.barrelStates.${state}`) })}
+          onPicture={savePicture}
+        />
       )}
       <PlateSummary />
     </div>

@@ -1,9 +1,10 @@
-import { lazy, Suspense, useEffect, useState } from 'react';
+import { useEffect, useState } from 'react';
+import { later } from '../../ui/later.tsx';
 import { t, withWords } from '../../words/t.ts';
 import { FirstPlate } from './FirstPlate.tsx';
 import { useCurrentPlate, usePlates } from '../../page/page-context.ts';
 
-const StageArea = lazy(async () => ({ default: (await withWords(import('./StageArea.tsx'), 'work')).StageArea }));
+const StageArea = later(async () => (await withWords(import('./StageArea.tsx'), 'work')).StageArea);
 
 /** A plate that does not come in this time must not keep the stage away. */
 const LONGEST_WAIT_MS = 20_000;
@@ -29,11 +30,5 @@ export function StageLater() {
       onDrawn={() => setDrawn(true)}
     />
   );
-  return drawn ? (
-    <Suspense fallback={picture}>
-      <StageArea />
-    </Suspense>
-  ) : (
-    picture
-  );
+  return drawn ? <StageArea waiting={picture} /> : picture;
 }

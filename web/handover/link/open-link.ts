@@ -19,9 +19,16 @@ async function openLink(page: OwnParts & Pick<Page, 'ui'>, book: Promise<StockBo
   const { own, ui } = page;
   const { hash, pathname, search } = location;
   if (!ANY_LINK.test(hash)) return;
+  let read;
+  try {
+    const { readLink } = await withWords(import('./read-link.ts'), 'work');
+    read = readLink(hash);
+  } catch {
+    // the address keeps the design until it can be read
+    ui.getState().set({ notice: t('link.notLoaded') });
+    return;
+  }
   history.replaceState(history.state, '', `${pathname}${search}`);
-  const { readLink } = await withWords(import('./read-link.ts'), 'work');
-  const read = readLink(hash);
   if ('problem' in read) {
     ui.getState().set({ notice: read.problem });
     return;

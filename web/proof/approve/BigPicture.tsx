@@ -1,4 +1,4 @@
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Design } from '../../../geometry/design/schema.ts';
 import { headSize } from '../../barrel/head-size.ts';
 import { saveFile } from '../../page/save-file.ts';
@@ -9,12 +9,13 @@ import { lengthWords } from '../../words/say/format-number.ts';
 import { PlatePicture } from '../../ui/PlatePicture.tsx';
 import { fileStem } from '../../worker/file-stem.ts';
 import type { PlannedPlate } from '../../worker/plate-api.ts';
+import { later } from '../../ui/later.tsx';
 import { t } from '../../words/t.ts';
 import css from './BigPicture.module.css';
 import { ViewChoice } from '../controls/ViewChoice.tsx';
 import { useProof } from '../state/proof-context.ts';
 
-const BarrelPlace = lazy(async () => ({ default: (await import('../../barrel/BarrelPlace.tsx')).BarrelPlace }));
+const BarrelPlace = later(async () => (await import('../../barrel/BarrelPlace.tsx')).BarrelPlace);
 
 interface BigPictureProps {
   readonly design: Design;
@@ -64,21 +65,20 @@ export function BigPicture({ design, plates }: BigPictureProps) {
             <PlatePicture plate={shown} />
           </div>
         ) : (
-          <Suspense fallback={<p className={css.wait}>{t('stage.loading')}</p>}>
-            <BarrelPlace
-              design={design}
-              plate={shown}
-              plates={lettered.map(({ plate }) => plate)}
-              head={headSize(design.head)}
-              state={design.stock.use === 'torch' ? 'char' : 'paint'}
-              theme={theme}
-              label={t('cask.label', {
-                name: shown.name,
-                state: t(`page.barrelStates.${design.stock.use === 'torch' ? 'char' : 'paint'}`),
-              })}
-              onPicture={savePicture}
-            />
-          </Suspense>
+          <BarrelPlace
+            waiting={<p className={css.wait}>{t('stage.loading')}</p>}
+            design={design}
+            plate={shown}
+            plates={lettered.map(({ plate }) => plate)}
+            head={headSize(design.head)}
+            state={design.stock.use === 'torch' ? 'char' : 'paint'}
+            theme={theme}
+            label={t('cask.label', {
+              name: shown.name,
+              state: t(`page.barrelStates.${design.stock.use === 'torch' ? 'char' : 'paint'}`),
+            })}
+            onPicture={savePicture}
+          />
         )}
       </div>
     </div>

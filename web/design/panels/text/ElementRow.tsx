@@ -1,6 +1,6 @@
 import { isText } from '../../../../geometry/design/kinds.ts';
 import { SlidersHorizontal, Trash2 } from 'lucide-react';
-import { lazy, Suspense, useEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { LONGEST_TEXT } from '../../../../geometry/design/limits.ts';
 import type { DesignElement } from '../../../../geometry/design/schema.ts';
 import { removeElement } from '../../../state/actions/elements/remove-element.ts';
@@ -8,6 +8,7 @@ import { setText } from '../../../state/actions/elements/set-text.ts';
 import { useAct, usePage, useUi } from '../../../page/page-context.ts';
 import { IconButton } from '../../../ui/IconButton.tsx';
 import { TextField } from '../../../ui/fields/TextField.tsx';
+import { later } from '../../../ui/later.tsx';
 import { t } from '../../../words/t.ts';
 import { BorderDetails } from './BorderDetails.tsx';
 import { DateButton, DateTool } from './DateTool.tsx';
@@ -17,7 +18,7 @@ import { LineTextDetails } from './LineTextDetails.tsx';
 import { RingTextDetails } from './RingTextDetails.tsx';
 
 /** Knows every motif: loaded when one is worked on. */
-const DrawingDetails = lazy(async () => ({ default: (await import('./DrawingDetails.tsx')).DrawingDetails }));
+const DrawingDetails = later(async () => (await import('./DrawingDetails.tsx')).DrawingDetails);
 
 /** One element of the list: its text as a field, and behind a fold where exactly it stands. */
 export function ElementRow({ element }: { readonly element: DesignElement }) {
@@ -109,11 +110,7 @@ export function ElementRow({ element }: { readonly element: DesignElement }) {
         {open && element.kind === 'ringText' && <RingTextDetails element={element} />}
         {open && element.kind === 'lineText' && <LineTextDetails element={element} />}
         {open && element.kind === 'border' && <BorderDetails element={element} />}
-        {open && (element.kind === 'motif' || element.kind === 'artwork') && (
-          <Suspense fallback={null}>
-            <DrawingDetails element={element} />
-          </Suspense>
-        )}
+        {open && (element.kind === 'motif' || element.kind === 'artwork') && <DrawingDetails element={element} />}
       </div>
     </li>
   );

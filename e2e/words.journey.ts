@@ -119,11 +119,16 @@ function wordsOf(language: string): Map<string, string> {
       else found.set(before + name, word);
     }
   };
-  for (const file of readdirSync(folder).filter((name) => name.endsWith('.json'))) {
-    const words = JSON.parse(readFileSync(new URL(file, folder), 'utf8')) as object;
-    // tables of the kernel and of records hold several parts
-    const holdsParts = Object.values(words).every((part) => typeof part === 'object') && /said|records/.test(file);
-    collect(words, holdsParts ? '' : `${file.replace('.json', '')}.`);
+  for (const path of readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) =>
+    name.endsWith('.json'),
+  )) {
+    const [group = '', file = ''] = path.split('/');
+    // what the kernel says and what stands on paper holds several parts a file
+    const holdsParts = group === 'kernel' || group === 'paper';
+    collect(
+      JSON.parse(readFileSync(new URL(path, folder), 'utf8')) as object,
+      holdsParts ? '' : `${file.replace('.json', '')}.`,
+    );
   }
   return found;
 }

@@ -10,6 +10,13 @@ import { shopStock } from './serve/shop-stock.ts';
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
+/** Words of one group and language come in one file; what English says first is part of the page. */
+function wordGroup(id: string): string | null {
+  const [, language, group] = /\/web\/words\/(\w+)\/(\w+)\/\w+\.json/.exec(id) ?? [];
+  return group === undefined || (language === 'en' && group === 'first') ? null : `words-${language}-${group}`;
+}
+const oneFileAGroup = { output: { codeSplitting: { groups: [{ name: wordGroup }] } } };
+
 const licences = licenceNotice(at('.'));
 
 export default defineConfig({
@@ -34,8 +41,9 @@ export default defineConfig({
     assetsInlineLimit: 0,
     // The PDF writer is large and loaded only when a spec sheet is asked for.
     chunkSizeWarningLimit: 1200,
+    rolldownOptions: oneFileAGroup,
   },
-  worker: { format: 'es', plugins: () => [leanFaces(), licences.worker] },
+  worker: { format: 'es', plugins: () => [leanFaces(), licences.worker], rolldownOptions: oneFileAGroup },
   server: {
     host: '127.0.0.1',
     // geometry/, fonts/ and the packages' fonts lie beside web/, not in it.

@@ -10,7 +10,7 @@ import { writeSpecSheet } from '../../geometry/files/paper/spec-sheet.ts';
 import type { Finding, Severity } from '../../geometry/findings.ts';
 import { estimatePlate } from '../../geometry/files/paper/estimate-plate.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
-import { paperSpeak } from '../../web/words/paper-books.ts';
+import { paperSpeak } from '../../web/words/paper-speak.ts';
 import { readPdf } from '../readers/pdf-reader.ts';
 import { askTool, hasTool } from '../readers/poppler.ts';
 import { handDesign, handPlate } from './hand-plate.ts';

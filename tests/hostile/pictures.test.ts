@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { importFile } from '../../web/design/artwork/import-file.ts';
 import { fileKind, pictureSize } from '../../web/design/artwork/picture-kind.ts';
 import { refusePicture } from '../../web/design/artwork/read-picture.ts';
-import { words as english } from '../../web/words/en/english-work.ts';
+import artwork from '../../web/words/en/work/artwork.json';
 import { PICTURE_CASES } from './picture-cases.ts';
 
 describe.each(PICTURE_CASES.map((c) => [c.name, c] as const))('%s', (_, c) => {
@@ -15,7 +15,7 @@ describe.each(PICTURE_CASES.map((c) => [c.name, c] as const))('%s', (_, c) => {
     }
     const read = await importFile(new File([c.bytes.slice()], 'picture.png'));
     expect(read).toEqual({ refused: c.ends });
-    expect(english.artwork.refused[c.ends as keyof typeof english.artwork.refused].length).toBeGreaterThan(30);
+    expect(artwork.refused[c.ends as keyof typeof artwork.refused].length).toBeGreaterThan(30);
   });
 });
 

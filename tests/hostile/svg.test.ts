@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { compose } from '../../geometry/artwork/compose.ts';
 import type { Painted } from '../../geometry/artwork/painted.ts';
 import { readSvg } from '../../web/design/artwork/read-svg.ts';
-import { words as english } from '../../web/words/en/english-work.ts';
+import artwork from '../../web/words/en/work/artwork.json';
 import { SVG_CASES } from './svg-cases.ts';
 
 /** A browser that would run scripts and load what it is told to: nothing may reach either. */
@@ -24,7 +24,7 @@ describe.each(SVG_CASES.map((c) => [c.name, c] as const))('%s', (_, c) => {
     const took = performance.now() - started;
     if ('refused' in read) {
       expect(read.refused).toBe(c.ends);
-      const sentence = english.artwork.refused[read.refused];
+      const sentence = artwork.refused[read.refused];
       expect(sentence.length).toBeGreaterThan(30);
     } else {
       expect(c.ends).toBe('clean');

@@ -7,7 +7,7 @@ import { writeProof } from '../../geometry/proof/write-proof.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { speakFrom } from '../../geometry/sentences/speak-from.ts';
-import french from '../../web/words/fr/kernel/paper-said.json';
+import french from '../../web/words/fr/paper/paper.json';
 import { encode, smallDesign } from './sound-order.ts';
 
 it('finds what a file says of itself where our writers put it, in any language, and never in a title', async () => {

@@ -4,7 +4,7 @@ import type { Finding } from '../../geometry/findings.ts';
 import { PAPERS } from '../../geometry/files/paper/page-size.ts';
 import { writeProof } from '../../geometry/proof/write-proof.ts';
 import { said } from '../../geometry/sentences/say.ts';
-import { paperSpeak } from '../../web/words/paper-books.ts';
+import { paperSpeak } from '../../web/words/paper-speak.ts';
 import { handDesign } from '../files/hand-plate.ts';
 import { readAllPages } from '../readers/pdf-reader.ts';
 import { askTool, fontsOf, hasTool } from '../readers/poppler.ts';

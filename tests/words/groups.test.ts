@@ -1,11 +1,8 @@
+import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
-import { words as cut } from '../../web/words/en/english-cut.ts';
-import { words as first } from '../../web/words/en/english-first.ts';
-import { words as proof } from '../../web/words/en/english-proof.ts';
-import { words as work } from '../../web/words/en/english-work.ts';
-import { BOOKS, type Group } from '../../web/words/groups.ts';
+import { wordsOf, type Group } from '../../web/words/groups.ts';
 import { LANGUAGES } from '../../web/words/languages.ts';
 import { importsOf, readSources, toSource, type SourceFile } from '../architecture/read-imports.ts';
 
@@ -15,7 +12,8 @@ import { importsOf, readSources, toSource, type SourceFile } from '../architectu
  */
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
-const ENGLISH: Readonly<Record<Group, object>> = { first, work, cut, proof };
+const GROUPS: readonly Group[] = ['first', 'work', 'cut', 'proof'];
+const ENGLISH = await Promise.all(GROUPS.map(async (group) => [group, await wordsOf('en', group)] as const));
 const START = 'web/app/start.tsx';
 /** These two say what the kernel said, in the words of the group work. */
 const SAYS_FOR_THE_KERNEL = ['web/words/say/finding-words.ts', 'web/words/say/record-words.ts'];
@@ -67,7 +65,7 @@ function groupsThere(files: readonly SourceFile[], start: string): Map<string, G
   return found;
 }
 
-const groupOf = new Map(Object.entries(ENGLISH).flatMap(([group, book]) => Object.keys(book).map((p) => [p, group])));
+const groupOf = new Map(ENGLISH.flatMap(([group, book]) => Object.keys(book).map((p) => [p, group])));
 
 /** `'part.word'` and `part.${word}` of one of our parts. */
 function partsSaid(text: string): Set<string> {
@@ -109,8 +107,20 @@ describe('words that come later', () => {
     ]);
   });
   it.each(LANGUAGES.map(({ id }) => id))('stand in the same groups in %s', async (language) => {
-    for (const [group, bring] of Object.entries(BOOKS[language])) {
-      expect(Object.keys(await bring())).toEqual(expect.arrayContaining(Object.keys(ENGLISH[group as Group])));
+    for (const [group, english] of ENGLISH) {
+      expect(Object.keys(english).length).toBeGreaterThan(0);
+      expect(Object.keys(await wordsOf(language, group))).toEqual(expect.arrayContaining(Object.keys(english)));
+    }
+  });
+  it('lie in the same folders and files in every language, English in the kernel aside', () => {
+    const folder = (language: string) => fileURLToPath(new URL(`../../web/words/${language}`, import.meta.url));
+    const filesOf = (language: string) =>
+      readdirSync(folder(language), { recursive: true, encoding: 'utf8' })
+        .filter((name) => name.endsWith('.json') && !/^(?:kernel|paper)\b/.test(name))
+        .sort();
+    for (const { id } of LANGUAGES) {
+      expect(filesOf(id)).toEqual(filesOf('en'));
+      expect(new Set(filesOf(id).map((name) => name.split('/')[0]))).toEqual(new Set(GROUPS));
     }
   });
 });

@@ -13,14 +13,13 @@ import { PAPER_EN } from '../../geometry/sentences/paper-en.ts';
 import { motifWords } from '../../geometry/sentences/say.ts';
 import { SHOP_EN } from '../../geometry/sentences/shop-en.ts';
 import { STOCK_EN } from '../../geometry/sentences/stock-en.ts';
-import { BOOKS } from '../../web/words/groups.ts';
-import { PAPER_BOOKS } from '../../web/words/paper-books.ts';
+import { wordsOf } from '../../web/words/groups.ts';
 import { languageFor, type Language } from '../../web/words/languages.ts';
 
 /** Every word of a language, whichever group it comes with. */
 async function bookOf(language: Language): Promise<object> {
-  const groups = await Promise.all(Object.values(BOOKS[language]).map((bring) => bring()));
-  return Object.assign({}, ...groups, await PAPER_BOOKS[language]()) as object;
+  const groups = ['first', 'work', 'cut', 'proof', 'paper'] as const;
+  return Object.assign({}, ...(await Promise.all(groups.map((group) => wordsOf(language, group))))) as object;
 }
 
 const OTHERS = { German: await bookOf('de'), French: await bookOf('fr'), Spanish: await bookOf('es') };

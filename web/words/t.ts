@@ -1,6 +1,6 @@
 import { createInstance } from 'i18next';
-import { words as first } from './en/english-first.ts';
-import { BOOKS, type Group } from './groups.ts';
+import { first } from './en/first.ts';
+import type { Group } from './groups.ts';
 import type { Key } from './keys.ts';
 import type { Language } from './languages.ts';
 
@@ -41,7 +41,7 @@ export function t(key: Key, values: Values = {}): string {
 
 /** A word that stands in a record of its own (`materials.mild-steel.name`), with the record's English. */
 export function recordWord(key: string, inEnglish: string, values: Values = {}): string {
-  return /^[\w.-]+$/.test(key) ? book.t(key, { ...options(values), defaultValue: inEnglish }) : inEnglish;
+  return /^[\w.-]+$/.test(key) && book.exists(key, options(values)) ? book.t(key, options(values)) : inEnglish;
 }
 
 /** The language spoken now. */
@@ -82,8 +82,9 @@ async function bringAll(groups: readonly Group[]): Promise<void> {
 async function bring(to: Language, group: Group): Promise<void> {
   const name = `${to} ${group}`;
   if (there.has(name)) return;
-  const words = await BOOKS[to][group]();
-  book.addResourceBundle(to, 'words', words);
+  // Where all files lie is a long list, not needed for the first plate in English.
+  const { wordsOf } = await import('./groups.ts');
+  book.addResourceBundle(to, 'words', await wordsOf(to, group));
   there.add(name);
 }
 

@@ -98,7 +98,7 @@ async function specSheet(
 ): Promise<MadeFile> {
   const [{ writeSpecSheet }, { paperSpeak }, fonts] = await Promise.all([
     import('../../geometry/files/paper/spec-sheet.ts'),
-    import('../words/paper-books.ts'),
+    import('../words/paper-speak.ts'),
     fetchPaperFonts(),
   ]);
   const spoken = { ...manner, speak: await paperSpeak(manner.language) };

@@ -7,7 +7,7 @@ import { writeProof } from '../../geometry/proof/write-proof.ts';
 import { provePlan } from '../../geometry/pipeline/prove-plan.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import type { Key } from '../words/keys.ts';
-import { paperSpeak } from '../words/paper-books.ts';
+import { paperSpeak } from '../words/paper-speak.ts';
 import type { Made, ProofWish } from './plate-api.ts';
 
 type Make = (design: Design, plateId: string, book: StockBook) => Promise<Made>;

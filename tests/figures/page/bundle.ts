@@ -55,8 +55,7 @@ export const BUNDLE_CLAIMS: readonly Claim[] = [
     name: 'first-load-without-heavy-parts',
     wanted: '0 of: PDF writer, barrel drawn flat or in three dimensions, zip, stage, other languages, artwork import',
     async measure() {
-      const heavy =
-        /spec-sheet|BarrelPlace|BarrelView|make-files|PlateStage|german|french|spanish|artwork|pack-design/i;
+      const heavy = /spec-sheet|BarrelPlace|BarrelView|make-files|PlateStage|words-(?:de|fr|es)|artwork|pack-design/i;
       const early = (await firstLoad()).filter(({ path }) => heavy.test(path));
       return { value: early.length, unit: early.map(({ path }) => path).join(' '), ok: early.length === 0 };
     },

@@ -1,5 +1,5 @@
 import { compose } from '../../../geometry/artwork/compose.ts';
-import { words as english } from '../../../web/words/en/english-work.ts';
+import artwork from '../../../web/words/en/work/artwork.json';
 import { importFile } from '../../../web/design/artwork/import-file.ts';
 import { readText } from '../../web/artwork/node-window.ts';
 import { PICTURE_CASES } from '../../hostile/picture-cases.ts';
@@ -7,7 +7,7 @@ import { FILE_CASES, FONT_CASES, LINK_CASES } from '../../hostile/document-cases
 import { SVG_CASES } from '../../hostile/svg-cases.ts';
 import type { Claim } from '../claim.ts';
 
-const SENTENCES: Readonly<Record<string, string>> = english.artwork.refused;
+const SENTENCES: Readonly<Record<string, string>> = artwork.refused;
 
 /** Hostile drawings and pictures, each read now: a sentence or a clean import. That nothing is asked or run, journeys watch. */
 export const HOSTILE_CLAIMS: readonly Claim[] = [

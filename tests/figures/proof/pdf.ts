@@ -9,7 +9,7 @@ import { TILE_FRAME, layTiles } from '../../../geometry/proof/tiles.ts';
 import { writeProof } from '../../../geometry/proof/write-proof.ts';
 import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { LANGUAGES } from '../../../web/words/languages.ts';
-import { paperSpeak } from '../../../web/words/paper-books.ts';
+import { speakFromFiles } from './speak-from-files.ts';
 import { asked, fonts, MM, plannedPlate, QUOTE, SHOP, shipped } from '../../proof/set-up.ts';
 import { readAllPages } from '../../readers/pdf-reader.ts';
 import { askTool, fontsOf, hasTool, pageImage } from '../../readers/poppler.ts';
@@ -34,7 +34,7 @@ const papers = once(async () => {
     const { design, plates } = await shipped(name);
     for (const page of PAPER_NAMES) {
       for (const { id: language } of LANGUAGES) {
-        const manner = { page, language, speak: await paperSpeak(language) };
+        const manner = { page, language, speak: speakFromFiles(language) };
         const proof = await writeProof(asked({ design, plates, quote: QUOTE, shop: SHOP, ...manner }), fonts);
         const sheet = await writeSpecSheet(design, plates, fonts, BUILT_IN, manner);
         all.push({ name: `${name}, ${page}, ${language}`, design, proof, sheet, page });

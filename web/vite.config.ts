@@ -15,7 +15,7 @@ function wordGroup(id: string): string | null {
   const [, language, group] = /\/web\/words\/(\w+)\/(\w+)\/\w+\.json/.exec(id) ?? [];
   return group === undefined || (language === 'en' && group === 'first') ? null : `words-${language}-${group}`;
 }
-const oneFileAGroup = { output: { codeSplitting: { groups: [{ name: wordGroup }] } } };
+const oneFileAGroup = { output: { codeSplitting: { groups: [{ name: wordGroup, debugName: 'words' }] } } };
 
 const licences = licenceNotice(at('.'));
 

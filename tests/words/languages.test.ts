@@ -14,12 +14,14 @@ import { motifWords } from '../../geometry/sentences/say.ts';
 import { SHOP_EN } from '../../geometry/sentences/shop-en.ts';
 import { STOCK_EN } from '../../geometry/sentences/stock-en.ts';
 import { wordsOf } from '../../web/words/groups.ts';
+import { paperWordsOf } from '../../web/words/paper-speak.ts';
 import { languageFor, type Language } from '../../web/words/languages.ts';
 
 /** Every word of a language, whichever group it comes with. */
 async function bookOf(language: Language): Promise<object> {
-  const groups = ['first', 'work', 'cut', 'proof', 'paper'] as const;
-  return Object.assign({}, ...(await Promise.all(groups.map((group) => wordsOf(language, group))))) as object;
+  const groups = ['first', 'work', 'cut', 'proof'] as const;
+  const found = await Promise.all(groups.map((group) => wordsOf(language, group)));
+  return Object.assign({}, ...found, language === 'en' ? {} : await paperWordsOf(language)) as object;
 }
 
 const OTHERS = { German: await bookOf('de'), French: await bookOf('fr'), Spanish: await bookOf('es') };

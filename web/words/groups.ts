@@ -1,20 +1,18 @@
 import { CUT_EN } from '../../geometry/sentences/cut-en.ts';
 import { PLATE_EN } from '../../geometry/sentences/plate-en.ts';
-import { first } from './en/first.ts';
 import { gather, gatherParts, type Words } from './gather.ts';
 import type { Language } from './languages.ts';
 
 /** Words of the page that are asked for at the same time. Each group is a folder of every language, a file for each part. */
 export type Group = 'first' | 'work' | 'cut' | 'proof';
 
-/** The files of a group and language are built into one: see `wordGroup` in web/vite.config.ts. */
+/** All but what is at hand from the start (en/first.ts). Files of a group and language are built into one: web/vite.config.ts. */
 const FILES = import.meta.glob<Words>(['./*/*/*.json', '!./en/first/*.json', '!./*/paper/*.json'], {
   import: 'default',
 });
 
 /** The words of a group in a language; those of the kernel come with `work`. Rejects when they cannot be had. */
 export async function wordsOf(language: Language, group: Group): Promise<Words> {
-  if (language === 'en' && group === 'first') return first;
   const parts = Object.fromEntries(await gather(FILES, `./${language}/${group}/`));
   return group === 'work' ? { ...(await kernelWords(language)), ...parts } : parts;
 }

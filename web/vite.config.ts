@@ -15,7 +15,10 @@ function wordGroup(id: string): string | null {
   const [, language, group] = /\/web\/words\/(\w+)\/(\w+)\/\w+\.json/.exec(id) ?? [];
   return group === undefined || (language === 'en' && group === 'first') ? null : `words-${language}-${group}`;
 }
-const oneFileAGroup = { output: { codeSplitting: { groups: [{ name: wordGroup, debugName: 'words' }] } } };
+const words = { name: wordGroup, debugName: 'words' };
+/** Small files that are always asked for together pack better as one: what says things on the page, and in the workers. */
+const speech = { name: 'speech', test: /preload-helper|\/i18next\/|\/words\/(?:t\.ts|en\/first)/ };
+const sentences = { name: 'sentences', test: /sentences\/(?:say|make-say|fill|written-number|plate-en)\.ts/ };
 
 const licences = licenceNotice(at('.'));
 
@@ -41,9 +44,13 @@ export default defineConfig({
     assetsInlineLimit: 0,
     // The PDF writer is large and loaded only when a spec sheet is asked for.
     chunkSizeWarningLimit: 1200,
-    rolldownOptions: oneFileAGroup,
+    rolldownOptions: { output: { codeSplitting: { groups: [words, speech] } } },
   },
-  worker: { format: 'es', plugins: () => [leanFaces(), licences.worker], rolldownOptions: oneFileAGroup },
+  worker: {
+    format: 'es',
+    plugins: () => [leanFaces(), licences.worker],
+    rolldownOptions: { output: { codeSplitting: { groups: [words, sentences] } } },
+  },
   server: {
     host: '127.0.0.1',
     // geometry/, fonts/ and the packages' fonts lie beside web/, not in it.

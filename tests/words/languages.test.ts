@@ -44,11 +44,11 @@ function gaps(word: string): string[] {
   return [...word.matchAll(/\{\{\w+\}\}/g)].map((m) => m[0]).sort();
 }
 
-/** All code, the kernel's tables of sentences left out, and the stock file, which says why things do not meet. */
+/** All code without its comments, the kernel's tables of sentences left out, and the stock file, which says why things do not meet. */
 const SOURCE = ['geometry', 'fonts', 'web']
   .flatMap((folder) => readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((f) => `${folder}/${f}`))
   .filter((f) => (/\.tsx?$/.test(f) && !/-en\.ts$/.test(f)) || f.endsWith('starting-stock.json'))
-  .map((f) => readFileSync(f, 'utf8'))
+  .map((f) => readFileSync(f, 'utf8').replace(/\/\*[^]*?\*\/|^\s*\/\/.*$/gm, ''))
   .join('\n');
 /** Texts in quotes, and names of fields: what can fill the gap of a path. */
 const NAMED = new Set(

@@ -2,8 +2,8 @@
  * The end of a barrel seen from straight in front, with the mark that the plate leaves on it, as plain paths: the same
  * picture on paper and on the screen. True proportions: millimetres about the middle of the head, x to the right, y down.
  *
- * In: a design, one of its plates with its cut plan. Out: what to paint, the first lowest. The same design gives the
- * same picture; a plate for the barrel's side is shown flat, on its staves.
+ * In: a design, and one of its plates with its cut plan or what is seen of it. Out: what to paint, the first lowest.
+ * The same design gives the same picture; a plate for the barrel's side is shown flat, on its staves.
  */
 import { barrelById } from '../barrel/barrels.ts';
 import { headDiameter } from '../barrel/blank.ts';
@@ -21,9 +21,20 @@ export interface BarrelPicture {
   readonly reachMm: number;
 }
 
+/** What is seen of a plate on the wood: the plate itself, or what it leaves there. */
+export interface BarrelSight {
+  /** All openings as path data, mm about the plate's middle, y down. */
+  readonly openings: string;
+  readonly diameterMm: number;
+  readonly state: 'plate' | 'paint' | 'char';
+  /** Colour of the paint. */
+  readonly paint?: string | undefined;
+}
+
 /** Wood, iron and marks in daylight, by eye. */
 const OAK = { head: '#d9b988', stave: '#c59c68', side: '#a97f50', joint: '#5d4025', deep: '#3b2817' };
 const IRON = { body: '#77736d', light: '#a5a09a', dark: '#4d4a46' };
+const STEEL = '#d4d3ce';
 const MARK = { paint: '#26211d', char: '#2b1a10', scorch: '#7a4a22' };
 
 /** How much wider the belly is than its end, and where hoops lie between end and belly: by eye, after usual casks. */
@@ -31,10 +42,16 @@ const BELLY = 1.13;
 const STAVES = 30;
 
 export function composeBarrelPicture(design: Design, { plate, plan }: PlannedPlate, paint?: string): BarrelPicture {
-  const mark = markPaths(openingsPath(plan), design.stock.use, plate.diameterMm, paint);
-  if (design.surface !== 'head') return flatPicture(plate.diameterMm, design.surface.lines, mark);
+  const state = design.stock.use === 'torch' ? 'char' : 'paint';
+  return drawBarrel(design, { openings: openingsPath(plan), diameterMm: plate.diameterMm, state, paint });
+}
+
+export function drawBarrel(design: Design, sight: BarrelSight): BarrelPicture {
+  const { diameterMm } = sight;
+  const mark = markPaths(sight);
+  if (design.surface !== 'head') return flatPicture(diameterMm, design.surface.lines, mark);
   const { smallerMm } = headDiameter(design.head);
-  const head = Math.max(smallerMm, plate.diameterMm, 1);
+  const head = Math.max(smallerMm, diameterMm, 1);
   const { source } = design.head;
   const wall = staveMm(source.kind === 'barrel' ? barrelById(source.barrel) : undefined, head);
   const r = head / 2;
@@ -66,9 +83,10 @@ export function findMarkingPlate(design: Design, plates: readonly PlannedPlate[]
   return plates.find(({ plate }) => design.plates.find((p) => p.id === plate.plateId)?.masks === undefined);
 }
 
-function markPaths(openings: string, use: 'paint' | 'torch', diameterMm: number, paint?: string): PicturePath[] {
+function markPaths({ openings, diameterMm, state, paint }: BarrelSight): PicturePath[] {
   if (openings === '') return [];
-  if (use === 'paint') return [{ d: openings, fill: paint ?? MARK.paint }];
+  if (state === 'plate') return platePaths(openings, diameterMm);
+  if (state === 'paint') return [{ d: openings, fill: paint ?? MARK.paint }];
   // A flame tans the wood a little around what it chars.
   const halo = (share: number, opacity: number): PicturePath => ({
     d: openings,
@@ -77,6 +95,16 @@ function markPaths(openings: string, use: 'paint' | 'torch', diameterMm: number,
     opacity,
   });
   return [halo(0.02, 0.16), halo(0.011, 0.22), halo(0.005, 0.35), { d: openings, fill: paint ?? MARK.char }];
+}
+
+/** Bright sheet with the wood seen through it, and its shadow around the rim. */
+function platePaths(openings: string, diameterMm: number): PicturePath[] {
+  const rim = disc(diameterMm / 2);
+  return [
+    { d: rim, stroke: OAK.deep, width: diameterMm * 0.014, opacity: 0.3 },
+    { d: `${rim}${openings}`, fill: STEEL },
+    { d: `${rim}${openings}`, stroke: IRON.dark, width: diameterMm * 0.0015 },
+  ];
 }
 
 /** The staves behind the end, swelling to the belly, and the hoops that hold them. */

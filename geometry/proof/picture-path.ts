@@ -1,3 +1,5 @@
+import type { Region } from '../shapes.ts';
+
 /** One shape of a picture: SVG path data with what it is painted by; millimetres, y down. */
 export interface PicturePath {
   readonly d: string;
@@ -13,6 +15,14 @@ export interface PicturePath {
 export function num(value: number): string {
   const text = value.toFixed(2).replace(/\.?0+$/, '');
   return text === '-0' ? '0' : text;
+}
+
+/** Regions as one path to be filled even-odd: y up as plates have it becomes y down. */
+export function regionsPath(regions: readonly Region[]): string {
+  return regions
+    .flatMap((r) => [r.outer, ...r.holes])
+    .map((ring) => `M${ring.map((p) => `${num(p.x)} ${num(-p.y)}`).join('L')}Z`)
+    .join('');
 }
 
 export function disc(r: number): string {

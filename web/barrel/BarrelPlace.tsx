@@ -1,21 +1,20 @@
-import { Component, lazy, Suspense, useState, type ComponentProps, type ReactNode } from 'react';
+import { Component, lazy, Suspense, useMemo, useState, type ComponentProps, type ReactNode } from 'react';
 import { useStore } from 'zustand';
+import { drawBarrel } from '../../geometry/proof/barrel-picture.ts';
+import { regionsPath } from '../../geometry/proof/picture-path.ts';
 import { looks } from './solid/looks-store.ts';
 import type { BarrelView } from './solid/BarrelView.tsx';
 import { t } from '../words/t.ts';
 import css from './BarrelPlace.module.css';
-import { BarrelEnd } from './flat/BarrelEnd.tsx';
+import { BarrelDrawing } from './BarrelDrawing.tsx';
 import { hasWebGl } from './has-web-gl.ts';
 
 const Barrel = lazy(async () => ({ default: (await import('./solid/BarrelView.tsx')).BarrelView }));
 
-interface BarrelPlaceProps extends Omit<ComponentProps<typeof BarrelView>, 'onDrawn' | 'onLost'> {
-  /** Visible head in mm, along the grain of its boards (drawn upright) and across it. */
-  readonly head: { readonly alongMm: number; readonly acrossMm: number };
-}
+type BarrelPlaceProps = Omit<ComponentProps<typeof BarrelView>, 'onDrawn' | 'onLost'>;
 
 /** The barrel: flat at first and where nothing else can be had, in three dimensions as soon as that has been drawn. */
-export function BarrelPlace({ head, ...barrel }: BarrelPlaceProps) {
+export function BarrelPlace(barrel: BarrelPlaceProps) {
   const [able, setAble] = useState(hasWebGl);
   const [drawn, setDrawn] = useState(false);
   const paint = useStore(looks, (s) => s.paint);
@@ -23,16 +22,7 @@ export function BarrelPlace({ head, ...barrel }: BarrelPlaceProps) {
   const give = () => setAble(false);
   return (
     <div className={css.place}>
-      {flat && (
-        <BarrelEnd
-          plate={barrel.plate}
-          head={head}
-          state={barrel.state}
-          paint={paint}
-          theme={barrel.theme}
-          aria-label={barrel.label}
-        />
-      )}
+      {flat && <Flat {...barrel} paint={paint} />}
       {able && (
         <div className={css.barrel} data-drawn={drawn || undefined}>
           <Fallible onFailed={give}>
@@ -49,6 +39,20 @@ export function BarrelPlace({ head, ...barrel }: BarrelPlaceProps) {
       )}
     </div>
   );
+}
+
+function Flat({ design, plate, state, paint, label }: BarrelPlaceProps & { readonly paint: string }) {
+  const picture = useMemo(
+    () =>
+      drawBarrel(design, {
+        openings: regionsPath(plate?.openings.map((o) => o.region) ?? []),
+        diameterMm: plate?.diameterMm ?? 0,
+        state,
+        ...(state === 'paint' && { paint }),
+      }),
+    [design, plate, state, paint],
+  );
+  return <BarrelDrawing picture={picture} className={css.flat} label={label} />;
 }
 
 /** Whatever goes wrong in the view, the flat drawing stays. */

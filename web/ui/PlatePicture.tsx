@@ -1,16 +1,13 @@
 import { useEffect } from 'react';
 import type { PlateResult } from '../../geometry/plate/plate.ts';
-import type { Ring } from '../../geometry/shapes.ts';
+import { regionsPath } from '../../geometry/proof/picture-path.ts';
 import css from './PlatePicture.module.css';
 
 /** A small plain drawing of a plate: metal, and what is cut away. */
 export function PlatePicture({ plate }: { readonly plate: PlateResult }) {
   useEffect(tellFirstPicture, []);
   const radius = plate.diameterMm / 2;
-  const path = plate.openings
-    .flatMap((o) => [o.region.outer, ...o.region.holes])
-    .map(ringPath)
-    .join('');
+  const path = regionsPath(plate.openings.map((o) => o.region));
   return (
     <svg
       viewBox={`${-radius} ${-radius} ${2 * radius} ${2 * radius}`}
@@ -22,11 +19,6 @@ export function PlatePicture({ plate }: { readonly plate: PlateResult }) {
       <path d={path} fillRule="evenodd" className={css.cut} />
     </svg>
   );
-}
-
-/** y up in the plate's frame, down on the screen. */
-function ringPath(ring: Ring): string {
-  return `M${ring.map((p) => `${p.x.toFixed(1)} ${(-p.y).toFixed(1)}`).join('L')}Z`;
 }
 
 let told = false;

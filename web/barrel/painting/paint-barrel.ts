@@ -4,27 +4,17 @@ import type { Theme } from './oak.ts';
 
 /**
  * Parts of a barrel end seen straight on, light from the upper left. The context maps millimetres, origin at the
- * head's centre, y DOWN, to pixels by one even scale. Heads may be oval: a ring is the space between two ellipses.
+ * head's centre, y DOWN, to pixels by one even scale. Every round is given by its radius, mm.
  */
-export interface Oval {
-  readonly rx: number;
-  readonly ry: number;
-}
-
 export interface BarrelPaint {
   readonly theme: Theme;
   /** Device pixels to the millimetre. */
   readonly scale: number;
 }
 
-export function grown(oval: Oval, mm: number): Oval {
-  return { rx: oval.rx + mm, ry: oval.ry + mm };
-}
-
 /** Recessed boards: wood, the chime's soft shadow on it, the dark of the croze all round. */
-export function paintHead(ctx: CanvasRenderingContext2D, head: Oval, oak: OakTexture, paint: BarrelPaint): void {
-  const path = ovalPath(head);
-  const r = Math.max(head.rx, head.ry);
+export function paintHead(ctx: CanvasRenderingContext2D, r: number, oak: OakTexture, paint: BarrelPaint): void {
+  const path = disc(r);
   ctx.save();
   ctx.clip(path);
   ctx.imageSmoothingQuality = 'high';
@@ -39,14 +29,13 @@ export function paintHead(ctx: CanvasRenderingContext2D, head: Oval, oak: OakTex
 }
 
 /** The chime's shadow on whatever lies in the head. Painted apart, so that a plate in the head gets it too. */
-export function paintChimeShadow(ctx: CanvasRenderingContext2D, head: Oval, paint: BarrelPaint, depthMm: number): void {
-  const r = Math.max(head.rx, head.ry);
+export function paintChimeShadow(ctx: CanvasRenderingContext2D, r: number, paint: BarrelPaint, depthMm: number): void {
   const inverse = new Path2D();
   inverse.rect(-2 * r, -2 * r, 4 * r, 4 * r);
-  inverse.addPath(ovalPath(head));
+  inverse.addPath(disc(r));
   const px = depthMm * paint.scale;
   ctx.save();
-  ctx.clip(ovalPath(head));
+  ctx.clip(disc(r));
   ctx.fillStyle = '#000';
   for (const [share, blur, alpha] of [
     [0, 0.5, 0.85],
@@ -63,10 +52,9 @@ export function paintChimeShadow(ctx: CanvasRenderingContext2D, head: Oval, pain
 }
 
 /** Ends of the staves: end grain, joints, flat top, the bevel that leads down to the head. */
-export function paintStaveEnds(ctx: CanvasRenderingContext2D, inner: Oval, outer: Oval, paint: BarrelPaint): void {
+export function paintStaveEnds(ctx: CanvasRenderingContext2D, inner: number, outer: number, paint: BarrelPaint): void {
   const light = paint.theme === 'light';
-  const thick = outer.rx - inner.rx;
-  const middle = (inner.rx + inner.ry) / 2;
+  const thick = outer - inner;
   const random = seededRandom(1207);
   ctx.save();
   ctx.clip(ringPath(inner, outer), 'evenodd');
@@ -74,7 +62,7 @@ export function paintStaveEnds(ctx: CanvasRenderingContext2D, inner: Oval, outer
     const tone = light ? 100 + random() * 34 : 50 + random() * 20;
     ctx.fillStyle = `rgb(${tone * 1.3}, ${tone * 0.93}, ${tone * 0.58})`;
     ctx.fill(ringSlice(inner, outer, from, to + 0.002));
-    const lines = Math.max(3, Math.round(((to - from) * middle) / 5));
+    const lines = Math.max(3, Math.round(((to - from) * inner) / 5));
     for (let n = 1; n < lines; n++) {
       const a = from + ((to - from) * (n + (random() - 0.5) * 0.7)) / lines;
       strokeSpoke(
@@ -89,85 +77,66 @@ export function paintStaveEnds(ctx: CanvasRenderingContext2D, inner: Oval, outer
     }
   }
   // Bevel: the inner part slopes towards the head, so it is lit where the flat top is not.
-  const bevel = grown(inner, thick * 0.42);
+  const bevel = inner + thick * 0.42;
   shadeRing(ctx, inner, bevel, light ? 0.55 : 0.62, 'down');
   shadeRing(ctx, bevel, outer, light ? 0.16 : 0.3, 'flat');
-  shadeRing(ctx, grown(outer, -thick * 0.12), outer, 0.5, 'up');
+  shadeRing(ctx, outer - thick * 0.12, outer, 0.5, 'up');
   ctx.lineWidth = Math.max(0.5, 0.8 / paint.scale);
   ctx.strokeStyle = 'rgba(255, 232, 190, 0.35)';
-  ctx.stroke(ovalPath(bevel));
+  ctx.stroke(disc(bevel));
   for (const [from] of staveAngles()) strokeSpoke(ctx, inner, outer, from, 'rgba(22, 10, 2, 0.8)', 0.9, 0);
   ctx.strokeStyle = 'rgba(18, 8, 2, 0.85)';
   ctx.lineWidth = Math.max(1.2, 1.2 / paint.scale);
-  ctx.stroke(ovalPath(inner));
-  ctx.restore();
-}
-
-/** Outsides of the staves, foreshortened, where the barrel swells towards its bilge behind the hoop. */
-export function paintStaveSides(ctx: CanvasRenderingContext2D, inner: Oval, outer: Oval, paint: BarrelPaint): void {
-  const light = paint.theme === 'light';
-  const random = seededRandom(1207);
-  ctx.save();
-  ctx.clip(ringPath(inner, outer), 'evenodd');
-  for (const [from, to] of staveAngles()) {
-    const tone = light ? 92 + random() * 30 : 40 + random() * 18;
-    ctx.fillStyle = `rgb(${tone * 1.28}, ${tone * 0.88}, ${tone * 0.53})`;
-    ctx.fill(ringSlice(inner, outer, from, to + 0.002));
-    for (let n = 0; n < 5; n++) {
-      strokeSpoke(ctx, inner, outer, from + (to - from) * random(), `rgba(30, 14, 4, ${random() * 0.22})`, 1.4, 0);
-    }
-    strokeSpoke(ctx, inner, outer, from, 'rgba(16, 7, 1, 0.85)', 1, 0);
-  }
-  shadeRing(ctx, inner, outer, light ? 0.72 : 0.85, 'up');
-  // The hoop in front keeps the light off the wood just behind it.
-  ctx.strokeStyle = 'rgba(14, 6, 0, 0.5)';
-  ctx.lineWidth = (outer.rx - inner.rx) * 0.35;
-  ctx.stroke(ovalPath(inner));
+  ctx.stroke(disc(inner));
   ctx.restore();
 }
 
 /** An iron hoop, its face leaning outwards to the viewer, with lapped ends and two rivets. */
 export function paintHoop(
   ctx: CanvasRenderingContext2D,
-  inner: Oval,
-  outer: Oval,
+  inner: number,
+  outer: number,
   paint: BarrelPaint,
   rivetDeg: number | undefined,
 ): void {
   const light = paint.theme === 'light';
-  const width = outer.rx - inner.rx;
+  const width = outer - inner;
   ctx.save();
   ctx.clip(ringPath(inner, outer), 'evenodd');
   ctx.fillStyle = light ? '#57534e' : '#2f2b28';
-  const r = Math.max(outer.rx, outer.ry);
-  ctx.fillRect(-r, -r, 2 * r, 2 * r);
+  ctx.fillRect(-outer, -outer, 2 * outer, 2 * outer);
   const random = seededRandom(73);
   for (let n = 0; n < 90; n++) {
     const a = random() * Math.PI * 2;
     const span = 0.01 + random() * 0.09;
     const warm = random() < 0.4;
     ctx.fillStyle = warm ? `rgba(120, 66, 30, ${random() * 0.22})` : `rgba(20, 20, 22, ${random() * 0.25})`;
-    ctx.fill(ringSlice(grown(inner, width * random() * 0.8), outer, a, a + span));
+    ctx.fill(ringSlice(inner + width * random() * 0.8, outer, a, a + span));
   }
   shadeRing(ctx, inner, outer, 0.85, 'up');
   ctx.lineWidth = Math.max(0.6, 1 / paint.scale);
-  ctx.strokeStyle = edgeLight(ctx, r, 'rgba(255, 246, 230, 0.75)', 'rgba(255, 246, 230, 0.05)');
-  ctx.stroke(ovalPath(grown(inner, width * 0.06)));
+  ctx.strokeStyle = edgeLight(ctx, outer, 'rgba(255, 246, 230, 0.75)', 'rgba(255, 246, 230, 0.05)');
+  ctx.stroke(disc(inner + width * 0.06));
   ctx.restore();
   if (rivetDeg === undefined) return;
-  const middle = grown(inner, width / 2);
+  const middle = inner + width / 2;
   ctx.save();
   ctx.clip(ringPath(inner, outer), 'evenodd');
   strokeSpoke(ctx, inner, outer, rad(rivetDeg - 5), 'rgba(8, 5, 3, 0.8)', 1, 0.01);
   strokeSpoke(ctx, inner, outer, rad(rivetDeg - 5.35), 'rgba(255, 240, 220, 0.28)', 0.8, 0.01);
   ctx.restore();
   for (const deg of [rivetDeg - 1.9, rivetDeg + 1.9]) {
-    rivet(ctx, middle.rx * Math.cos(rad(deg)), middle.ry * Math.sin(rad(deg)), width * 0.26, paint);
+    rivet(ctx, middle * Math.cos(rad(deg)), middle * Math.sin(rad(deg)), width * 0.26, paint);
   }
 }
 
 /** Soft shadow of a round body on what lies behind it. */
-export function paintBodyShadow(ctx: CanvasRenderingContext2D, body: Oval, paint: BarrelPaint, reachMm: number): void {
+export function paintBodyShadow(
+  ctx: CanvasRenderingContext2D,
+  body: number,
+  paint: BarrelPaint,
+  reachMm: number,
+): void {
   ctx.save();
   ctx.fillStyle = '#000';
   const px = reachMm * paint.scale;
@@ -179,28 +148,28 @@ export function paintBodyShadow(ctx: CanvasRenderingContext2D, body: Oval, paint
     ctx.shadowBlur = px * blur;
     ctx.shadowOffsetX = px * share;
     ctx.shadowOffsetY = px * share;
-    ctx.fill(ovalPath(body));
+    ctx.fill(disc(body));
   }
   ctx.restore();
 }
 
-export function ovalPath(oval: Oval): Path2D {
+function disc(r: number): Path2D {
   const path = new Path2D();
-  path.ellipse(0, 0, oval.rx, oval.ry, 0, 0, Math.PI * 2);
+  path.arc(0, 0, r, 0, Math.PI * 2);
   path.closePath();
   return path;
 }
 
-function ringPath(inner: Oval, outer: Oval): Path2D {
-  const path = ovalPath(outer);
-  path.addPath(ovalPath(inner));
+function ringPath(inner: number, outer: number): Path2D {
+  const path = disc(outer);
+  path.addPath(disc(inner));
   return path;
 }
 
-function ringSlice(inner: Oval, outer: Oval, from: number, to: number): Path2D {
+function ringSlice(inner: number, outer: number, from: number, to: number): Path2D {
   const path = new Path2D();
-  path.ellipse(0, 0, outer.rx * 1.01, outer.ry * 1.01, 0, from, to);
-  path.ellipse(0, 0, inner.rx * 0.99, inner.ry * 0.99, 0, to, from, true);
+  path.arc(0, 0, outer * 1.01, from, to);
+  path.arc(0, 0, inner * 0.99, to, from, true);
   path.closePath();
   return path;
 }
@@ -222,12 +191,12 @@ function staveAngles(): [number, number][] {
 /** up: the ring's face leans outwards; down: it slopes in to the head; flat: it only loses light with distance. */
 function shadeRing(
   ctx: CanvasRenderingContext2D,
-  inner: Oval,
-  outer: Oval,
+  inner: number,
+  outer: number,
   strength: number,
   lean: 'up' | 'down' | 'flat',
 ): void {
-  const r = Math.max(outer.rx, outer.ry) * 0.72;
+  const r = outer * 0.72;
   const shade = ctx.createLinearGradient(-r, -r, r, r);
   const lit = `rgba(255, 238, 205, ${strength * 0.5})`;
   const dark = `rgba(16, 7, 1, ${strength})`;
@@ -248,8 +217,8 @@ function edgeLight(ctx: CanvasRenderingContext2D, r: number, lit: string, dark: 
 
 function strokeSpoke(
   ctx: CanvasRenderingContext2D,
-  inner: Oval,
-  outer: Oval,
+  inner: number,
+  outer: number,
   angle: number,
   colour: string,
   widthMm: number,
@@ -258,8 +227,8 @@ function strokeSpoke(
   ctx.strokeStyle = colour;
   ctx.lineWidth = widthMm;
   ctx.beginPath();
-  ctx.moveTo(inner.rx * 0.99 * Math.cos(angle), inner.ry * 0.99 * Math.sin(angle));
-  ctx.lineTo(outer.rx * 1.01 * Math.cos(angle + twist), outer.ry * 1.01 * Math.sin(angle + twist));
+  ctx.moveTo(inner * 0.99 * Math.cos(angle), inner * 0.99 * Math.sin(angle));
+  ctx.lineTo(outer * 1.01 * Math.cos(angle + twist), outer * 1.01 * Math.sin(angle + twist));
   ctx.stroke();
 }
 

@@ -1,6 +1,5 @@
 import type { Design } from '../../../geometry/design/schema.ts';
-import type { PlateResult } from '../../../geometry/plate/plate.ts';
-import type { Ring } from '../../../geometry/shapes.ts';
+import { smallPicture } from '../../state/own/small-picture.ts';
 import type { PlateClient } from '../../worker/plate-client.ts';
 import { BEGINNINGS } from './beginnings.ts';
 
@@ -45,7 +44,7 @@ async function run(client: PlateClient): Promise<void> {
     if (!wish.unwanted() && !made.has(design)) {
       // the smallest plate has the fewest bridges to find and looks the same at this size
       const plate = await client.picture({ ...design, plates: design.plates.slice(-1) });
-      if (plate !== undefined) made.set(design, platePath(plate));
+      if (plate !== undefined) made.set(design, smallPicture(plate).path);
     }
     wish.tell(made.get(design));
   }
@@ -57,30 +56,4 @@ function next(): Wish | undefined {
   const [first, ...rest] = waiting.sort((a, b) => order(a) - order(b));
   waiting = rest;
   return first;
-}
-
-/** The picture's box goes from -100 to 100. */
-const HALF = 100;
-/** Points nearer than this to the one before are left out: a card is some 160 px wide. */
-const LEAST_STEP = 0.35;
-
-function platePath(plate: PlateResult): string {
-  const scale = HALF / (plate.diameterMm / 2);
-  return plate.openings
-    .flatMap((o) => [o.region.outer, ...o.region.holes])
-    .map((ring) => ringPath(ring, scale))
-    .join('');
-}
-
-/** y up in the plate's frame, down on the screen. */
-function ringPath(ring: Ring, scale: number): string {
-  const kept: string[] = [];
-  let [lastX, lastY] = [Infinity, Infinity];
-  for (const p of ring) {
-    const [x, y] = [p.x * scale, -p.y * scale];
-    if (Math.hypot(x - lastX, y - lastY) < LEAST_STEP) continue;
-    kept.push(`${x.toFixed(1)} ${y.toFixed(1)}`);
-    [lastX, lastY] = [x, y];
-  }
-  return `M${kept.join('L')}Z`;
 }

@@ -1,4 +1,3 @@
-import { headSize } from '../../barrel/head-size.ts';
 import { usePage, usePlates, useCurrentPlate, useDesign, useUi } from '../../page/page-context.ts';
 import { PlateStage } from '../stage/PlateStage.tsx';
 import { stageWords } from '../stage/words.ts';
@@ -22,7 +21,6 @@ const BarrelPlace = later(async () => (await import('../../barrel/BarrelPlace.ts
 export function StageArea() {
   const { ui } = usePage();
   const design = useDesign();
-  const { head } = design;
   const { spec, plate } = useCurrentPlate();
   const plates = usePlates((s) => s.plates);
   const busy = usePlates((s) => s.busy);
@@ -121,7 +119,6 @@ export function StageArea() {
           design={design}
           plate={plate}
           plates={design.plates.flatMap((p) => plates[p.id] ?? [])}
-          head={headSize(head)}
           state={state}
           theme={theme}
           label={t('cask.label', { name: spec.name, state: t(`page.barrelStates.${state}`) })}

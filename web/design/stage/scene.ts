@@ -58,22 +58,22 @@ export function paintGround(wish: SceneWish): Ground {
   const { ctx, bitmap } = sheet(wish);
   const { palette, plateMm, theme } = wish;
   const scale = wish.view.scale * wish.ratio;
-  const head = oval(headRadiusMm(plateMm));
-  const hoop = oval(worldRadiusMm(plateMm));
-  const chime = oval(head.rx + (hoop.rx - head.rx) * 0.76);
+  const head = headRadiusMm(plateMm);
+  const hoop = worldRadiusMm(plateMm);
+  const chime = head + (hoop - head) * 0.76;
   const paint = { theme, scale };
 
   ctx.fillStyle = palette.ground;
   ctx.fillRect(0, 0, bitmap.width, bitmap.height);
   place(ctx, wish, 1);
-  const glow = ctx.createRadialGradient(-hoop.rx * 0.4, -hoop.rx * 0.4, hoop.rx * 0.4, 0, 0, hoop.rx * 1.9);
+  const glow = ctx.createRadialGradient(-hoop * 0.4, -hoop * 0.4, hoop * 0.4, 0, 0, hoop * 1.9);
   glow.addColorStop(0, palette.glow);
   glow.addColorStop(1, palette.ground);
   ctx.fillStyle = glow;
-  ctx.fillRect(-2 * hoop.rx, -2 * hoop.rx, 4 * hoop.rx, 4 * hoop.rx);
-  paintBodyShadow(ctx, oval(hoop.rx - 1), paint, plateMm * 0.05);
-  paintHoop(ctx, oval(chime.rx - 0.5), hoop, paint, -62);
-  paintHead(ctx, head, oakTexture(head.rx * 2, theme), paint);
+  ctx.fillRect(-2 * hoop, -2 * hoop, 4 * hoop, 4 * hoop);
+  paintBodyShadow(ctx, hoop - 1, paint, plateMm * 0.05);
+  paintHoop(ctx, chime - 0.5, hoop, paint, -62);
+  paintHead(ctx, head, oakTexture(head * 2, theme), paint);
   paintChimeShadow(ctx, head, paint, plateMm * 0.05);
   paintStaveEnds(ctx, head, chime, paint);
   const metal = sheet(wish);
@@ -162,8 +162,4 @@ function sheet(wish: SceneWish) {
 function place(ctx: CanvasRenderingContext2D, wish: SceneWish, up: 1 | -1): void {
   const s = wish.view.scale * wish.ratio;
   ctx.setTransform(s, 0, 0, s * up, wish.view.leftPx * wish.ratio, wish.view.topPx * wish.ratio);
-}
-
-function oval(r: number) {
-  return { rx: r, ry: r };
 }

@@ -1,6 +1,5 @@
 import { useState } from 'react';
 import type { Design } from '../../../geometry/design/schema.ts';
-import { headSize } from '../../barrel/head-size.ts';
 import { saveFile } from '../../page/save-file.ts';
 import { usePage, useUi } from '../../page/page-context.ts';
 import { useTheme } from '../../page/use-theme.ts';
@@ -70,7 +69,6 @@ export function BigPicture({ design, plates }: BigPictureProps) {
             design={design}
             plate={shown}
             plates={lettered.map(({ plate }) => plate)}
-            head={headSize(design.head)}
             state={design.stock.use === 'torch' ? 'char' : 'paint'}
             theme={theme}
             label={t('cask.label', {

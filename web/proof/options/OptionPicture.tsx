@@ -1,4 +1,5 @@
 import type { Design } from '../../../geometry/design/schema.ts';
+import { BarrelDrawing } from '../../barrel/BarrelDrawing.tsx';
 import { lengthWords } from '../../words/say/format-number.ts';
 import { useUi } from '../../page/page-context.ts';
 import { t } from '../../words/t.ts';
@@ -37,25 +38,7 @@ export function OptionPicture({ design, planned, name }: OptionPictureProps) {
       </svg>
     );
   }
-  const half = barrel.reachMm;
   return (
-    <svg
-      viewBox={`${-half} ${-half} ${2 * half} ${2 * half}`}
-      className={css.picture}
-      role="img"
-      aria-label={t('proof.view.barrelLabel', { name, across })}
-    >
-      {barrel.paths.map((p, i) => (
-        <path
-          key={i}
-          d={p.d}
-          fillRule="evenodd"
-          fill={p.fill ?? 'none'}
-          stroke={p.stroke}
-          strokeWidth={p.width}
-          opacity={p.opacity}
-        />
-      ))}
-    </svg>
+    <BarrelDrawing picture={barrel} className={css.picture} label={t('proof.view.barrelLabel', { name, across })} />
   );
 }

@@ -6,6 +6,7 @@ import { leanFaces } from './serve/lean-faces.ts';
 import { licenceNotice } from './serve/licence-notice.ts';
 import { offlineBuild } from './serve/offline-build.ts';
 import { pagePolicy } from './serve/page-policy.ts';
+import { precompress } from './serve/precompress.ts';
 import { shopStock } from './serve/shop-stock.ts';
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
@@ -35,6 +36,7 @@ export default defineConfig({
     pagePolicy(),
     shopStock(at('..')),
     offlineBuild(at('.')),
+    precompress(),
   ],
   build: {
     outDir: at('../dist'),

@@ -1,13 +1,14 @@
 import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build, type Plugin } from 'vite';
+import { builtFiles, SHOPS_OWN } from './built-files.ts';
 
 const WORKER = 'offline-worker.js';
 
 /**
- * After the page is built, builds web/serve/offline/worker.ts with the list of all that was built and a mark of its content:
- * a change of one letter anywhere makes a newer version.
+ * After the page is built, builds web/serve/offline/worker.ts with the list of all that was built, the SHA-256 of each (in
+ * base64; none for what a shop edits), and a mark of all: a change of one letter anywhere makes a newer version.
  */
 export function offlineBuild(root: string): Plugin {
   let outDir = '';
@@ -15,29 +16,24 @@ export function offlineBuild(root: string): Plugin {
     name: 'offline-worker',
     apply: 'build',
     configResolved: (config) => {
-      outDir = join(config.root, config.build.outDir);
-      if (config.build.outDir.startsWith('/')) outDir = config.build.outDir;
+      outDir = config.build.outDir.startsWith('/') ? config.build.outDir : join(config.root, config.build.outDir);
     },
     closeBundle: {
       order: 'post',
       sequential: true,
       async handler() {
-        const files = readdirSync(outDir, { recursive: true, withFileTypes: true })
-          .filter((entry) => entry.isFile() && entry.name !== WORKER && !entry.name.endsWith('.map'))
-          .map((entry) =>
-            join(entry.parentPath, entry.name)
-              .slice(outDir.length + 1)
-              .replaceAll('\\', '/'),
-          )
-          .sort();
-        const hash = createHash('sha256');
-        for (const file of files) hash.update(`${file}\n`).update(readFileSync(join(outDir, file)));
-        const version = hash.digest('hex').slice(0, 16);
+        const whole = createHash('sha256');
+        const files = builtFiles(outDir, [WORKER]).map((file): [string, string] => {
+          const bytes = readFileSync(join(outDir, file));
+          whole.update(`${file}\n`).update(bytes);
+          return [file, SHOPS_OWN.includes(file) ? '' : createHash('sha256').update(bytes).digest('base64')];
+        });
+        const version = whole.digest('hex').slice(0, 16);
         await build({
           configFile: false,
           root,
           logLevel: 'warn',
-          define: { BUILT: JSON.stringify({ version, files }) },
+          define: { BUILT: JSON.stringify({ version, files: Object.fromEntries(files) }) },
           build: {
             outDir,
             emptyOutDir: false,

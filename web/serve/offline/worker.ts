@@ -2,14 +2,22 @@
  * Serves the built page without a network. Runs beside the page, knows nothing of designs, and is written anew at each
  * build with the list of everything that was built.
  *
- * A version is fetched as a whole or not at all. A newer one waits until the person changes over or all tabs are
- * closed; the one before is kept, since another tab may still ask for a part of it.
+ * A version is fetched as a whole or not at all: each file must have the SHA-256 it had when it was built, so that a page
+ * uploaded in the wrong order or by half is never kept. The browser tries again at the next visit, and the version before
+ * goes on. A newer one waits until the person changes over or all tabs are closed; the one before is kept, since another
+ * tab may still ask for a part of it. A bad one is taken back by hosting/offline-worker-off.js.
  */
-declare const BUILT: { readonly version: string; readonly files: readonly string[] };
+declare const BUILT: {
+  readonly version: string;
+  /** SHA-256 in base64 by the file's path; '' for what a shop edits without a build. */
+  readonly files: Readonly<Record<string, string>>;
+};
 
 const scope = self as unknown as ServiceWorkerGlobalScope;
+// Once by name: the build writes the whole list wherever it is named.
+const built = BUILT;
 const FAMILY = 'bridgehead ';
-const NOW = FAMILY + BUILT.version;
+const NOW = FAMILY + built.version;
 const AT_ONCE = 6;
 /** Built files of this folder carry a mark of their content in their name: the same name is the same file. */
 const MARKED = 'assets/';
@@ -27,16 +35,36 @@ scope.addEventListener('fetch', (event) => {
 
 async function fetchAll(): Promise<void> {
   const cache = await caches.open(NOW);
-  const waiting = [...BUILT.files];
+  const waiting = Object.entries(built.files);
   const take = async (): Promise<void> => {
-    for (let file = waiting.pop(); file !== undefined; file = waiting.pop()) {
-      const url = addressOf(file);
-      const known = file.startsWith(MARKED) ? await caches.match(url) : undefined;
-      if (known) await cache.put(url, known);
-      else await cache.add(new Request(url, { cache: file.startsWith(MARKED) ? 'default' : 'reload' }));
+    for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
+      await cache.put(addressOf(next[0]), await asBuilt(...next));
     }
   };
-  await Promise.all(Array.from({ length: AT_ONCE }, take));
+  try {
+    await Promise.all(Array.from({ length: AT_ONCE }, take));
+  } catch (error) {
+    await caches.delete(NOW);
+    throw error;
+  }
+}
+
+/** The file as it was built: kept already, at hand in the browser, or from the server. Throws when none of them is. */
+async function asBuilt(file: string, sha256: string): Promise<Response> {
+  const url = addressOf(file);
+  const known = file.startsWith(MARKED) ? await caches.match(url, { ignoreVary: true }) : undefined;
+  if (known && (await isAsBuilt(known, sha256))) return known;
+  for (const cache of file.startsWith(MARKED) ? (['default', 'reload'] as const) : (['reload'] as const)) {
+    const came = await fetch(new Request(url, { cache }));
+    // A shop may go without its files, or show them to nobody; the page then says so.
+    if (sha256 === '' ? came.status < 500 : came.ok && (await isAsBuilt(came, sha256))) return came;
+  }
+  throw new Error(`${file} is not what was built`);
+}
+
+async function isAsBuilt(response: Response, sha256: string): Promise<boolean> {
+  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', await response.clone().arrayBuffer()));
+  return btoa(String.fromCharCode(...digest)) === sha256;
 }
 
 async function tidy(): Promise<void> {

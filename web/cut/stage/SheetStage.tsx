@@ -5,15 +5,14 @@ import { t } from '../../words/t.ts';
 import { useCut, useCutParts, usePlannedSheet, usePlay } from '../state/cut-context.ts';
 import { paintDone, paintHead } from './paint-play.ts';
 import { fateOf, paintPlan } from './paint-plan.ts';
-import { enter, paintPlate, paintSheet, wipe, type SheetScene } from './paint-sheet.ts';
+import { paintPlate, paintSheet, type SheetScene } from './paint-sheet.ts';
 import { PlateButtons } from './PlateButtons.tsx';
-import { readInks } from './sheet-inks.ts';
 import css from './SheetStage.module.css';
-import type { SheetView } from './sheet-view.ts';
+import { circle, takePen, wipe, type SheetPen } from './sheet-pen.ts';
 import { doneAt, type Beat } from './timeline.ts';
 import type { SizePx } from '../../ui/size.ts';
 import { useSize } from '../../ui/use-size.ts';
-import { useSheetHand } from './use-sheet-hand.ts';
+import { type Ghost, useSheetHand } from './use-sheet-hand.ts';
 import { useSheetView } from './use-sheet-view.ts';
 
 /** Before the page is laid out. */
@@ -59,27 +58,25 @@ export function SheetStage({ sheet, beats }: SheetStageProps) {
   const deps = [sheet, paths, rest, faults, sheetAt, selected, hand.lifted, playing, view, size, theme, dpr] as const;
 
   useEffect(() => {
-    const ctx = sized(low.current, size, dpr);
-    if (ctx && frame.current) paintSheet(ctx, scene, view, readInks(frame.current), dpr);
+    const pen = takePen(low.current, frame.current, size, view, dpr);
+    if (pen) paintSheet(pen, scene);
     // the scene is made of these anew at each drawing
     // eslint-disable-next-line react-hooks/exhaustive-deps
   }, deps);
 
   useEffect(() => {
-    const ctx = sized(middle.current, size, dpr);
-    if (ctx && frame.current && !playing) {
-      paintPlan(ctx, planned, shown, { lit, selected }, view, readInks(frame.current), dpr);
-    }
+    const pen = takePen(middle.current, frame.current, size, view, dpr);
+    if (pen && planned && !playing) paintPlan(pen, planned, shown, { lit, selected });
   }, [planned, shown, lit, selected, view, size, theme, dpr, playing]);
 
   // What is played is drawn apart from React: a frame adds what was cut since the last one.
   useEffect(() => {
-    const [done, head, from] = [middle.current?.getContext('2d'), sized(top.current, size, dpr), frame.current];
-    if (!done || !head || !from || !playing || !planned) return;
-    const inks = readInks(from);
+    if (!playing || !planned) return;
+    const done = takePen(middle.current, frame.current, size, view, dpr);
+    const head = takePen(top.current, frame.current, size, view, dpr);
+    if (!done || !head) return;
     const fates = fateOf(planned);
     let drawn = 0;
-    wipe(done);
     const draw = (): void => {
       const { atS } = play.getState();
       const now = doneAt(beats, atS);
@@ -87,9 +84,9 @@ export function SheetStage({ sheet, beats }: SheetStageProps) {
         wipe(done);
         drawn = 0;
       }
-      paintDone(done, beats, drawn, now, fates, view, inks, dpr);
+      paintDone(done, beats, drawn, now, fates);
       drawn = now;
-      paintHead(head, beats, atS, view, inks, dpr);
+      paintHead(head, beats, atS);
     };
     draw();
     return play.subscribe((now, before) => {
@@ -99,15 +96,12 @@ export function SheetStage({ sheet, beats }: SheetStageProps) {
 
   useEffect(() => {
     if (playing) return;
-    const ctx = sized(top.current, size, dpr);
-    const from = frame.current;
-    if (!ctx || !from || !hand.ghost) return;
-    const inks = readInks(from);
-    enter(ctx, view, dpr);
+    const pen = takePen(top.current, frame.current, size, view, dpr);
+    if (!pen || !hand.ghost) return;
     for (const plate of hand.ghost.plates) {
-      paintPlate(ctx, plate, { ...scene, faulty: hand.ghost.faulty, selected: plate.id }, view, inks, dpr, new Map());
+      paintPlate(pen, plate, { ...scene, faulty: hand.ghost.faulty, selected: plate.id }, new Map());
     }
-    paintFinger(ctx, hand.ghost, view, inks.copper);
+    paintFinger(pen, hand.ghost);
     // as above
     // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [...deps, hand.ghost]);
@@ -145,36 +139,13 @@ export function SheetStage({ sheet, beats }: SheetStageProps) {
   );
 }
 
-/** The context of a canvas that is as large as its frame, empty. */
-function sized(
-  canvas: HTMLCanvasElement | null,
-  { width, height }: { readonly width: number; readonly height: number },
-  dpr: number,
-): CanvasRenderingContext2D | null {
-  if (!canvas || width === 0 || height === 0) return null;
-  const [w, h] = [Math.round(width * dpr), Math.round(height * dpr)];
-  if (canvas.width !== w || canvas.height !== h) {
-    canvas.width = w;
-    canvas.height = h;
-  }
-  const ctx = canvas.getContext('2d');
-  if (ctx) wipe(ctx);
-  return ctx;
-}
-
 /** Where the hand is, while the plate rests beside it. */
-function paintFinger(
-  ctx: CanvasRenderingContext2D,
-  { hand, radiusMm }: { readonly hand: { readonly x: number; readonly y: number }; readonly radiusMm: number },
-  view: SheetView,
-  colour: string,
-): void {
-  const px = 1 / view.scale;
-  ctx.beginPath();
-  ctx.arc(hand.x, -hand.y, radiusMm, 0, 2 * Math.PI);
+function paintFinger(pen: SheetPen, { hand, radiusMm }: Ghost): void {
+  const { ctx, inks, px } = pen;
+  circle(pen, hand, radiusMm);
   ctx.setLineDash([4 * px, 4 * px]);
   ctx.lineWidth = px;
-  ctx.strokeStyle = colour;
+  ctx.strokeStyle = inks.copper;
   ctx.stroke();
   ctx.setLineDash([]);
 }

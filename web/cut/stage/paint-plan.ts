@@ -4,11 +4,9 @@ import { TIP_LIMIT } from '../../../geometry/cutplan/sheet/slugs.ts';
 import { contourPath, runPath } from '../../../geometry/files/svg/svg-path.ts';
 import type { PlannedSheet } from '../../worker/cut-api.ts';
 import type { Shown } from '../state/cut-store.ts';
-import { enter, wipe } from './paint-sheet.ts';
-import type { Inks } from './sheet-inks.ts';
-import type { SheetView } from './sheet-view.ts';
+import { circle, type SheetPen } from './sheet-pen.ts';
 
-export interface PassPaths {
+interface PassPaths {
   readonly net: Path2D;
   readonly path: Path2D;
   readonly lead: Path2D;
@@ -29,48 +27,31 @@ export function passPaths(pass: CutPass): PassPaths {
 }
 
 /** The pass that is pointed out, and the chosen plate, whose marks are numbered. */
-export interface Pointed {
+interface Pointed {
   readonly lit: string | undefined;
   readonly selected: string | undefined;
 }
 
 /** What is drawn over the sheet while nothing moves: heat, ways, ways in, marks, numbers, and what is pointed out. */
-export function paintPlan(
-  ctx: CanvasRenderingContext2D,
-  planned: PlannedSheet | undefined,
-  shown: Shown,
-  { lit, selected }: Pointed,
-  view: SheetView,
-  inks: Inks,
-  dpr: number,
-): void {
-  wipe(ctx);
-  if (!planned) return;
-  enter(ctx, view, dpr);
-  const px = 1 / view.scale;
-  if (shown.heat) paintHeat(ctx, planned, inks);
+export function paintPlan(pen: SheetPen, planned: PlannedSheet, shown: Shown, { lit, selected }: Pointed): void {
+  const { ctx, inks, px } = pen;
+  if (shown.heat) paintHeat(pen, planned);
   for (const pass of planned.plan.passes) {
     if (pass.kind !== 'witness') continue;
     ctx.lineWidth = px;
     ctx.strokeStyle = inks.ink;
     ctx.stroke(passPaths(pass).net);
   }
-  paintMarkNumbers(ctx, planned, selected, inks, px);
-  if (shown.rapids) paintRapids(ctx, planned, inks, px);
-  if (shown.leads) paintLeads(ctx, planned, inks, px);
-  if (shown.numbers) paintNumbers(ctx, planned, view, inks, px);
+  paintMarkNumbers(pen, planned, selected);
+  if (shown.rapids) paintRapids(pen, planned);
+  if (shown.leads) paintLeads(pen, planned);
+  if (shown.numbers) paintNumbers(pen, planned);
   const pointed = planned.plan.passes.find(({ id }) => id === lit);
-  if (pointed) paintLit(ctx, pointed, inks, px);
+  if (pointed) paintLit(pen, pointed);
 }
 
 /** As the fold Drift names them. */
-function paintMarkNumbers(
-  ctx: CanvasRenderingContext2D,
-  { marks }: PlannedSheet,
-  selected: string | undefined,
-  inks: Inks,
-  px: number,
-): void {
+function paintMarkNumbers({ ctx, inks, px }: SheetPen, { marks }: PlannedSheet, selected: string | undefined): void {
   ctx.font = `600 ${12 * px}px Page, sans-serif`;
   ctx.fillStyle = inks.ink;
   ctx.textAlign = 'left';
@@ -83,7 +64,7 @@ function paintMarkNumbers(
 /** Cooler cells are not painted: their colour could not be seen. */
 const LEAST_HEAT = 0.02;
 
-function paintHeat(ctx: CanvasRenderingContext2D, { heat }: PlannedSheet, inks: Inks): void {
+function paintHeat({ ctx, inks }: SheetPen, { heat }: PlannedSheet): void {
   const { cells, columns, cellMm } = heat;
   ctx.save();
   ctx.fillStyle = inks.copper;
@@ -96,7 +77,7 @@ function paintHeat(ctx: CanvasRenderingContext2D, { heat }: PlannedSheet, inks: 
   ctx.restore();
 }
 
-function paintRapids(ctx: CanvasRenderingContext2D, { plan }: PlannedSheet, inks: Inks, px: number): void {
+function paintRapids({ ctx, inks, px }: SheetPen, { plan }: PlannedSheet): void {
   ctx.save();
   ctx.lineWidth = px;
   ctx.strokeStyle = inks.ink;
@@ -115,7 +96,7 @@ function paintRapids(ctx: CanvasRenderingContext2D, { plan }: PlannedSheet, inks
 
 const MOST_DOT_MM = 4;
 
-function paintLeads(ctx: CanvasRenderingContext2D, { plan }: PlannedSheet, inks: Inks, px: number): void {
+function paintLeads({ ctx, inks, px }: SheetPen, { plan }: PlannedSheet): void {
   // from afar a dot would hide the letters
   const dot = Math.min(1.8 * px, MOST_DOT_MM);
   ctx.lineWidth = Math.min(1.5 * px, MOST_DOT_MM);
@@ -131,13 +112,7 @@ function paintLeads(ctx: CanvasRenderingContext2D, { plan }: PlannedSheet, inks:
 }
 
 /** Numbers where there is room for them; nearer, more of them come up. */
-function paintNumbers(
-  ctx: CanvasRenderingContext2D,
-  { plan }: PlannedSheet,
-  view: SheetView,
-  inks: Inks,
-  px: number,
-): void {
+function paintNumbers({ ctx, view, inks, px }: SheetPen, { plan }: PlannedSheet): void {
   const taken = new Map<string, Label[]>();
   ctx.save();
   ctx.font = `600 ${11 * px}px Page, sans-serif`;
@@ -185,20 +160,22 @@ function hasRoom(taken: Map<string, Label[]>, label: Label): boolean {
   return true;
 }
 
-function paintLit(ctx: CanvasRenderingContext2D, pass: CutPass, inks: Inks, px: number): void {
+function paintLit(pen: SheetPen, pass: CutPass): void {
+  const { ctx, inks, px } = pen;
   ctx.save();
   ctx.lineWidth = 3 * px;
   ctx.strokeStyle = inks.copper;
   ctx.stroke(passPaths(pass).net);
   ctx.lineWidth = 2 * px;
-  ctx.beginPath();
-  ctx.arc(pass.pierce.x, -pass.pierce.y, 18 * px, 0, 2 * Math.PI);
+  circle(pen, pass.pierce, 18 * px);
   ctx.stroke();
   ctx.restore();
 }
 
+export type Fate = 'dropped' | 'lying' | 'stands' | 'held';
+
 /** What most likely becomes of a piece: how it is drawn once it is cut free. */
-export function fateOf(planned: PlannedSheet): ReadonlyMap<string, 'dropped' | 'lying' | 'stands' | 'held'> {
+export function fateOf(planned: PlannedSheet): ReadonlyMap<string, Fate> {
   return new Map(
     planned.plan.slugs.map((slug) => [
       slug.pass,

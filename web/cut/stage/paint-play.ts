@@ -2,32 +2,24 @@ import { sampleRun } from '../../../geometry/cutplan/contour-walk.ts';
 import { runOf } from '../../../geometry/cutplan/cost/time-plan.ts';
 import type { CutPass } from '../../../geometry/cutplan/sheet-plan.ts';
 import type { Point } from '../../../geometry/shapes.ts';
-import { passPaths } from './paint-plan.ts';
-import { enter, wipe } from './paint-sheet.ts';
-import type { Inks } from './sheet-inks.ts';
-import type { SheetView } from './sheet-view.ts';
+import { type Fate, passPaths } from './paint-plan.ts';
+import { circle, type SheetPen, strokeLine, wipe } from './sheet-pen.ts';
 import { alongWay, beatAt, type Beat, cutMm, wayMm } from './timeline.ts';
 import { LEAST_DIVISOR } from '../../../geometry/units.ts';
 
-export type Fates = ReadonlyMap<string, 'dropped' | 'lying' | 'stands' | 'held'>;
-
 /** Contours that are done, drawn onto what is there already; the next call goes on where this one ended. */
 export function paintDone(
-  ctx: CanvasRenderingContext2D,
+  pen: SheetPen,
   beats: readonly Beat[],
   from: number,
   to: number,
-  fates: Fates,
-  view: SheetView,
-  inks: Inks,
-  dpr: number,
+  fates: ReadonlyMap<string, Fate>,
 ): void {
-  enter(ctx, view, dpr);
-  const px = 1 / view.scale;
+  const { ctx, inks, px } = pen;
   for (let i = from; i < to; i++) {
     const { pass } = beats[i]!;
     const { net } = passPaths(pass);
-    if (pass.kind === 'opening') paintSlug(ctx, pass, net, fates.get(pass.id), inks, px);
+    if (pass.kind === 'opening') paintSlug(pen, pass, net, fates.get(pass.id));
     ctx.lineWidth = (pass.kind === 'rim' ? 2 : 1.2) * px;
     ctx.strokeStyle = inks.hole;
     ctx.stroke(net);
@@ -35,14 +27,7 @@ export function paintDone(
 }
 
 /** dropped: the floor is seen. lying: the piece lies in its hole. stands: hatched, with a mark at its pierce. */
-function paintSlug(
-  ctx: CanvasRenderingContext2D,
-  pass: CutPass,
-  net: Path2D,
-  fate: 'dropped' | 'lying' | 'stands' | 'held' | undefined,
-  inks: Inks,
-  px: number,
-): void {
+function paintSlug({ ctx, inks, px }: SheetPen, pass: CutPass, net: Path2D, fate: Fate | undefined): void {
   if (fate === 'dropped' || fate === undefined) {
     ctx.fillStyle = inks.hole;
     ctx.fill(net);
@@ -67,19 +52,11 @@ function paintSlug(
 }
 
 /** The contour that is being cut, and the head. */
-export function paintHead(
-  ctx: CanvasRenderingContext2D,
-  beats: readonly Beat[],
-  atS: number,
-  view: SheetView,
-  inks: Inks,
-  dpr: number,
-): void {
-  wipe(ctx);
+export function paintHead(pen: SheetPen, beats: readonly Beat[], atS: number): void {
+  const { ctx, inks, px } = pen;
+  wipe(pen);
   const beat = beats[beatAt(beats, atS)];
   if (!beat) return;
-  enter(ctx, view, dpr);
-  const px = 1 / view.scale;
   const { pass } = beat;
   let at: Point = pass.pierce;
   let isCutting = false;
@@ -90,7 +67,7 @@ export function paintHead(
     ctx.strokeStyle = inks.ink;
     ctx.lineWidth = px;
     ctx.setLineDash(beat.raised ? [px, 3 * px] : [6 * px, 3 * px]);
-    line(ctx, beat.way);
+    strokeLine(pen, beat.way);
     ctx.restore();
   } else {
     isCutting = true;
@@ -98,19 +75,12 @@ export function paintHead(
     at = done.at(-1) ?? pass.pierce;
     ctx.strokeStyle = inks.copper;
     ctx.lineWidth = 2.5 * px;
-    line(ctx, done);
+    strokeLine(pen, done);
   }
-  ctx.beginPath();
-  ctx.arc(at.x, -at.y, 6 * px, 0, 2 * Math.PI);
+  circle(pen, at, 6 * px);
   ctx.lineWidth = 2 * px;
   ctx.strokeStyle = inks.copper;
   ctx.fillStyle = isCutting ? inks.copper : inks.paper;
   ctx.fill();
-  ctx.stroke();
-}
-
-function line(ctx: CanvasRenderingContext2D, points: readonly Point[]): void {
-  ctx.beginPath();
-  points.forEach((p, i) => (i === 0 ? ctx.moveTo(p.x, -p.y) : ctx.lineTo(p.x, -p.y)));
   ctx.stroke();
 }

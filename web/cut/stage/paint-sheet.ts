@@ -1,14 +1,13 @@
+import type { Point } from '../../../geometry/shapes.ts';
 import type { NestedSheet, PlacedPlate, SheetRest } from '../../../geometry/sheet/sheets.ts';
 import { type CutMask, labelPlace } from './label-place.ts';
 import type { Inks } from './sheet-inks.ts';
-import type { SheetView } from './sheet-view.ts';
-
-/** How one kind of plate is drawn: its openings about its centre, y down. */
-export type PlatePath = Path2D;
+import { circle, type SheetPen } from './sheet-pen.ts';
 
 export interface SheetScene {
   readonly sheet: NestedSheet;
-  readonly paths: ReadonlyMap<string, PlatePath>;
+  /** How each kind of plate is drawn: its openings about its centre, y down. */
+  readonly paths: ReadonlyMap<string, Path2D>;
   readonly rest: SheetRest | undefined;
   /** Plates that overlap something. */
   readonly faulty: ReadonlySet<string>;
@@ -19,59 +18,37 @@ export interface SheetScene {
   readonly uncut: boolean;
 }
 
-/** Millimetres of the sheet, y up, become what the context draws in: y down from the sheet's lower edge. */
-export function enter(ctx: CanvasRenderingContext2D, view: SheetView, dpr: number): void {
-  ctx.setTransform(view.scale * dpr, 0, 0, view.scale * dpr, view.x * dpr, view.y * dpr);
-}
-
-export function wipe(ctx: CanvasRenderingContext2D): void {
-  ctx.setTransform(1, 0, 0, 1, 0, 0);
-  ctx.clearRect(0, 0, ctx.canvas.width, ctx.canvas.height);
-}
-
-export function paintSheet(
-  ctx: CanvasRenderingContext2D,
-  scene: SheetScene,
-  view: SheetView,
-  inks: Inks,
-  dpr: number,
-): void {
+export function paintSheet(pen: SheetPen, scene: SheetScene): void {
+  const { ctx, inks, px } = pen;
   const { sheet } = scene;
-  wipe(ctx);
-  enter(ctx, view, dpr);
-  const px = 1 / view.scale;
   ctx.fillStyle = inks.skeleton;
   ctx.fillRect(0, -sheet.heightMm, sheet.widthMm, sheet.heightMm);
   ctx.lineWidth = px;
   ctx.strokeStyle = inks.soft;
   ctx.strokeRect(0, -sheet.heightMm, sheet.widthMm, sheet.heightMm);
-  for (const { x, y, radiusMm } of sheet.gone) {
-    ctx.beginPath();
-    ctx.arc(x, -y, radiusMm, 0, 2 * Math.PI);
+  for (const hole of sheet.gone) {
+    circle(pen, hole, hole.radiusMm);
     ctx.fillStyle = inks.ground;
     ctx.fill();
     ctx.stroke();
   }
-  if (scene.rest) paintRest(ctx, scene.rest, inks, px);
+  if (scene.rest) paintRest(pen, scene.rest);
   const bitmaps = new Map<string, OffscreenCanvas>();
   for (const plate of sheet.plates) {
     if (scene.lifted.has(plate.id)) continue;
-    paintPlate(ctx, plate, scene, view, inks, dpr, bitmaps);
+    paintPlate(pen, plate, scene, bitmaps);
   }
 }
 
 /** One plate in its place; many of a kind are drawn once and stamped. */
 export function paintPlate(
-  ctx: CanvasRenderingContext2D,
+  pen: SheetPen,
   plate: PlacedPlate,
   { paths, faulty, selected, uncut }: Pick<SheetScene, 'paths' | 'faulty' | 'selected' | 'uncut'>,
-  view: SheetView,
-  inks: Inks,
-  dpr: number,
   bitmaps: Map<string, OffscreenCanvas>,
 ): void {
+  const { ctx, view, inks, dpr, px } = pen;
   const r = plate.diameterMm / 2;
-  const px = 1 / view.scale;
   const { width, height } = ctx.canvas;
   const [cx, cy] = [view.x + plate.x * view.scale, view.y - plate.y * view.scale];
   const reach = r * view.scale;
@@ -90,8 +67,7 @@ export function paintPlate(
     } else drawPlate(ctx, path, r, inks);
   }
   ctx.restore();
-  ctx.beginPath();
-  ctx.arc(plate.x, -plate.y, r, 0, 2 * Math.PI);
+  circle(pen, plate, r);
   ctx.lineWidth = px;
   ctx.strokeStyle = inks.soft;
   if (uncut) ctx.setLineDash([3 * px, 3 * px]);
@@ -99,20 +75,19 @@ export function paintPlate(
   ctx.setLineDash([]);
   const isFaulty = faulty.has(plate.id);
   if (isFaulty || plate.id === selected) {
-    ctx.beginPath();
-    ctx.arc(plate.x, -plate.y, r, 0, 2 * Math.PI);
+    circle(pen, plate, r);
     ctx.lineWidth = 3 * px;
     ctx.strokeStyle = isFaulty ? inks.bad : inks.copper;
     if (isFaulty) ctx.setLineDash([8 * px, 4 * px]);
     ctx.stroke();
     ctx.setLineDash([]);
   }
-  if (!uncut) paintName(ctx, plate, path, inks, px);
+  if (!uncut) paintName(pen, plate, path);
 }
 
 const MOST_STAMP_PX = 1200;
 
-function stampOf(path: PlatePath, r: number, side: number, inks: Inks): OffscreenCanvas {
+function stampOf(path: Path2D, r: number, side: number, inks: Inks): OffscreenCanvas {
   const canvas = new OffscreenCanvas(side, side);
   const ctx = canvas.getContext('2d');
   if (ctx) {
@@ -125,7 +100,7 @@ function stampOf(path: PlatePath, r: number, side: number, inks: Inks): Offscree
 
 function drawPlate(
   ctx: CanvasRenderingContext2D | OffscreenCanvasRenderingContext2D,
-  path: PlatePath | undefined,
+  path: Path2D | undefined,
   r: number,
   inks: Inks,
 ): void {
@@ -139,10 +114,10 @@ function drawPlate(
 }
 
 const MASK_CELLS = 96;
-const MASKS = new WeakMap<PlatePath, CutMask>();
+const MASKS = new WeakMap<Path2D, CutMask>();
 
 /** Painted small and read back, once for each kind of plate. */
-function maskOf(path: PlatePath, r: number): CutMask {
+function maskOf(path: Path2D, r: number): CutMask {
   const known = MASKS.get(path);
   if (known) return known;
   const ctx = new OffscreenCanvas(MASK_CELLS, MASK_CELLS).getContext('2d', { willReadFrequently: true });
@@ -158,16 +133,11 @@ function maskOf(path: PlatePath, r: number): CutMask {
 }
 
 /** Name on a small label where it hides least of what is cut; a pin beside it when it is locked. */
-function paintName(
-  ctx: CanvasRenderingContext2D,
-  plate: PlacedPlate,
-  path: PlatePath | undefined,
-  inks: Inks,
-  px: number,
-): void {
+function paintName(pen: SheetPen, plate: PlacedPlate, path: Path2D | undefined): void {
+  const { ctx, inks, px } = pen;
   const r = plate.diameterMm / 2;
   if (r / px < 22) {
-    if (plate.locked) paintPin(ctx, plate.x, -plate.y, 3 * px, inks);
+    if (plate.locked) paintPin(pen, plate, 3 * px);
     return;
   }
   ctx.font = `600 ${11 * px}px Page, sans-serif`;
@@ -183,12 +153,11 @@ function paintName(
   ctx.textBaseline = 'middle';
   ctx.textAlign = 'left';
   ctx.fillText(text, x + (plate.locked ? 17 : 5) * px, y + 8.5 * px);
-  if (plate.locked) paintPin(ctx, x + 9 * px, y + 8 * px, 3.5 * px, inks);
+  if (plate.locked) paintPin(pen, { x: x + 9 * px, y: -y - 8 * px }, 3.5 * px);
 }
 
-function paintPin(ctx: CanvasRenderingContext2D, x: number, y: number, r: number, inks: Inks): void {
-  ctx.beginPath();
-  ctx.arc(x, y, r, 0, 2 * Math.PI);
+function paintPin({ ctx, inks }: SheetPen, at: Point, r: number): void {
+  circle({ ctx }, at, r);
   ctx.fillStyle = inks.copper;
   ctx.fill();
   ctx.lineWidth = r / 3;
@@ -196,7 +165,7 @@ function paintPin(ctx: CanvasRenderingContext2D, x: number, y: number, r: number
   ctx.stroke();
 }
 
-function paintRest(ctx: CanvasRenderingContext2D, rest: SheetRest, inks: Inks, px: number): void {
+function paintRest({ ctx, inks, px }: SheetPen, rest: SheetRest): void {
   const { widthMm, heightMm } = rest.kind;
   ctx.save();
   ctx.setLineDash([6 * px, 4 * px]);

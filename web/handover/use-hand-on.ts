@@ -1,7 +1,7 @@
 import type { Design } from '../../geometry/design/schema.ts';
 import { t } from '../words/t.ts';
 
-export interface HandedOn {
+interface HandedOn {
   /** What became of it, for the person. */
   readonly sentence: string;
   /** The link itself, when the browser did not let the page copy it. */

@@ -10,7 +10,7 @@ import { cloud2, lattice, noise2, seededRandom } from './seeded.ts';
 
 export type Theme = 'light' | 'dark';
 
-export interface OakWish {
+interface OakWish {
   /** Side of the square picture. */
   readonly sizePx: number;
   /** What that side is in the wood. */
@@ -19,14 +19,14 @@ export interface OakWish {
   readonly theme: Theme;
 }
 
-export interface OakPixels {
+interface OakPixels {
   /** RGBA, row by row, as ImageData takes it. */
   readonly rgba: Uint8ClampedArray<ArrayBuffer>;
   /** How pale the wood is at each pixel, 0 to 255: paint and char take unevenly by it. */
   readonly relief: Uint8ClampedArray<ArrayBuffer>;
 }
 
-export interface Board {
+interface Board {
   readonly startMm: number;
   readonly endMm: number;
   readonly tone: number;

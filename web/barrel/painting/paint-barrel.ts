@@ -6,7 +6,7 @@ import type { Theme } from './oak.ts';
  * Parts of a barrel end seen straight on, light from the upper left. The context maps millimetres, origin at the
  * head's centre, y DOWN, to pixels by one even scale. Every round is given by its radius, mm.
  */
-export interface BarrelPaint {
+interface BarrelPaint {
   readonly theme: Theme;
   /** Device pixels to the millimetre. */
   readonly scale: number;

@@ -5,7 +5,7 @@ import type { Theme } from './oak.ts';
  * A cut steel plate that lies on wood already painted. The light comes from the upper left.
  * The context must map plate millimetres (y up) to pixels by one even scale: shadows are given in pixels.
  */
-export interface PlateLook {
+interface PlateLook {
   /** All openings in one path, filled even-odd. */
   readonly openings: Path2D;
   readonly radiusMm: number;

@@ -14,7 +14,7 @@ export interface OakTexture {
 
 /** Also the seed of the boards that staves are cut from in web/barrel/solid/. */
 export const SEED = 41;
-export const SIDES_MM = [150, 240, 360, 560, 800, 1200, 1600];
+const SIDES_MM = [150, 240, 360, 560, 800, 1200, 1600];
 const oaks = new Map<string, OakTexture>();
 let steel: HTMLCanvasElement | undefined;
 const walls = new Map<Theme, HTMLCanvasElement>();

@@ -13,7 +13,7 @@ import { ironCanvas, type SheetLook } from './sheet-look.ts';
 import { useOwn } from './use-own.ts';
 import { warmUp } from './warm-up.ts';
 
-export interface SceneProps {
+interface SceneProps {
   readonly arranged: readonly Arranged[];
   readonly state: 'plate' | 'paint' | 'char';
   readonly paint: string;

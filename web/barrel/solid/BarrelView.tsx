@@ -18,7 +18,7 @@ import { sheetLook } from './sheet-look.ts';
 import { takePicture } from './take-picture.ts';
 import { useHand } from './use-hand.ts';
 
-export interface BarrelViewProps {
+interface BarrelViewProps {
   readonly design: Design;
   readonly plate: PlateResult | undefined;
   /** All plates of the design made so far, in its order. */

@@ -3,7 +3,7 @@ import type { Point } from '../../../geometry/shapes.ts';
 import type { Triple } from './mesh.ts';
 
 /** A point on a surface and the way it faces there. */
-export interface Laid {
+interface Laid {
   readonly at: Triple;
   readonly normal: Triple;
 }

@@ -3,7 +3,7 @@ import type { Theme } from '../painting/oak.ts';
 import { LAMP_FROM } from './lamp-from.ts';
 
 /** What a thing in the lamp's light is made of. */
-export interface Stuff {
+interface Stuff {
   readonly map: Texture;
   readonly color: string;
   readonly theme: Theme;

@@ -3,7 +3,7 @@ import { blankCanvas, context } from '../painting/textures.ts';
 import { isStraight, pictureHalfMm, type Eye } from './eye.ts';
 import { look } from './EyeRig.tsx';
 
-export const PICTURE_PX = 2000;
+const PICTURE_PX = 2000;
 
 /**
  * The scene as the eye sees it, square, as a PNG of 2000 by 2000 pixels. Straight on it is drawn to scale, without

@@ -3,7 +3,7 @@ import type { NestedSheet } from '../../../geometry/sheet/sheets.ts';
 import type { SizePx } from '../../ui/size.ts';
 import { fitView, panBy, zoomAt, type SheetView } from './sheet-view.ts';
 
-export interface SheetViewHold {
+interface SheetViewHold {
   readonly view: SheetView;
   /** Nearer by a factor, about a point of the screen or its middle. */
   readonly zoom: (factor: number, x?: number, y?: number) => void;

@@ -59,7 +59,7 @@ export interface CutWork {
 }
 
 /** How files are wanted. */
-export interface WantedSo extends Omit<FileWishes, 'outdated'> {
+interface WantedSo extends Omit<FileWishes, 'outdated'> {
   readonly evenOutdated: boolean;
 }
 

@@ -5,10 +5,11 @@ import { withdrawApproval } from '../../state/actions/agreed/withdraw-approval.t
 import { useAct } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
 import { t } from '../../words/t.ts';
+import layout from '../../ui/layout.module.css';
 import text from '../../ui/text.module.css';
 import css from './ApprovedNote.module.css';
 import { momentWords } from '../../words/say/moment-words.ts';
-import { SendBack } from './SendBack.tsx';
+import { SendLink } from '../papers/SendLink.tsx';
 
 interface ApprovedNoteProps {
   readonly approval: Approval;
@@ -39,7 +40,10 @@ export function ApprovedNote({ approval, letter }: ApprovedNoteProps) {
           </span>
         </span>
       </p>
-      <SendBack />
+      <div className={layout.stack}>
+        <p>{t('proof.send.backHint')}</p>
+        <SendLink to="shop" />
+      </div>
       <Button kind="quiet" className={css.withdraw} onClick={() => act(withdrawApproval)}>
         <Undo2 size={16} aria-hidden /> {t('proof.approved.withdraw')}
       </Button>

@@ -11,7 +11,7 @@ export interface SpeltDate {
   readonly days: readonly string[];
 }
 
-export interface SpeltText {
+interface SpeltText {
   readonly id: string;
   readonly text: string;
   readonly dates: readonly SpeltDate[];

@@ -1,11 +1,13 @@
 import { Link, Mail, Save, Share2 } from 'lucide-react';
 import { useState } from 'react';
+import { LinkStatus } from '../../handover/LinkStatus.tsx';
 import { saveDesignFile } from '../../handover/save-design-file.ts';
 import { useDesign, usePage } from '../../page/page-context.ts';
 import { copyText, linkTo, shareLink } from '../../handover/link/hand-on.ts';
 import { Button } from '../../ui/Button.tsx';
 import { t } from '../../words/t.ts';
 import { mailTo } from './mail-to.ts';
+import layout from '../../ui/layout.module.css';
 import css from './SendLink.module.css';
 
 interface SendLinkProps {
@@ -56,8 +58,8 @@ export function SendLink({ to }: SendLinkProps) {
   }
 
   return (
-    <div className={css.send}>
-      <div className={css.buttons}>
+    <div className={layout.stack}>
+      <div className={`${layout.buttons} ${css.buttons}`}>
         {canShare && (
           <Button kind={next ? 'next' : 'plain'} className={next ? css.first : undefined} onClick={() => void share()}>
             <Share2 size={16} aria-hidden /> {t(`proof.send.share.${to}`)}
@@ -77,18 +79,7 @@ export function SendLink({ to }: SendLinkProps) {
           <Save size={16} aria-hidden /> {t('proof.send.file')}
         </Button>
       </div>
-      <p role="status" className={css.said}>
-        {status}
-      </p>
-      {byHand !== undefined && (
-        <input
-          className={css.url}
-          aria-label={t('link.field')}
-          value={byHand}
-          readOnly
-          onFocus={(e) => e.currentTarget.select()}
-        />
-      )}
+      <LinkStatus sentence={status} byHand={byHand} />
     </div>
   );
 }

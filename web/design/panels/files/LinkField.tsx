@@ -1,10 +1,12 @@
 import { Link, Share2 } from 'lucide-react';
 import { useState } from 'react';
 import { useDesign } from '../../../page/page-context.ts';
+import { LinkStatus } from '../../../handover/LinkStatus.tsx';
 import { useHandOn } from '../../../handover/use-hand-on.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { t } from '../../../words/t.ts';
-import css from './LinkField.module.css';
+import layout from '../../../ui/layout.module.css';
+import text from '../../../ui/text.module.css';
 
 /** The whole design as a link, to copy or to hand on. */
 export function LinkField() {
@@ -20,8 +22,8 @@ export function LinkField() {
   }
 
   return (
-    <div className={css.link}>
-      <div className={css.row}>
+    <div className={layout.stack}>
+      <div className={layout.buttons}>
         <Button kind="plain" onClick={() => void act(copy)}>
           <Link size={16} aria-hidden /> {t('link.copy')}
         </Button>
@@ -31,19 +33,8 @@ export function LinkField() {
           </Button>
         )}
       </div>
-      <p className={css.hint}>{t('link.hint')}</p>
-      <p role="status" className={css.said}>
-        {sentence}
-      </p>
-      {url !== undefined && (
-        <input
-          className={css.url}
-          aria-label={t('link.field')}
-          value={url}
-          readOnly
-          onFocus={(e) => e.currentTarget.select()}
-        />
-      )}
+      <p className={text.note}>{t('link.hint')}</p>
+      <LinkStatus sentence={sentence} byHand={url} />
     </div>
   );
 }

@@ -121,11 +121,24 @@ export const ODD_REQUESTS: readonly OddRequest[] = [
   kind('two requests at once', get('/empty.txt').replace('close', 'keep-alive') + get('/index.html'), 200),
 ];
 
+export interface Sending {
+  readonly patienceMs?: number;
+  /** Closes our side once all is sent, so that half a request is one that ends. */
+  readonly hangUp?: boolean;
+}
+
 /** Sends bytes and gives the status of the first answer and all that came; status 0 where none did within patience. */
-export function send(port: number, sent: string, patienceMs = 5000): Promise<{ status: number; came: string }> {
+export function send(
+  port: number,
+  sent: string,
+  { patienceMs = 5000, hangUp = false }: Sending = {},
+): Promise<{ status: number; came: string }> {
   return new Promise((resolve) => {
     let came = '';
-    const socket = connect(port, '127.0.0.1', () => socket.write(sent, 'latin1'));
+    const socket = connect(port, '127.0.0.1', () => {
+      if (hangUp) socket.end(sent, 'latin1');
+      else socket.write(sent, 'latin1');
+    });
     const done = (): void => {
       socket.destroy();
       resolve({ status: Number(/^HTTP\/1\.1 (\d{3})/.exec(came)?.[1] ?? 0), came });

@@ -58,7 +58,7 @@ describe('the server', () => {
     // The limits of every day, only shorter: a test does not wait ten seconds.
     quick.headersTimeout = 300;
     const at = await listenOnFreePort(quick, 4830, false);
-    const slow = Array.from({ length: 200 }, () => send(at, 'GET / HTTP/1.1\r\nHost: loc', 20_000));
+    const slow = Array.from({ length: 200 }, () => send(at, 'GET / HTTP/1.1\r\nHost: loc', { patienceMs: 20_000 }));
     const { status } = await send(at, 'GET / HTTP/1.0\r\nHost: localhost\r\n\r\n');
     expect(status).toBe(200);
     const ended = await Promise.all(slow);

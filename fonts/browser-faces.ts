@@ -59,13 +59,16 @@ const FONT_URLS = import.meta.glob<string>(
 
 const KERNING = import.meta.glob<KerningTable>('./kerning/*.json', { import: 'default' });
 
+/** A face that does not come is said to be missing, and the plate is made without it. */
+const PATIENCE_MS = 20_000;
+
 const store: FaceStore = new Map();
 
 const fetcher: FaceFetcher = {
   async font(entry) {
     const url = FONT_URLS[fontKey(entry)];
     if (url === undefined) throw new Error(`no address for ${entry.id}`);
-    const answer = await fetch(url);
+    const answer = await fetch(url, { signal: AbortSignal.timeout(PATIENCE_MS) });
     if (!answer.ok) throw new Error(`${answer.status} for ${entry.id}`);
     return new Uint8Array(await answer.arrayBuffer());
   },

@@ -1,5 +1,6 @@
 import { createBrowserShelf } from '../state/own/browser-shelf.ts';
 import { createCardList, type CardList } from '../state/own/card-list.ts';
+import { createJournal, takeUpJournal } from '../state/own/journal.ts';
 import { OLD_KEEP } from '../state/own/old-keep.ts';
 import { createOwnDesigns, type OwnDesigns } from '../state/own/own-designs.ts';
 import { takeOverOld } from '../state/own/take-over-old.ts';
@@ -30,6 +31,9 @@ export function keepDesignSaved(stores: {
   const { design, ui, plates, saving } = stores;
   const shelf = createBrowserShelf();
   const nowMs = () => Date.now();
+  const journal = createJournal(() => localStorage);
+  // missing where the page comes without encryption, whatever the types say
+  const { locks } = navigator as Partial<Navigator>;
   const own = createOwnDesigns({
     shelf,
     design,
@@ -37,19 +41,25 @@ export function keepDesignSaved(stores: {
     nowMs,
     first: firstDesign,
     hold: {
-      // missing where the page comes without encryption, whatever the types say
-      locks: (navigator as Partial<Navigator>).locks,
+      locks,
       channel: typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel('bridgehead-tabs'),
     },
     remembered,
     remember,
+    journal,
     say: (notice) => ui.getState().set({ notice }),
+    partMissing: () => ui.getState().set({ partMissing: true }),
   });
 
   document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'hidden') void own.flush();
+    if (document.visibilityState === 'hidden') leave();
   });
-  window.addEventListener('pagehide', () => void own.flush());
+  window.addEventListener('pagehide', leave);
+
+  function leave(): void {
+    own.note();
+    void own.flush();
+  }
 
   let timer: ReturnType<typeof setTimeout> | undefined;
   plates.subscribe(() => {
@@ -66,6 +76,7 @@ export function keepDesignSaved(stores: {
     list: createCardList({ shelf, own, design, saving, nowMs }),
     async start() {
       await takeOverOld(OLD_KEEP, shelf, nowMs());
+      await takeUpJournal(journal, shelf, locks);
       await own.start();
     },
   };

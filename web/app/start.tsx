@@ -1,6 +1,7 @@
 import { createRoot } from 'react-dom/client';
 import { createDesignStore } from '../state/design-store.ts';
 import { createPlatesStore } from '../state/plates-store.ts';
+import { inTime } from '../state/in-time.ts';
 import { havePlatesChanged } from '../state/plates-changed.ts';
 import { createSavingStore } from '../state/saving-store.ts';
 import { createUiStore } from '../state/ui-store.ts';
@@ -18,6 +19,9 @@ import { keepPageInAddress } from './page-address.ts';
 import { watchForMissingParts } from './missing-parts.ts';
 import { PageContext, type Page } from '../page/page-context.ts';
 import './theme.css';
+
+/** Words that do not come keep nobody from starting. */
+const LONGEST_WAIT_MS = 6000;
 
 const stores = {
   design: createDesignStore(firstDesign()),
@@ -48,7 +52,9 @@ async function start(): Promise<void> {
   const place = document.getElementById('page');
   if (place === null) throw new Error('no place for the page in index.html');
   // Without its words the page still speaks English.
-  await speak(stores.ui.getState().language).catch(() => stores.ui.getState().set({ language: 'en' }));
+  await inTime(speak(stores.ui.getState().language), LONGEST_WAIT_MS).catch(() =>
+    stores.ui.getState().set({ language: 'en' }),
+  );
   await kept.start();
   // nothing from an earlier visit: the first thing to see is what one may begin with
   if (stores.saving.getState().openId === undefined) stores.ui.getState().set({ begin: 'choose' });

@@ -2,6 +2,7 @@ import type { NewerVersionStore } from '../page/newer-version.ts';
 
 /** Built beside the page (web/serve/offline-build.ts). */
 const WORKER_FILE = './offline-worker.js';
+const LONGEST_CHANGE_MS = 5000;
 /** Somebody who leaves the page open for days still hears of a newer version. */
 const LOOK_AGAIN_MS = 3 * 3600_000;
 
@@ -42,5 +43,7 @@ export async function workOffline(newer: NewerVersionStore, beforeChange: () => 
     await beforeChange();
     container?.addEventListener('controllerchange', () => location.reload(), { once: true });
     waiting.postMessage('change-over');
+    // one that does not answer: the page is loaded as the server has it now
+    setTimeout(() => location.reload(), LONGEST_CHANGE_MS);
   }
 }

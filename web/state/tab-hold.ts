@@ -1,3 +1,5 @@
+import { inTime } from './in-time.ts';
+
 /** Says which of several tabs works on a design. A tab holds at most one design. */
 export interface TabHold {
   /** Holds a design in place of the one before. False when another tab has it; then none is held. */
@@ -108,10 +110,16 @@ export function createTabHold({ locks, channel }: HoldParts, hooks: HoldHooks, m
       if (held?.id === id) return true;
       letGo();
       if (locks) {
-        return (
-          (await lock(locks, id, { ifAvailable: true })) ||
-          (await lock(locks, id, { signal: AbortSignal.timeout(SHORT_WAIT_MS) }))
-        );
+        const mine = await inTime(
+          lock(locks, id, { ifAvailable: true }).then(
+            (free) => free || lock(locks, id, { signal: AbortSignal.timeout(SHORT_WAIT_MS) }),
+          ),
+          LONG_WAIT_MS,
+        ).catch(() => undefined);
+        if (mine !== undefined) return mine;
+        // a lock manager that does not answer keeps nobody from working: revisions are compared at each save
+        hold(id, () => undefined);
+        return true;
       }
       if (channel) {
         channel.postMessage({ say: 'who-has', id, from: me } satisfies Word);
@@ -124,8 +132,9 @@ export function createTabHold({ locks, channel }: HoldParts, hooks: HoldHooks, m
     async takeOver(id) {
       channel?.postMessage({ say: 'let-go', id, from: me } satisfies Word);
       if (locks) {
-        if (await lock(locks, id, { signal: AbortSignal.timeout(LONG_WAIT_MS) })) return;
-        await lock(locks, id, { steal: true });
+        const waited = lock(locks, id, { signal: AbortSignal.timeout(LONG_WAIT_MS) });
+        if (await inTime(waited, 2 * LONG_WAIT_MS).catch(() => false)) return;
+        await inTime(lock(locks, id, { steal: true }), LONG_WAIT_MS).catch(() => hold(id, () => undefined));
         return;
       }
       if (channel) await hears('gone', id, LONG_WAIT_MS);

@@ -4,6 +4,7 @@ import type { Design } from '../../../geometry/design/schema.ts';
 import { createDesignStore } from '../../../web/state/design-store.ts';
 import { createBrowserShelf } from '../../../web/state/own/browser-shelf.ts';
 import { createCardList } from '../../../web/state/own/card-list.ts';
+import { createJournal, takeUpJournal } from '../../../web/state/own/journal.ts';
 import { createOwnDesigns } from '../../../web/state/own/own-designs.ts';
 import type { Shelf } from '../../../web/state/own/shelf.ts';
 import { createSavingStore } from '../../../web/state/saving-store.ts';
@@ -16,7 +17,13 @@ export function named(title: string): Design {
 let clock = 1_800_000_000_000;
 
 /** One tab of a browser: its page's state over the store that all tabs of `name` share. */
-export function openTab(name: string, hold: HoldParts, shelf: Shelf = createBrowserShelf(name)) {
+export function openTab(
+  name: string,
+  hold: HoldParts,
+  shelf: Shelf = createBrowserShelf(name),
+  typed: Storage | undefined = undefined,
+) {
+  const journal = createJournal(() => typed);
   const first = named('First');
   const design = createDesignStore(first);
   const saving = createSavingStore();
@@ -32,7 +39,9 @@ export function openTab(name: string, hold: HoldParts, shelf: Shelf = createBrow
     first: () => first,
     remembered: () => open,
     remember: (id) => (open = id),
+    journal,
     say: (sentence) => said.push(sentence),
+    partMissing: () => said.push('a part is missing'),
   });
   const list = createCardList({ shelf, own, design, saving, nowMs });
   return {
@@ -41,6 +50,8 @@ export function openTab(name: string, hold: HoldParts, shelf: Shelf = createBrow
     shelf,
     design,
     said,
+    journal,
+    takeUp: () => takeUpJournal(journal, shelf, hold.locks),
     saving: () => saving.getState(),
     title: () => design.getState().history.present.title,
     /** An edit of its own. */

@@ -1,5 +1,6 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import { cardOf, type Card } from '../card.ts';
+import { inTime } from '../in-time.ts';
 import type { Shelf } from './shelf.ts';
 
 interface Stores extends DBSchema {
@@ -9,6 +10,9 @@ interface Stores extends DBSchema {
 
 /** A browser that neither opens its store nor says no (seen in private windows) shall not keep the page from starting. */
 const LONGEST_WAIT_MS = 3000;
+/** The same for a question to the open store, and for a write, which a busy disk may keep waiting. */
+const LONGEST_READ_MS = 5000;
+const LONGEST_WRITE_MS = 15_000;
 
 /**
  * Own designs in IndexedDB: cards and texts in two stores, so that a list does not read every design, written together
@@ -42,7 +46,7 @@ export function createBrowserShelf(name = 'bridgehead'): Shelf {
     }
   }
 
-  return {
+  return answersInTime({
     async cards() {
       const tx = (await open()).transaction(['cards', 'texts']);
       const [keys, values, textKeys] = await Promise.all([
@@ -61,7 +65,9 @@ export function createBrowserShelf(name = 'bridgehead'): Shelf {
     async read(id) {
       const tx = (await open()).transaction(['cards', 'texts']);
       const [card, text] = await Promise.all([tx.objectStore('cards').get(id), tx.objectStore('texts').get(id)]);
-      return text === undefined ? undefined : { text: asText(text), revision: cardOf(card, id).revision };
+      if (text === undefined) return undefined;
+      const { revision, changedMs } = cardOf(card, id);
+      return { text: asText(text), revision, changedMs };
     },
     async write({ id, title, text, changedMs, after }) {
       const { cards, texts, done, abort } = await both();
@@ -93,6 +99,17 @@ export function createBrowserShelf(name = 'bridgehead'): Shelf {
       const { cards, texts, done } = await both();
       await Promise.all([cards.delete(id), texts.delete(id), done]);
     },
+  });
+}
+
+function answersInTime(shelf: Shelf): Shelf {
+  return {
+    cards: () => inTime(shelf.cards(), LONGEST_READ_MS),
+    read: (id) => inTime(shelf.read(id), LONGEST_READ_MS),
+    write: (writing) => inTime(shelf.write(writing), LONGEST_WRITE_MS),
+    setPicture: (id, picture) => inTime(shelf.setPicture(id, picture), LONGEST_WRITE_MS),
+    setBinned: (id, binnedMs) => inTime(shelf.setBinned(id, binnedMs), LONGEST_WRITE_MS),
+    discard: (id) => inTime(shelf.discard(id), LONGEST_WRITE_MS),
   };
 }
 
@@ -109,10 +126,7 @@ function openInTime(name: string, closed: () => void): Promise<IDBPDatabase<Stor
     },
     terminated: closed,
   });
-  return new Promise((resolve, reject) => {
-    const timer = setTimeout(() => reject(new Error('the store does not answer')), LONGEST_WAIT_MS);
-    opening.then(resolve, reject).finally(() => clearTimeout(timer));
-  });
+  return inTime(opening, LONGEST_WAIT_MS);
 }
 
 /** A new save makes a damaged card whole again. */

@@ -1,6 +1,7 @@
 /**
  * How work is kept: one entry a design in IndexedDB, card and text in one transaction that compares revisions.
  *
+ * - journal.ts notes each letter at once, since a killed tab cannot wait for a database; taken up at the next start.
  * - origins.ts knows which entry each step of undo belongs to. So a new design is begun with `own.begin`, never by an
  *   action alone.
  * - web/state/tab-hold.ts says which tab works on a design (Web Locks, else a channel).
@@ -18,19 +19,27 @@ import { sayRefusal } from '../../words/say/say-refusal.ts';
 import { t } from '../../words/t.ts';
 import type { DesignStore } from '../design-store.ts';
 import type { Change } from '../change.ts';
+import { isMissingPart } from '../missing-part.ts';
 import { createSaver, isFull } from '../saving.ts';
 import type { SavingStore } from '../saving-store.ts';
 import { createTabHold, type HoldParts, type TabHold } from '../tab-hold.ts';
+import type { Journal } from './journal.ts';
 import { newId } from './new-id.ts';
 import { createOrigins, type Origin } from './origins.ts';
 import type { Shelf, Written } from './shelf.ts';
 import { smallPicture } from './small-picture.ts';
+
+/** A note that takes longer is not made with each letter. */
+const SLOW_NOTE_MS = 8;
+const NOTE_AGAIN_MS = 60;
 
 export interface OwnDesignsParts {
   readonly shelf: Shelf;
   readonly design: DesignStore;
   readonly saving: SavingStore;
   readonly hold: HoldParts;
+  /** Keeps letters until the store has them. */
+  readonly journal: Journal;
   /** What to show when there is nothing to take up. */
   first(): Design;
   readonly nowMs: () => number;
@@ -39,6 +48,8 @@ export interface OwnDesignsParts {
   remember(id: string): void;
   /** One calm sentence for the person. */
   say(sentence: string): void;
+  /** Something could not be done since a part of the page cannot be loaded. */
+  partMissing(): void;
 }
 
 export interface OwnDesigns {
@@ -62,19 +73,32 @@ export interface OwnDesigns {
   /** The plates of the design as it now is are ready: its card gets their picture. */
   picture(plate: PlateResult): void;
   flush(): Promise<void>;
+  /** The page may be gone in a moment: notes what is not stored yet, without waiting for anything. */
+  note(): void;
+  /** The entry that the open design is, or will be, saved to. */
+  id(): string;
 }
 
 /** Saves the design that is worked on at each change, as one of many; knows which one it is, undo included. */
 export function createOwnDesigns(parts: OwnDesignsParts): OwnDesigns {
-  const { shelf, design, saving } = parts;
+  const { shelf, design, saving, journal } = parts;
   const origins = createOrigins();
   const pending = new Map<Origin, Design>();
   let current: Origin = { id: newId(), revision: undefined };
   let keepAtOnce = false;
   let opening = false;
+  let trouble = false;
+  let writing: { readonly origin: Origin; readonly changedMs: number } | undefined;
+  let noting: ReturnType<typeof setTimeout> | undefined;
   origins.mark(design.getState().history.present, current);
 
-  const saver = createSaver(save, (state) => saving.getState().set({ state }));
+  const saver = createSaver(save, (state) => {
+    // what could not be saved stays told until it is
+    if (state === 'saving' && trouble) return;
+    if (state === 'saved' && trouble) parts.say(t('keep.savedAgain'));
+    trouble = state === 'full' || state === 'shut';
+    saving.getState().set({ state });
+  });
   const hold: TabHold = createTabHold(
     parts.hold,
     {
@@ -97,6 +121,7 @@ export function createOwnDesigns(parts: OwnDesignsParts): OwnDesigns {
     }
     if (saving.getState().tab !== 'mine') goOnWithCopy(t('keep.lookedCopy'));
     else pending.set(current, now.history.present);
+    noteSoon();
     saver.schedule();
   });
 
@@ -116,22 +141,47 @@ export function createOwnDesigns(parts: OwnDesignsParts): OwnDesigns {
   async function write(origin: Origin): Promise<Written> {
     const wanted = pending.get(origin) ?? design.getState().history.present;
     const { id, revision: after } = origin;
-    const written = await shelf.write({
-      id,
-      title: wanted.title,
-      text: designText(wanted),
-      changedMs: parts.nowMs(),
-      after,
+    const changedMs = parts.nowMs();
+    writing = { origin, changedMs };
+    const text = designText(wanted);
+    const written = await shelf.write({ id, title: wanted.title, text, changedMs, after }).finally(() => {
+      writing = undefined;
     });
     if (written.kind === 'written') {
       origin.revision = written.revision;
-      if (pending.get(origin) === wanted) pending.delete(origin);
+      if (pending.get(origin) === wanted) {
+        pending.delete(origin);
+        journal.forget(id);
+      } else note(origin);
     }
     return written;
   }
 
+  function note(origin: Origin): void {
+    const wanted = pending.get(origin);
+    if (!wanted) return;
+    const { id, revision: after } = origin;
+    const saving = writing?.origin === origin ? writing.changedMs : undefined;
+    journal.note({ id, title: wanted.title, text: designText(wanted), changedMs: parts.nowMs(), after, saving });
+  }
+
+  function noteAll(): void {
+    clearTimeout(noting);
+    noting = undefined;
+    for (const origin of pending.keys()) note(origin);
+  }
+
+  /** With each letter; where a design is so large that this takes time, as often as the eye sees. */
+  function noteSoon(): void {
+    if (noting !== undefined) return;
+    const begun = performance.now();
+    noteAll();
+    if (performance.now() - begun > SLOW_NOTE_MS) noting = setTimeout(noteAll, NOTE_AGAIN_MS);
+  }
+
   /** The next save of this design makes a new entry; the one it came from is left alone. */
   function makeCopy(origin: Origin): void {
+    journal.forget(origin.id);
     origin.id = newId();
     origin.revision = undefined;
   }
@@ -145,6 +195,7 @@ export function createOwnDesigns(parts: OwnDesignsParts): OwnDesigns {
     const copy = { ...before, title: t('keep.copyTitle', { title: before.title }).slice(0, LONGEST_TITLE) };
     withoutSaving(() => design.getState().apply({ design: copy, undo: 'none' }));
     pending.set(current, copy);
+    note(current);
   }
 
   /** Asks for the design as one's own; an answer that comes after another one was opened is of no interest. */
@@ -181,7 +232,35 @@ export function createOwnDesigns(parts: OwnDesignsParts): OwnDesigns {
     origins.mark(read.design, current);
     withoutSaving(() => design.getState().restart(read.design));
     await holdCurrent();
+    if (saving.getState().tab === 'mine') goOnFromJournal(readDesign);
     return undefined;
+  }
+
+  /** Letters that the store would not take so far. */
+  function goOnFromJournal(readDesign: (text: string) => { readonly design: Design } | object): void {
+    const typed = journal.entries().find(({ id, after }) => id === current.id && after === current.revision);
+    const read = typed && readDesign(typed.text);
+    if (!read || !('design' in read)) return;
+    origins.mark(read.design, current);
+    withoutSaving(() => design.getState().restart(read.design));
+    pending.set(current, read.design);
+    saver.schedule();
+  }
+
+  /** A design that no store has ever taken. */
+  async function openFromJournal(): Promise<boolean> {
+    const [typed] = journal.entries();
+    if (!typed) return false;
+    const { readDesign } = await import('../../../geometry/design/read-design.ts');
+    const read = readDesign(typed.text);
+    if ('problem' in read) return false;
+    current = { id: typed.id, revision: typed.after };
+    origins.mark(read.design, current);
+    withoutSaving(() => design.getState().restart(read.design));
+    await holdCurrent();
+    pending.set(current, read.design);
+    saver.schedule();
+    return true;
   }
 
   async function openNewest(): Promise<void> {
@@ -193,6 +272,7 @@ export function createOwnDesigns(parts: OwnDesignsParts): OwnDesigns {
       if (trouble === undefined) return;
       if (i === 0) parts.say(t('keep.damagedFirst', { why: trouble.problem }));
     }
+    if (inOrder.length === 0 && (await openFromJournal())) return;
     current = { id: newId(), revision: undefined };
     const first = parts.first();
     origins.mark(first, current);
@@ -202,13 +282,17 @@ export function createOwnDesigns(parts: OwnDesignsParts): OwnDesigns {
 
   return {
     flush: () => saver.flush(),
+    note: noteAll,
+    id: () => current.id,
     open,
     openNewest,
     async start() {
       try {
         await openNewest();
       } catch (fault) {
+        if (isMissingPart(fault)) return parts.partMissing();
         saving.getState().set({ state: isFull(fault) ? 'full' : 'shut' });
+        await openFromJournal().catch(() => undefined);
       }
     },
     begin(action, keep = 'at-once') {

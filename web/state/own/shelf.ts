@@ -20,8 +20,10 @@ export type Written = { readonly kind: 'written'; readonly revision: number } | 
 export interface Shelf {
   /** All cards, binned and damaged ones too, newest first. */
   cards(): Promise<readonly Card[]>;
-  /** The text of one design and the revision it has; undefined when there is no such text. */
-  read(id: string): Promise<{ readonly text: string; readonly revision: number } | undefined>;
+  /** The text of one design, its revision and when it was changed; undefined when there is no such text. */
+  read(
+    id: string,
+  ): Promise<{ readonly text: string; readonly revision: number; readonly changedMs: number } | undefined>;
   /** Compares the revision and writes in one transaction. */
   write(writing: Writing): Promise<Written>;
   /** Takes no revision: a picture never changes what is cut. Does nothing when there is no such card. */

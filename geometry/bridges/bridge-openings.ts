@@ -21,7 +21,6 @@
  * Weights of what looks wrong stand in cost-of-bar.ts (one bar) and cost-of-set.ts (bars together).
  */
 
-import { recalled } from '../kept.ts';
 import type { Design, Manner } from '../design/schema.ts';
 import { gatherAlike } from './gather-alike.ts';
 import type { Finding, Severity } from '../findings.ts';
@@ -163,7 +162,7 @@ function recallSolved(
   edits: HandEdits | undefined,
   store: UnitStore,
 ): SolvedUnit {
-  const known = recalled(store.units, key);
+  const known = store.units.get(key);
   if (known) {
     store.reused++;
     return known;

@@ -1,4 +1,4 @@
-import { recalled } from '../kept.ts';
+import type { Cache } from '../cache.ts';
 import type { UnitInPlace } from '../bridges/bridge-openings.ts';
 import { placePoint } from '../measure/clock.ts';
 import { boxOf, gapOf, reachOf } from '../measure/facts.ts';
@@ -20,7 +20,7 @@ export interface UnitProof {
 }
 
 /** Proofs already made, by the unit's key. */
-export type ProofStore = Map<string, UnitProof>;
+export type ProofStore = Cache<UnitProof>;
 
 /**
  * The proof of a plate, unit by unit, so that a changed letter costs the proof of one letter.
@@ -41,8 +41,7 @@ export function proveUnits(
   const loose: Point[] = [];
   const [bridges, webs, slots]: Narrow[][] = [[], [], []];
   units.forEach((unit) => {
-    const known = recalled(store, unit.key) ?? proveAlone(unit, rules, limitMm);
-    store.set(unit.key, known);
+    const known = store.getOrMake(unit.key, () => proveAlone(unit, rules, limitMm));
     loose.push(...known.loose.map((p) => placePoint(p, unit.frame)));
     const place = (n: Narrow) => placeNarrow(n, unit.frame, unit.firstOpening);
     bridges!.push(...known.bridges.map(place));

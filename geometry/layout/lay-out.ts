@@ -1,6 +1,6 @@
 import type { Face, FaceSource } from '../adapters/face.ts';
 import type { Design, DesignElement, Lifting } from '../design/schema.ts';
-import type { Kept } from '../kept.ts';
+import type { Cache } from '../cache.ts';
 import { layBorder } from './border.ts';
 import type { LayoutRules } from './layout-rules.ts';
 import { layArtwork } from './artwork.ts';
@@ -12,7 +12,7 @@ import { layRingText } from './ring-text.ts';
 import { type Spread, spreadLayout } from './spread.ts';
 
 /** Elements already laid out, by the element, the radius and the rules, each with the face it was set in. */
-export type LayoutStore = Kept<LaidElement>;
+export type LayoutStore = Cache<LaidElement>;
 
 export interface LaidElement extends Layout {
   readonly face: Face | undefined;
@@ -51,7 +51,7 @@ export function layOut(
     if (!store) return lay();
     const face = 'face' in element ? faces.get(element.face) : undefined;
     const key = ruled + JSON.stringify(element);
-    return store.once(
+    return store.getOrMake(
       key,
       () => ({ ...lay(), face }),
       (laid) => laid.face === face,
@@ -59,7 +59,7 @@ export function layOut(
   });
   if (lifting) {
     const lay = () => ({ ...layLifting(lifting, radiusMm), face: undefined });
-    parts.push(store ? store.once(`lifting|${radiusMm}|${JSON.stringify(lifting)}`, lay) : lay());
+    parts.push(store ? store.getOrMake(`lifting|${radiusMm}|${JSON.stringify(lifting)}`, lay) : lay());
   }
   return {
     shapes: parts.flatMap((part) => part.shapes),

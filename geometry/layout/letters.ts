@@ -1,3 +1,4 @@
+import { createCache, memoize } from '../cache.ts';
 import type { Face } from '../adapters/face.ts';
 import { flattenOutline } from '../measure/flatten.ts';
 import { mapOutline } from '../measure/map-outline.ts';
@@ -123,22 +124,13 @@ function withoutBlankEnds(letters: readonly Letter[]): Letter[] {
   return letters.slice(first, letters.findLastIndex((letter) => letter.glyph) + 1);
 }
 
-/** Glyphs already scaled and flattened. Only saves time: the same key always gives the same glyph. */
-const STORE = new WeakMap<Face, Map<string, SizedGlyph>>();
-const GREATEST_STORE = 3000;
+/** Glyphs already scaled and flattened. */
+const glyphsOf = memoize((_face: Face) => createCache<SizedGlyph>(1500));
 
 function sizedGlyph(face: Face, char: string, emMm: number, outline: Outline): SizedGlyph {
-  let store = STORE.get(face);
-  if (!store) {
-    store = new Map<string, SizedGlyph>();
-    STORE.set(face, store);
-  }
   const storeKey = `${face.id}|${char}|${emMm.toFixed(FILE_DECIMALS)}`;
-  const known = store.get(storeKey);
-  if (known) return known;
-  const scaled = mapOutline(outline, (x, y) => ({ x: x * emMm, y: y * emMm }));
-  const glyph = { storeKey, outline: scaled, rings: flattenOutline(scaled, FLATTEN_ERROR_MM) };
-  if (store.size >= GREATEST_STORE) store.clear();
-  store.set(storeKey, glyph);
-  return glyph;
+  return glyphsOf(face).getOrMake(storeKey, () => {
+    const scaled = mapOutline(outline, (x, y) => ({ x: x * emMm, y: y * emMm }));
+    return { storeKey, outline: scaled, rings: flattenOutline(scaled, FLATTEN_ERROR_MM) };
+  });
 }

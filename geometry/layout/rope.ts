@@ -1,3 +1,4 @@
+import { createCache } from '../cache.ts';
 import { clockPoint, turnPoint } from '../measure/clock.ts';
 import { ringsGap } from '../measure/distance.ts';
 import { flattenOutline } from '../measure/flatten.ts';
@@ -21,12 +22,7 @@ export function strandOutline(
   openingMm: number,
 ): Outline {
   const key = `${innerMm}|${outerMm}|${count}|${gapMm}|${openingMm}`;
-  const known = STORE.get(key);
-  if (known) return known;
-  const outline = thickest(innerMm, outerMm, count, gapMm, openingMm);
-  if (STORE.size >= GREATEST_STORE) STORE.clear();
-  STORE.set(key, outline);
-  return outline;
+  return STRANDS.getOrMake(key, () => thickest(innerMm, outerMm, count, gapMm, openingMm));
 }
 
 /**
@@ -56,9 +52,7 @@ const GREATEST_TIP = 0.16;
 /** Half the way that a strand moves on from edge to edge, in widths of the band. */
 const HALF_RUN = 0.5;
 
-/** Strands already drawn. Only saves time: the same key always gives the same strand. */
-const STORE = new Map<string, Outline>();
-const GREATEST_STORE = 200;
+const STRANDS = createCache<Outline>(100);
 const HALVINGS = 14;
 
 function thickest(innerMm: number, outerMm: number, count: number, gapMm: number, openingMm: number): Outline {

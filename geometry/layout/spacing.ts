@@ -1,3 +1,4 @@
+import { createCache, memoize } from '../cache.ts';
 import type { Face } from '../adapters/face.ts';
 import { ringsGap } from '../measure/distance.ts';
 import { WEB_SPARE_MM } from '../units.ts';
@@ -188,23 +189,12 @@ function partFarLetters(
   return greatest;
 }
 
-/** Least distances already found, by face. Only saves time: the same key always gives the same distance. */
-const FOUND = new WeakMap<Face, Map<string, number>>();
-const GREATEST_STORE = 20_000;
+/** Least distances already found. */
+const distancesOf = memoize((_face: Face) => createCache<number>(10_000));
 
 function leastApart(face: Face, rail: Rail, left: Letter, right: Letter, startMm: number, needMm: number): number {
-  let found = FOUND.get(face);
-  if (!found) {
-    found = new Map<string, number>();
-    FOUND.set(face, found);
-  }
   const key = `${keyOf(left.glyph)}${keyOf(right.glyph)}|${rail.key}|${startMm}|${needMm}`;
-  const known = found.get(key);
-  if (known !== undefined) return known;
-  const apart = pushApart(rail, left, right, startMm, needMm);
-  if (found.size >= GREATEST_STORE) found.clear();
-  found.set(key, apart);
-  return apart;
+  return distancesOf(face).getOrMake(key, () => pushApart(rail, left, right, startMm, needMm));
 }
 
 /**

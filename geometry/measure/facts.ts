@@ -1,4 +1,4 @@
-import { keptWith } from '../kept.ts';
+import { memoize } from '../cache.ts';
 import type { Box, Point, Region, Ring } from '../shapes.ts';
 import { type Gap, ringsGap } from './distance.ts';
 import { regionAreaMm2, ringBox } from './ring.ts';
@@ -8,9 +8,9 @@ import { regionAreaMm2, ringBox } from './ring.ts';
  * plate as they were. Kept as long as the ring or region itself (rings are never changed once they are made).
  */
 
-export const boxOf: (ring: Ring) => Box = keptWith(ringBox);
+export const boxOf: (ring: Ring) => Box = memoize(ringBox);
 
-export const areaOf: (region: Region) => number = keptWith(regionAreaMm2);
+export const areaOf: (region: Region) => number = memoize(regionAreaMm2);
 
 /** How far from the centre of the plate the points of a ring lie. */
 export interface Reach {
@@ -19,7 +19,7 @@ export interface Reach {
 }
 
 /** The first of the points that lie farthest out; for a ring without points, the centre. */
-export const reachOf: (ring: Ring) => Reach = keptWith((ring) => {
+export const reachOf: (ring: Ring) => Reach = memoize((ring) => {
   let [mm, at]: [number, Point] = [0, { x: 0, y: 0 }];
   for (const p of ring) {
     const out = Math.hypot(p.x, p.y);
@@ -29,7 +29,7 @@ export const reachOf: (ring: Ring) => Reach = keptWith((ring) => {
 });
 
 /** Distance from the centre of the plate to the nearest edge: along sides, not at points only. */
-export const nearestToCentre: (region: Region) => number = keptWith(({ outer, holes }) => {
+export const nearestToCentre: (region: Region) => number = memoize(({ outer, holes }) => {
   let best = Infinity;
   for (const ring of [outer, ...holes]) {
     let a = ring[ring.length - 1];
@@ -60,4 +60,4 @@ interface KnownGap {
   readonly gap: Gap | undefined;
 }
 
-const gapsFrom = keptWith((_ring: Ring) => new WeakMap<Ring, KnownGap>());
+const gapsFrom = memoize((_ring: Ring) => new WeakMap<Ring, KnownGap>());

@@ -1,3 +1,4 @@
+import { createCache } from '../cache.ts';
 import { mapOutline } from '../measure/map-outline.ts';
 import { outlineBox } from '../measure/outline-box.ts';
 import type { Outline } from '../shapes.ts';
@@ -12,17 +13,11 @@ export function drawMotif(motif: MotifEntry, set: Readonly<Record<string, number
     motif.options.map((o) => [o.id, Math.min(o.most, Math.max(o.least, set[o.id] ?? o.usual))]),
   );
   const key = JSON.stringify([motif.id, options]);
-  const known = drawn.get(key);
-  if (known) return known;
-  const outline = drawAfresh(motif, options);
-  if (drawn.size >= MOST_DRAWN) drawn.clear();
-  drawn.set(key, outline);
-  return outline;
+  return DRAWN.getOrMake(key, () => drawAfresh(motif, options));
 }
 
-/** Remembered, since a plate is laid out afresh at each change and a drawing takes some ten milliseconds. */
-const drawn = new Map<string, Outline>();
-const MOST_DRAWN = 200;
+/** Cached, since a plate is laid out afresh at each change and a drawing takes some ten milliseconds. */
+const DRAWN = createCache<Outline>(100);
 
 function drawAfresh(motif: MotifEntry, options: Readonly<Record<string, number>>): Outline {
   const outline = motif.draw(options);

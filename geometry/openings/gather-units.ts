@@ -1,5 +1,5 @@
 import { union } from '../adapters/clipper.ts';
-import { keptWith, recalled } from '../kept.ts';
+import { memoize } from '../cache.ts';
 import type { Layout, PlacedShape } from '../layout/placed.ts';
 import { unplacePoint } from '../measure/clock.ts';
 import { ringsGap } from '../measure/distance.ts';
@@ -57,9 +57,7 @@ function unitOfMany(members: readonly Placed[], store: OutlineStore): Unit {
   const { id, placement: frame } = shapes[0]!;
   const relative = shapes.map((s) => relativePlacement(s.placement, frame));
   const key = shapes.map((s, i) => `${s.storeKey}@${Object.values(relative[i]!).join(',')}`).join('+');
-  const known = recalled(store.regions, key);
-  const regions = known ?? union(shapes.flatMap((s, i) => ownRings(s, relative[i]!, store)));
-  if (!known) store.regions.set(key, regions);
+  const regions = store.regions.getOrMake(key, () => union(shapes.flatMap((s, i) => ownRings(s, relative[i]!, store))));
   return { id, shapes, key, frame, regions, inPlace: placeRegions(regions, frame) };
 }
 
@@ -105,7 +103,7 @@ function touchOrNear(a: Placed, b: Placed, reachMm: number): boolean {
   return near;
 }
 
-const nearFrom = keptWith(
+const nearFrom = memoize(
   (_shape: Placed) => new WeakMap<Placed, { readonly reachMm: number; readonly near: boolean }>(),
 );
 

@@ -1,4 +1,4 @@
-import { recalled } from '../kept.ts';
+import { type Cache, createCache } from '../cache.ts';
 import { ringsOf, union } from '../adapters/clipper.ts';
 import type { PlacedShape } from '../layout/placed.ts';
 import { flattenOutline } from '../measure/flatten.ts';
@@ -9,7 +9,7 @@ import { FLATTEN_ERROR_MM } from '../units.ts';
 
 /** Outlines already flattened and united, by the shape's storeKey, in the shape's own frame. */
 export interface OutlineStore {
-  readonly regions: Map<string, readonly Region[]>;
+  readonly regions: Cache<readonly Region[]>;
   /** Shapes where they stand; goes with the shapes, which a layout store keeps as long as their element is unchanged. */
   readonly placed: WeakMap<PlacedShape, Placed>;
   /** How many outlines were worked out since the store was made: counted work for tests and bench. */
@@ -26,18 +26,17 @@ export interface Placed {
   readonly box: Box;
 }
 
-export function createOutlineStore(): OutlineStore {
-  return { regions: new Map(), placed: new WeakMap(), flattened: 0 };
+/** most: outlines held at least, once so many came in. */
+export function createOutlineStore(most: number): OutlineStore {
+  return { regions: createCache(most), placed: new WeakMap(), flattened: 0 };
 }
 
 /** What the shape cuts away, in its own frame, mm; worked out once for each storeKey. */
 export function shapeRegions(shape: PlacedShape, store: OutlineStore): readonly Region[] {
-  const known = recalled(store.regions, shape.storeKey);
-  if (known) return known;
-  const regions = union(flattenOutline(shape.outline, FLATTEN_ERROR_MM));
-  store.flattened++;
-  store.regions.set(shape.storeKey, regions);
-  return regions;
+  return store.regions.getOrMake(shape.storeKey, () => {
+    store.flattened++;
+    return union(flattenOutline(shape.outline, FLATTEN_ERROR_MM));
+  });
 }
 
 /** The shape in the plate's frame; worked out once for each shape. */

@@ -17,7 +17,7 @@ import { layMaskRing } from '../layout/mask-ring.ts';
 import { areaOf } from '../measure/facts.ts';
 import { gatherUnits } from '../openings/gather-units.ts';
 import type { PlateResult } from '../plate/plate.ts';
-import { type SolveStore, trimStore } from './solve-store.ts';
+import type { SolveStore } from './solve-store.ts';
 import { sheetMassKg } from '../stock/mass.ts';
 import { ownRules } from '../stock/own-rules.ts';
 import { materialIn, type StockBook } from '../stock/stock-book.ts';
@@ -48,7 +48,6 @@ export function makePlate(
   const { rules, findings: stockFindings } = stockRules(design.stock, design.bridges.width, book);
   const apart = { ...rules, leastWebMm: Math.max(rules.leastWebMm, rules.leastBridgeMm) };
   const lying = surfaceOf(design, diameterMm, design.stock.thicknessMm);
-  trimStore(store);
   const layout =
     spec.masks === undefined
       ? layOut(design, diameterMm, apart, faces, store.layouts, onBarrel(design, diameterMm, lying))

@@ -14,7 +14,7 @@ const WORDS = [
   'geometry/units.ts',
   'geometry/shapes.ts',
   'geometry/findings.ts',
-  'geometry/kept.ts',
+  'geometry/cache.ts',
   'geometry/sentences/',
 ];
 /** Layer 0 and 1. */
@@ -31,7 +31,7 @@ export const PARTS: readonly Part[] = [
   { path: 'geometry/findings.ts', may: ['geometry/shapes.ts', 'geometry/sentences/ (types)'] },
   // Every sentence of the kernel, in English.
   { path: 'geometry/sentences/', may: [] },
-  { path: 'geometry/kept.ts', may: [] },
+  { path: 'geometry/cache.ts', may: [] },
   { path: 'geometry/measure/', may: WORDS },
   { path: 'geometry/adapters/', may: [...WORDS, 'geometry/measure/'] },
   { path: 'geometry/design/', may: WORDS },

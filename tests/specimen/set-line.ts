@@ -26,7 +26,7 @@ export interface LineStore {
 }
 
 export function lineStore(): LineStore {
-  return { outlines: createOutlineStore(), solved: new Map() };
+  return { outlines: createOutlineStore(10_000), solved: new Map() };
 }
 
 export async function setLine(

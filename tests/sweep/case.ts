@@ -1,6 +1,7 @@
 import { FACES } from '../../fonts/catalogue.ts';
 import { printableLatin1 } from '../../fonts/coverage.ts';
 import { loadFace } from '../../fonts/node-faces.ts';
+import { createCache } from '../../geometry/cache.ts';
 import type { Face } from '../../geometry/adapters/face.ts';
 import { union } from '../../geometry/adapters/clipper.ts';
 import { judgeGaps } from '../../geometry/checks/gap-findings.ts';
@@ -148,7 +149,7 @@ function told(fault: Fault, solved: SolvedUnit, rules: StockRules): boolean {
   const farthest = Math.max(...solved.openings.flatMap((o) => o.outer.map((p) => Math.hypot(p.x, p.y))));
   const unit = { key: '', frame: { x: 0, y: 0, turnDeg: 0 }, solved, firstOpening: 0 };
   const regions = solved.openings;
-  const proof = proveUnits([unit], regions, 2 * farthest + 8 * rules.leastBridgeMm, rules, new Map());
+  const proof = proveUnits([unit], regions, 2 * farthest + 8 * rules.leastBridgeMm, rules, createCache(1000));
   if (fault.kind !== 'neck') return solved.loose.length > 0 || proof.loose.length > 0;
   const openings = regions.map((region, i) => ({ id: `${i}`, elementIds: [], word: '', region }));
   return judgeGaps(proof, openings, rules).findings.some(({ code }) => NECK_CODES.includes(code));

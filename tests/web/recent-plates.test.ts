@@ -31,8 +31,9 @@ describe('recent plates', () => {
     const plate = make('large');
     recent.put(thick(1), 'large', plate);
     recent.put(thick(2), 'large', plate);
-    recent.get(thick(1), 'large');
     recent.put(thick(3), 'large', plate);
-    expect([1, 2, 3].map((mm) => recent.get(thick(mm), 'large') !== undefined)).toEqual([true, false, true]);
+    recent.get(thick(1), 'large');
+    recent.put(thick(4), 'large', plate);
+    expect([1, 2, 3, 4].map((mm) => recent.get(thick(mm), 'large') !== undefined)).toEqual([true, false, true, true]);
   });
 });

@@ -14,7 +14,7 @@ import { withFaceProblems } from './with-face-problems.ts';
 /** Glyphs worked out once serve again, keystroke after keystroke, as long as the page is open. */
 const store = createStore();
 
-const recent = createRecentPlates(24);
+const recent = createRecentPlates(12);
 
 async function make(design: Design, plateId: string, book: StockBook): Promise<Made> {
   const known = recent.get(design, plateId);

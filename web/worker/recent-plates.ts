@@ -1,3 +1,4 @@
+import { createCache } from '../../geometry/cache.ts';
 import { DESIGN_PARTS, pickParts } from '../../geometry/design/design-parts.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { PlateResult } from '../../geometry/plate/plate.ts';
@@ -12,23 +13,10 @@ export interface RecentPlates {
  * Title, order, approval and what else is paper change no plate and do not count.
  */
 export function createRecentPlates(most: number): RecentPlates {
-  const plates = new Map<string, PlateResult>();
+  const plates = createCache<PlateResult>(most);
   return {
-    get(design, plateId) {
-      const key = keyOf(design, plateId);
-      const plate = plates.get(key);
-      if (plate !== undefined) {
-        // taken out and put back: the oldest stands first
-        plates.delete(key);
-        plates.set(key, plate);
-      }
-      return plate;
-    },
-    put(design, plateId, plate) {
-      plates.set(keyOf(design, plateId), plate);
-      const [oldest] = plates.keys();
-      if (plates.size > most && oldest !== undefined) plates.delete(oldest);
-    },
+    get: (design, plateId) => plates.get(keyOf(design, plateId)),
+    put: (design, plateId, plate) => plates.set(keyOf(design, plateId), plate),
   };
 }
 

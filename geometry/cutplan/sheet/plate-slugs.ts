@@ -1,4 +1,4 @@
-import { keptWith } from '../../kept.ts';
+import { createCache, memoize } from '../../cache.ts';
 import type { PlacedPlate } from '../../sheet/sheets.ts';
 import { contourLengthTo, placeVertices } from '../contour-walk.ts';
 import type { CutPlan } from '../cut-plan.ts';
@@ -28,20 +28,17 @@ export function judgeSlugs(
 /** Chances of all pieces of a plate turned so, by the contour's id; worked out once for each turn. */
 export function computePlateChances(plan: CutPlan, settings: CutSettings, turnDeg: number): Map<string, SlugChances> {
   const { kerfMm, slats } = settings;
-  const known = chancesOf(plan);
   const key = [kerfMm, slats.pitchMm, slats.edgeMm, turnDeg].join(' ');
-  let chances = known.get(key);
-  if (!chances) {
+  return chancesOf(plan).getOrMake(key, () => {
     const { openings, kerf } = preparePlate(plan, settings);
     const turned = { x: 0, y: 0, turnDeg };
     const paths = [...openings.flatMap((o) => [...o.inner, o.outer]), kerf.rim];
-    chances = new Map(paths.map((p) => [p.id, computeSlugChances(placeVertices(p.path, turned), slats)]));
-    known.set(key, chances);
-  }
-  return chances;
+    return new Map(paths.map((p) => [p.id, computeSlugChances(placeVertices(p.path, turned), slats)]));
+  });
 }
 
-const chancesOf = keptWith((_plan: CutPlan) => new Map<string, Map<string, SlugChances>>());
+/** By settings and turn; a plate lies in at most so many turns on the sheets of an order. */
+const chancesOf = memoize((_plan: CutPlan) => createCache<Map<string, SlugChances>>(400));
 
 /** Metal left across the cut, wide enough to hold a piece and snapped by hand; common practice, no source. */
 const TAB_MM = 0.5;

@@ -2,7 +2,7 @@
  * All that is worked out once for a plate and serves every copy of it, wherever and however turned it lies: paths,
  * lead-ins, the order of its openings as a round trip. In the plate's own frame.
  */
-import { keptWith } from '../../kept.ts';
+import { createCache, memoize } from '../../cache.ts';
 import { contourToRing } from '../../measure/arc.ts';
 import { castRay, type EdgeGrid, edgeGrid } from '../../measure/edge-grid.ts';
 import type { Contour, Point, Region } from '../../shapes.ts';
@@ -24,31 +24,27 @@ export interface PreparedPlate {
 
 const RIM_STATIONS = 72;
 
-/** The work for a plate under settings; kept as long as its cut plan is. */
+/** The work for a plate under settings; cached as long as its cut plan is in use. */
 export function preparePlate(plan: CutPlan, settings: CutSettings): PreparedPlate {
-  const known = preparedFor(plan);
   const { kerfMm, leadInMm, feedMmMin, rapidMmMin, pierceS, coolS } = settings;
   const key = [kerfMm, leadInMm, feedMmMin, rapidMmMin, pierceS, coolS].join(' ');
-  let work = known.get(key);
-  if (!work) known.set(key, (work = prepare(plan, settings)));
-  return work;
+  return preparedFor(plan).getOrMake(key, () => prepare(plan, settings));
 }
 
-const preparedFor = keptWith((_plan: CutPlan) => new Map<string, PreparedPlate>());
+/** Few settings are tried at a time: one for each process that is compared. */
+const MOST_SETTINGS = 20;
+const preparedFor = memoize((_plan: CutPlan) => createCache<PreparedPlate>(MOST_SETTINGS));
 
-/** The order of the openings, round, and where each is begun, forwards and backwards; kept with the work. */
+/** The order of the openings, round, and where each is begun, forwards and backwards; cached with the work. */
 export function planRounds(
   work: PreparedPlate,
   settings: CutSettings,
   extraShare = EXTRA_SHARE,
 ): readonly [Round, Round] {
-  const known = roundsOf(work);
-  let rounds = known.get(extraShare);
-  if (!rounds) known.set(extraShare, (rounds = findCoolRound(work.openings, settings, extraShare)));
-  return rounds;
+  return roundsOf(work).getOrMake(String(extraShare), () => findCoolRound(work.openings, settings, extraShare));
 }
 
-const roundsOf = keptWith((_work: PreparedPlate) => new Map<number, readonly [Round, Round]>());
+const roundsOf = memoize((_work: PreparedPlate) => createCache<readonly [Round, Round]>(MOST_SETTINGS));
 
 function prepare(plan: CutPlan, settings: CutSettings): PreparedPlate {
   const kerf = offsetByKerf(plan, settings.kerfMm);

@@ -8,7 +8,7 @@
  * shortest path through the corners, moved out a little, that see each other. Rings are taken in as they get in the way.
  */
 import { offset } from '../../adapters/clipper.ts';
-import { keptWith } from '../../kept.ts';
+import { memoize } from '../../cache.ts';
 import { segmentsMeet } from '../../measure/distance.ts';
 import { boxOf } from '../../measure/facts.ts';
 import { ringHolds, signedAreaMm2 } from '../../measure/ring.ts';
@@ -52,7 +52,7 @@ export function crosses(a: Point, b: Point, ring: Ring): boolean {
 }
 
 /** Corners around a ring at which a way may bend, a little off it. */
-const bendsOf = keptWith((ring: Ring): readonly Point[] => {
+const bendsOf = memoize((ring: Ring): readonly Point[] => {
   const outer = signedAreaMm2(ring) > 0 ? ring : [...ring].reverse();
   const grown = offset([{ outer, holes: [] }], CLEAR_MM, DETOUR_ERROR_MM)[0]?.outer ?? [];
   return simplifyRing(grown).filter((p, i, all) => {

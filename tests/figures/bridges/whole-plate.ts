@@ -1,5 +1,6 @@
 import type { Clipper2, PathsD } from 'clipper2-wasm';
 import load from 'clipper2-wasm';
+import { createCache } from '../../../geometry/cache.ts';
 import { offset, subtract, union } from '../../../geometry/adapters/clipper.ts';
 import { solveUnit } from '../../../geometry/bridges/solve-unit.ts';
 import type { UnitInPlace } from '../../../geometry/bridges/bridge-openings.ts';
@@ -26,7 +27,7 @@ export function bridgeWhole(plate: PlateResult): number {
   const regions = union(placedRings(plate));
   const solved = solveUnit(regions, plate.rules, 'hidden');
   const unit: UnitInPlace = { key: 'all', frame: { x: 0, y: 0, turnDeg: 0 }, solved, firstOpening: 0 };
-  const proof = proveUnits([unit], solved.openings, plate.diameterMm, plate.rules, new Map());
+  const proof = proveUnits([unit], solved.openings, plate.diameterMm, plate.rules, createCache(1000));
   const openings = solved.openings.map((region, i) => ({ id: `${i}`, elementIds: [], word: '', region }));
   judgeGaps(proof, openings, plate.rules);
   return solved.bars.length;

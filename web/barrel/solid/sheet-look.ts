@@ -1,3 +1,4 @@
+import { createCache } from '../../../geometry/cache.ts';
 import type { Theme } from '../painting/oak.ts';
 import { paintMetal } from '../painting/paint-plate.ts';
 import { blankCanvas, context, steelTexture } from '../painting/textures.ts';
@@ -13,15 +14,12 @@ export interface SheetLook {
   readonly opacity: number;
 }
 
-const kept = new Map<string, SheetLook>();
+const LOOKS = createCache<SheetLook>(20);
 let iron: HTMLCanvasElement | undefined;
 
 /** Metal is brushed, plywood shows its grain, plastics are plain or clear. In: id of a material (geometry/stock/). */
 export function sheetLook(material: string, theme: Theme): SheetLook {
-  const key = `${material}/${theme}`;
-  const look = kept.get(key) ?? make(material, theme);
-  kept.set(key, look);
-  return look;
+  return LOOKS.getOrMake(`${material}/${theme}`, () => make(material, theme));
 }
 
 /** Hoop iron, streaked a little along its length. */

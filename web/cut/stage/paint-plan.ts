@@ -1,3 +1,4 @@
+import { memoize } from '../../../geometry/cache.ts';
 import { HOT } from '../../../geometry/cutplan/sheet/heat-measure.ts';
 import type { CutPass } from '../../../geometry/cutplan/sheet-plan.ts';
 import { TIP_LIMIT } from '../../../geometry/cutplan/sheet/slugs.ts';
@@ -12,19 +13,11 @@ interface PassPaths {
   readonly lead: Path2D;
 }
 
-const KEPT = new WeakMap<CutPass, PassPaths>();
-
-export function passPaths(pass: CutPass): PassPaths {
-  const known = KEPT.get(pass);
-  if (known) return known;
-  const paths = {
-    net: new Path2D(contourPath(pass.net)),
-    path: new Path2D(contourPath(pass.path)),
-    lead: new Path2D(runPath(pass.leadIn)),
-  };
-  KEPT.set(pass, paths);
-  return paths;
-}
+export const passPaths = memoize((pass: CutPass): PassPaths => ({
+  net: new Path2D(contourPath(pass.net)),
+  path: new Path2D(contourPath(pass.path)),
+  lead: new Path2D(runPath(pass.leadIn)),
+}));
 
 /** The pass that is pointed out, and the chosen plate, whose marks are numbered. */
 interface Pointed {

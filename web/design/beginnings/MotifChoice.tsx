@@ -1,3 +1,4 @@
+import { createCache } from '../../../geometry/cache.ts';
 import { useId } from 'react';
 import type { Outline } from '../../../geometry/shapes.ts';
 import { motifById } from '../../../geometry/motifs/catalogue.ts';
@@ -56,16 +57,14 @@ function nameOf(id: string): string {
   return name.charAt(0).toUpperCase() + name.slice(1);
 }
 
-const paths = new Map<string, string>();
+const PATHS = createCache<string>(200);
 
 /** Its outline as SVG path data, y down. */
 function signPath(id: string): string {
-  const known = paths.get(id);
-  if (known !== undefined) return known;
-  const motif = motifById(id);
-  const path = motif === undefined ? '' : outlinePath(drawMotif(motif, {}));
-  paths.set(id, path);
-  return path;
+  return PATHS.getOrMake(id, () => {
+    const motif = motifById(id);
+    return motif === undefined ? '' : outlinePath(drawMotif(motif, {}));
+  });
 }
 
 function outlinePath(outline: Outline): string {

@@ -1,3 +1,4 @@
+import { memoize } from '../../../geometry/cache.ts';
 import type { PlateResult } from '../../../geometry/plate/plate.ts';
 import { traceRegions } from '../../barrel/painting/trace.ts';
 import type { ScenePlate } from './scene.ts';
@@ -9,17 +10,7 @@ export interface PlatePaths {
   readonly scene: ScenePlate;
 }
 
-export function pathsKept(plate: PlateResult): PlatePaths {
-  const known = KEPT.get(plate);
-  if (known) return known;
-  const paths = pathsOf(plate);
-  KEPT.set(plate, paths);
-  return paths;
-}
-
-const KEPT = new WeakMap<PlateResult, PlatePaths>();
-
-function pathsOf(plate: PlateResult): PlatePaths {
+export const pathsOf = memoize((plate: PlateResult): PlatePaths => {
   const openings = new Path2D();
   traceRegions(
     openings,
@@ -29,7 +20,7 @@ function pathsOf(plate: PlateResult): PlatePaths {
   metal.rect(-plate.diameterMm, -plate.diameterMm, 2 * plate.diameterMm, 2 * plate.diameterMm);
   const scene = { openings, radiusMm: plate.diameterMm / 2, thicknessMm: plate.rules.thicknessMm };
   return { metal, scene };
-}
+});
 
 /** What would be cut without bridges; only worth making where bridges are shown. */
 export function unbridgedOf(plate: PlateResult): Path2D {

@@ -2,7 +2,7 @@ import { useEffect, useMemo } from 'react';
 import { useStore } from 'zustand';
 import type { PlateResult } from '../../../geometry/plate/plate.ts';
 import type { DragStore } from './carry/drag-store.ts';
-import { openingsOf, pathsKept } from './plate-paths.ts';
+import { openingsOf, pathsOf } from './plate-paths.ts';
 
 /**
  * The plate in sight. While something is dragged the plate that the hand took hold of stays, less what moves, until a
@@ -14,9 +14,9 @@ export function useShownPlate(newest: PlateResult | undefined, busy: boolean, dr
   const droppedOn = useStore(drags, (s) => s.drag?.droppedOn);
   const settled = droppedOn !== undefined && (newest !== droppedOn || !busy);
   const plate = settled ? newest : (dragged ?? newest);
-  const paths = useMemo(() => (plate ? pathsKept(plate) : undefined), [plate]);
+  const paths = useMemo(() => (plate ? pathsOf(plate) : undefined), [plate]);
   const lifted = useMemo(
-    () => (dragged && ids ? { of: pathsKept(dragged).scene, openings: openingsOf(dragged, ids) } : undefined),
+    () => (dragged && ids ? { of: pathsOf(dragged).scene, openings: openingsOf(dragged, ids) } : undefined),
     [dragged, ids],
   );
   return { plate, paths, lifted, settled, dragging: ids !== undefined };

@@ -1,17 +1,17 @@
 import { expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
 import type { Design } from '../../geometry/design/schema.ts';
-import { createKept, keptWith } from '../../geometry/kept.ts';
+import { createCache, memoize } from '../../geometry/cache.ts';
 import { makePlate } from '../../geometry/pipeline/make-plate.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { randomDesign } from '../judge/random-design.ts';
 
 it('keeps what is asked for again and again, and lets go of the rest', () => {
-  const kept = createKept<string>(10, () => 1);
+  const cache = createCache<string>(10);
   const made: string[] = [];
   const ask = (key: string) =>
-    kept.once(key, () => {
+    cache.getOrMake(key, () => {
       made.push(key);
       return key.toUpperCase();
     });
@@ -25,15 +25,15 @@ it('keeps what is asked for again and again, and lets go of the rest', () => {
 });
 
 it('makes anew what no longer fits', () => {
-  const kept = createKept<{ face: string }>(10, () => 1);
-  kept.once('a', () => ({ face: 'old' }));
+  const cache = createCache<{ face: string }>(10);
+  cache.getOrMake('a', () => ({ face: 'old' }));
   const fits = (value: { face: string }) => value.face === 'new';
-  expect(kept.once('a', () => ({ face: 'new' }), fits).face).toBe('new');
+  expect(cache.getOrMake('a', () => ({ face: 'new' }), fits).face).toBe('new');
 });
 
 it('asks once for each thing', () => {
   let asked = 0;
-  const size = keptWith((list: readonly number[]) => {
+  const size = memoize((list: readonly number[]) => {
     asked++;
     return list.length;
   });

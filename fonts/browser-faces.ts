@@ -1,7 +1,7 @@
 import type { KerningTable } from '../geometry/adapters/face.ts';
 import type { FaceEntry } from './catalogue.ts';
-import { loadFacesWith } from './load-faces.ts';
-import type { FaceFetcher, FaceStore, FacesWanted, LoadedFaces } from './load-faces.ts';
+import { createFaceStore, loadFacesWith } from './load-faces.ts';
+import type { FaceFetcher, FacesWanted, LoadedFaces } from './load-faces.ts';
 
 /** Faces in the browser, page and worker alike: only the files of the faces asked for are fetched. */
 export function loadFaces(design: FacesWanted): Promise<LoadedFaces> {
@@ -62,7 +62,7 @@ const KERNING = import.meta.glob<KerningTable>('./kerning/*.json', { import: 'de
 /** A face that does not come is said to be missing, and the plate is made without it. */
 const PATIENCE_MS = 20_000;
 
-const store: FaceStore = new Map();
+const store = createFaceStore();
 
 const fetcher: FaceFetcher = {
   async font(entry) {

@@ -1,3 +1,4 @@
+import { type Cache, createCache } from '../geometry/cache.ts';
 import type { Face, FaceSource, KerningTable } from '../geometry/adapters/face.ts';
 import { readTrueType } from '../geometry/adapters/truetype.ts';
 import { refused } from '../geometry/sentences/say.ts';
@@ -43,18 +44,20 @@ export async function loadFacesWith(fetcher: FaceFetcher, store: FaceStore, desi
 }
 
 /** Faces already read, so that a second design, or the next keystroke, does not read them again. */
-export type FaceStore = Map<string, Promise<FaceOutcome>>;
+export type FaceStore = Cache<Promise<FaceOutcome>>;
+
+/** Holds more faces than the catalogue has, so that a long session with many fonts of one's own does not grow. */
+export const createFaceStore = (): FaceStore => createCache(200);
 
 /** One face of the catalogue. A failed fetch is not kept: the next call tries again. */
 export function catalogueFace(fetcher: FaceFetcher, store: FaceStore, entry: FaceEntry): Promise<FaceOutcome> {
-  const known = store.get(entry.id);
-  if (known) return known;
-  const outcome = fetchFace(fetcher, entry);
-  store.set(entry.id, outcome);
-  void outcome.then((result) => {
-    if ('problem' in result) store.delete(entry.id);
+  return store.getOrMake(entry.id, () => {
+    const outcome = fetchFace(fetcher, entry);
+    void outcome.then((result) => {
+      if ('problem' in result) store.delete(entry.id);
+    });
+    return outcome;
   });
-  return outcome;
 }
 
 /** Ids of the faces that the texts of a design are set in, each once, in order of use. */
@@ -80,10 +83,7 @@ async function outcomeOf(
   const own = design.ownFaces.find((face) => face.id === faceId);
   if (own) {
     // The id is made from the bytes, but a hand-edited design may lie: the length tells most such cases apart.
-    const key = `${own.id}/${own.data.length}`;
-    const known = store.get(key) ?? ownFaceOf(own);
-    store.set(key, known);
-    return known;
+    return store.getOrMake(`${own.id}/${own.data.length}`, () => ownFaceOf(own));
   }
   const entry = faceEntry(faceId);
   if (entry) return catalogueFace(fetcher, store, entry);

@@ -4,8 +4,8 @@ import { dirname, join } from 'node:path';
 import type { KerningTable } from '../geometry/adapters/face.ts';
 import { refused } from '../geometry/sentences/say.ts';
 import { FACES } from './catalogue.ts';
-import { catalogueFace, loadFacesWith } from './load-faces.ts';
-import type { FaceFetcher, FaceOutcome, FaceStore, FacesWanted, LoadedFaces } from './load-faces.ts';
+import { catalogueFace, createFaceStore, loadFacesWith } from './load-faces.ts';
+import type { FaceFetcher, FaceOutcome, FacesWanted, LoadedFaces } from './load-faces.ts';
 
 /** Faces in Node (headless command, tests): read from the installed packages. */
 export function loadFaces(design: FacesWanted): Promise<LoadedFaces> {
@@ -24,7 +24,7 @@ export function packageFile(packageName: string, file: string): string {
 }
 
 const require = createRequire(import.meta.url);
-const store: FaceStore = new Map();
+const store = createFaceStore();
 
 const fetcher: FaceFetcher = {
   font: (entry) => readFile(packageFile(entry.packageName, entry.file)),

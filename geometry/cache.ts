@@ -7,6 +7,7 @@
 export interface Cache<V> {
   get(key: string): V | undefined;
   set(key: string, value: V): void;
+  delete(key: string): void;
   /** The value of the key if there is one that fits; else one is made, and kept. */
   getOrMake(key: string, make: () => V, fits?: (value: V) => boolean): V;
 }
@@ -41,6 +42,10 @@ export function createCache<V>(most: number, weightOf: (value: V) => number = ()
   return {
     get,
     set,
+    delete(key) {
+      young.delete(key);
+      old.delete(key);
+    },
     getOrMake(key, make, fits = () => true) {
       const known = get(key);
       if (known !== undefined && fits(known)) return known;
@@ -51,14 +56,15 @@ export function createCache<V>(most: number, weightOf: (value: V) => number = ()
   };
 }
 
-/** The same function, run once for each object. */
-export function memoize<K extends object, V>(work: (of: K) => V): (of: K) => V {
-  const values = new WeakMap<K, V>();
+/** The same function, run once for each object; keyOf: the object that stands for it, where it is not the argument. */
+export function memoize<K extends object, V>(work: (of: K) => V, keyOf: (of: K) => object = (of) => of): (of: K) => V {
+  const values = new WeakMap<object, V>();
   return (of) => {
-    let value = values.get(of);
+    const key = keyOf(of);
+    let value = values.get(key);
     if (value === undefined) {
       value = work(of);
-      values.set(of, value);
+      values.set(key, value);
     }
     return value;
   };

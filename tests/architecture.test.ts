@@ -132,6 +132,7 @@ describe('the fence itself', () => {
     expect(judged('geometry/adapters/x.ts', `import ClipperLib from 'clipper-lib';`)).toEqual([]);
     expect(judged('web/design/panels/x.tsx', `import { Stage } from 'react-konva';`)).toHaveLength(1);
     expect(judged('web/state/actions/x.ts', `import { useState } from 'react';`)).toHaveLength(1);
+    expect(judged('web/worker/x.ts', `import type { X } from '../../geometry/command/x.ts';`)).toHaveLength(1);
     expect(judged('geometry/files/x.ts', `import x from 'left-pad';`)).toHaveLength(1);
   });
 

@@ -21,6 +21,7 @@
  * Weights of what looks wrong stand in cost-of-bar.ts (one bar) and cost-of-set.ts (bars together).
  */
 
+import { createCache, memoize } from '../cache.ts';
 import type { Design, Manner } from '../design/schema.ts';
 import { gatherAlike } from './gather-alike.ts';
 import type { Finding, Severity } from '../findings.ts';
@@ -84,7 +85,7 @@ export function bridgeOpenings(units: readonly Unit[], rules: StockRules, design
     const key = `${rule}|${manner}#${unit.key}${editsKey(edits)}`;
     const solved = recallSolved(key, unit, rules, manner, edits, store);
     inPlace.push({ key, frame: unit.frame, solved, firstOpening: openings.length });
-    const placed = recallPlaced(unit, key, solved, rules);
+    const placed = placedFrom(unit).getOrMake(key, () => placeUnit(unit, solved, rules));
     openings.push(...placed.openings);
     bridges.push(...placed.bridges);
     islands.push(...placed.islands);
@@ -99,26 +100,16 @@ type Sentence = Pick<Finding, 'sentence' | 'words'>;
 
 /** A bridged unit on the plate. */
 interface PlacedUnit {
-  /** Unit, rule, manner and edits: the solved unit it was placed from. */
-  readonly key: string;
   readonly openings: readonly Opening[];
   readonly bridges: readonly Bridge[];
   readonly islands: readonly Island[];
   readonly findings: readonly Finding[];
 }
 
-/** Units placed before, as long as the very same unit comes again; what was placed is then the same objects too. */
-const placedUnits = new WeakMap<Unit, PlacedUnit>();
+/** Units placed before, by unit, rule, manner and edits; what was placed is then the same objects too. */
+const placedFrom = memoize((_unit: Unit) => createCache<PlacedUnit>(1));
 
-function recallPlaced(unit: Unit, key: string, solved: SolvedUnit, rules: StockRules): PlacedUnit {
-  const known = placedUnits.get(unit);
-  if (known?.key === key) return known;
-  const placed = { key, ...placeUnit(unit, solved, rules) };
-  placedUnits.set(unit, placed);
-  return placed;
-}
-
-function placeUnit(unit: Unit, solved: SolvedUnit, rules: StockRules): Omit<PlacedUnit, 'key'> {
+function placeUnit(unit: Unit, solved: SolvedUnit, rules: StockRules): PlacedUnit {
   const elementIds = [...new Set(unit.shapes.map((s) => s.elementId))];
   const first = unit.shapes[0]!;
   const word = `${first.elementId}/${first.word}`;

@@ -3,6 +3,7 @@ import { standingOf } from '../approval/standing.ts';
 import { withOrderDays } from '../checks/order-days.ts';
 import { fingerprintOf } from '../design/fingerprint.ts';
 import type { Design } from '../design/schema.ts';
+import { findingsText } from '../files/findings-file.ts';
 import { writeDxf } from '../files/dxf/dxf.ts';
 import { plateFileNames } from '../files/names.ts';
 import type { PaperName } from '../files/paper/page-size.ts';
@@ -19,7 +20,7 @@ import type { Asked } from './asked.ts';
 import { LINE_SIZES } from './line-sizes.ts';
 import { sheetFonts } from './read-files.ts';
 import { Refusal } from './refusal.ts';
-import { findingsText, printSummary } from './say-findings.ts';
+import { printSummary } from './print-summary.ts';
 import { writerFor } from './write-files.ts';
 
 /**

@@ -7,6 +7,8 @@ export interface Part {
   /** A file or a folder (ending in /); the longest match counts. */
   readonly path: string;
   readonly may: readonly string[];
+  /** It is started, never imported: what others need of it belongs further down. */
+  readonly isRoof?: true;
 }
 
 /** Words everyone speaks in: layer 0 of the kernel. */
@@ -168,7 +170,7 @@ export const PARTS: readonly Part[] = [
   // A design for every row of a table: the whole chain, again and again.
   { path: 'geometry/series/', may: ['geometry/'] },
   // The headless commands: the roof of the kernel.
-  { path: 'geometry/command/', may: ['geometry/', 'fonts/'] },
+  { path: 'geometry/command/', may: ['geometry/', 'fonts/'], isRoof: true },
   { path: 'fonts/', may: [...WORDS, 'geometry/adapters/'] },
   // All words of the interface: they may name what findings and designs hold, and reach nothing else.
   { path: 'web/words/', may: ['geometry/sentences/', 'geometry/ (types)'] },

@@ -46,6 +46,7 @@ function judgeFile(one: Import): string | undefined {
   const to = partOf(one.to);
   if (!to) return `imports ${one.to}, which is outside the house`;
   if (to.path === from.path) return undefined;
+  if (to.isRoof) return `imports ${one.to}, but nothing imports ${to.path}: move the shared part down`;
   const allowed = from.may.find((rule) => one.to.startsWith(rule.replace(' (types)', '')));
   if (!allowed) {
     const list = from.may.length > 0 ? from.may.join(', ') : 'nothing';

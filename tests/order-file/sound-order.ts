@@ -1,6 +1,6 @@
 import { loadFaces } from '../../fonts/node-faces.ts';
 import { cutFiles, proof, specSheet } from '../../geometry/command/make-order.ts';
-import { findingsText } from '../../geometry/command/say-findings.ts';
+import { findingsText } from '../../geometry/files/findings-file.ts';
 import { newLineText } from '../../geometry/design/defaults.ts';
 import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import type { Design } from '../../geometry/design/schema.ts';

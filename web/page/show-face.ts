@@ -1,20 +1,21 @@
+import { createCache } from '../../geometry/cache.ts';
 import { faceEntry } from '../../fonts/catalogue.ts';
 
-const shown = new Map<string, Promise<string | undefined>>();
+/** More faces than a design may hold and the catalogue has. */
+const SHOWN = createCache<Promise<string | undefined>>(200);
 
 /**
  * Makes a face known to the browser and gives the family name to write with; undefined when it cannot be had.
  * source is the id of a catalogue face, or the base64 data of a font of one's own.
  */
 export function showFace(id: string, source: string): Promise<string | undefined> {
-  const known = shown.get(id);
-  if (known !== undefined) return known;
-  const coming = load(id, source);
-  shown.set(id, coming);
-  void coming.then((family) => {
-    if (family === undefined) shown.delete(id);
+  return SHOWN.getOrMake(id, () => {
+    const coming = load(id, source);
+    void coming.then((family) => {
+      if (family === undefined) SHOWN.delete(id);
+    });
+    return coming;
   });
-  return coming;
 }
 
 async function load(id: string, source: string): Promise<string | undefined> {

@@ -1,6 +1,6 @@
 import { strToU8 } from 'fflate';
 import { standingOf } from '../../geometry/approval/standing.ts';
-import { findingsText } from '../../geometry/command/say-findings.ts';
+import { findingsText } from '../../geometry/files/findings-file.ts';
 import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { PlannedPlate } from '../../geometry/files/paper/plate-drawing.ts';

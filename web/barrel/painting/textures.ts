@@ -1,3 +1,4 @@
+import { createCache } from '../../../geometry/cache.ts';
 import { oakPixels, type Theme } from './oak.ts';
 import { lattice, noise2 } from './seeded.ts';
 
@@ -15,9 +16,9 @@ export interface OakTexture {
 /** Also the seed of the boards that staves are cut from in web/barrel/solid/. */
 export const SEED = 41;
 const SIDES_MM = [150, 240, 360, 560, 800, 1200, 1600];
-const oaks = new Map<string, OakTexture>();
-let steel: HTMLCanvasElement | undefined;
-const walls = new Map<Theme, HTMLCanvasElement>();
+/** A visit shows a few sizes of head, by day and by night. */
+const OAKS = createCache<OakTexture>(20);
+const SHEETS = createCache<HTMLCanvasElement>(10);
 
 /**
  * Boards for a head of about that size; nearby sizes share one picture so that a typed diameter costs nothing. Stage and
@@ -27,19 +28,16 @@ export function oakTexture(sideMm: number, theme: Theme): OakTexture {
   const side = SIDES_MM.reduce((a, b) => (Math.abs(b - sideMm) < Math.abs(a - sideMm) ? b : a));
   const sizePx = Math.min(innerWidth, innerHeight) * Math.min(3, devicePixelRatio || 1) < 760 ? 760 : 1100;
   const key = `${side}/${theme}/${sizePx}`;
-  const kept = oaks.get(key);
-  if (kept) return kept;
-  const pixels = oakPixels({ sizePx, sideMm: side, seed: SEED, theme });
-  const wood = painted(pixels.rgba, sizePx);
-  let grain: HTMLCanvasElement | undefined;
-  const made = {
-    wood,
-    get grain() {
-      return (grain ??= painted(asAlpha(pixels.relief), sizePx));
-    },
-  };
-  oaks.set(key, made);
-  return made;
+  return OAKS.getOrMake(key, () => {
+    const pixels = oakPixels({ sizePx, sideMm: side, seed: SEED, theme });
+    let grain: HTMLCanvasElement | undefined;
+    return {
+      wood: painted(pixels.rgba, sizePx),
+      get grain() {
+        return (grain ??= painted(asAlpha(pixels.relief), sizePx));
+      },
+    };
+  });
 }
 
 function painted(rgba: Uint8ClampedArray<ArrayBuffer>, sizePx: number): HTMLCanvasElement {
@@ -56,7 +54,10 @@ function asAlpha(levels: Uint8ClampedArray): Uint8ClampedArray<ArrayBuffer> {
 
 /** Brushing marks of rolled sheet: grey streaks about the middle, to be laid over with soft light. */
 export function steelTexture(): HTMLCanvasElement {
-  if (steel) return steel;
+  return SHEETS.getOrMake('steel', drawSteel);
+}
+
+function drawSteel(): HTMLCanvasElement {
   const size = 768;
   const made = blankCanvas(size, size);
   const image = new ImageData(size, size);
@@ -73,14 +74,15 @@ export function steelTexture(): HTMLCanvasElement {
     }
   }
   context(made).putImageData(image, 0, 0);
-  steel = made;
   return made;
 }
 
 /** Limewashed cellar wall of rough stone courses, a little out of focus behind the barrel; to be stretched. */
 export function wallTexture(theme: Theme): HTMLCanvasElement {
-  const kept = walls.get(theme);
-  if (kept) return kept;
+  return SHEETS.getOrMake(`wall/${theme}`, () => drawWall(theme));
+}
+
+function drawWall(theme: Theme): HTMLCanvasElement {
   const size = 640;
   const made = blankCanvas(size, size);
   const image = new ImageData(size, size);
@@ -100,7 +102,6 @@ export function wallTexture(theme: Theme): HTMLCanvasElement {
     }
   }
   context(made).putImageData(image, 0, 0);
-  walls.set(theme, made);
   return made;
 }
 

@@ -1,3 +1,4 @@
+import { createCache, memoize } from '../../../geometry/cache.ts';
 import type { Point } from '../../../geometry/shapes.ts';
 import type { NestedSheet, PlacedPlate, SheetRest } from '../../../geometry/sheet/sheets.ts';
 import { type CutMask, labelPlace } from './label-place.ts';
@@ -114,23 +115,21 @@ function drawPlate(
 }
 
 const MASK_CELLS = 96;
-const MASKS = new WeakMap<Path2D, CutMask>();
 
-/** Painted small and read back, once for each kind of plate. */
+/** Where a plate is cut away: painted small and read back. */
 function maskOf(path: Path2D, r: number): CutMask {
-  const known = MASKS.get(path);
-  if (known) return known;
-  const ctx = new OffscreenCanvas(MASK_CELLS, MASK_CELLS).getContext('2d', { willReadFrequently: true });
-  if (!ctx) return { cells: 0, cut: [] };
-  ctx.translate(MASK_CELLS / 2, MASK_CELLS / 2);
-  ctx.scale(MASK_CELLS / (2 * r), MASK_CELLS / (2 * r));
-  ctx.fill(path, 'evenodd');
-  const { data } = ctx.getImageData(0, 0, MASK_CELLS, MASK_CELLS);
-  const cut = Array.from({ length: MASK_CELLS * MASK_CELLS }, (_, i) => data[4 * i + 3]! > 64);
-  const mask = { cells: MASK_CELLS, cut };
-  MASKS.set(path, mask);
-  return mask;
+  return masksOf(path).getOrMake(String(r), () => {
+    const ctx = new OffscreenCanvas(MASK_CELLS, MASK_CELLS).getContext('2d', { willReadFrequently: true });
+    if (!ctx) return { cells: 0, cut: [] };
+    ctx.translate(MASK_CELLS / 2, MASK_CELLS / 2);
+    ctx.scale(MASK_CELLS / (2 * r), MASK_CELLS / (2 * r));
+    ctx.fill(path, 'evenodd');
+    const { data } = ctx.getImageData(0, 0, MASK_CELLS, MASK_CELLS);
+    return { cells: MASK_CELLS, cut: Array.from({ length: MASK_CELLS ** 2 }, (_, i) => data[4 * i + 3]! > 64) };
+  });
 }
+
+const masksOf = memoize((_path: Path2D) => createCache<CutMask>(1));
 
 /** Name on a small label where it hides least of what is cut; a pin beside it when it is locked. */
 function paintName(pen: SheetPen, plate: PlacedPlate, path: Path2D | undefined): void {

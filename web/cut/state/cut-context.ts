@@ -1,5 +1,6 @@
 import { createContext, useContext } from 'react';
 import { useStore } from 'zustand';
+import { memoize } from '../../../geometry/cache.ts';
 import type { PlannedSheet } from '../../worker/cut-api.ts';
 import { createCutStore, type CutState, type CutStore } from './cut-store.ts';
 import { createCutWork, type CutWork } from './cut-work.ts';
@@ -12,17 +13,14 @@ export interface Cut {
   readonly work: CutWork;
 }
 
-/** The order outlives a look at the design: there is one for each page. */
-const KEPT = new WeakMap<object, Cut>();
-
-export function cutOf(page: Page): Cut {
-  const known = KEPT.get(page.design);
-  if (known) return known;
-  const [store, play] = [createCutStore(), createPlayStore()];
-  const cut = { store, play, work: createCutWork(page, store, play) };
-  KEPT.set(page.design, cut);
-  return cut;
-}
+/** The order outlives a look at the design: there is one for each page, told by its store of the design. */
+export const cutOf = memoize(
+  (page: Page): Cut => {
+    const [store, play] = [createCutStore(), createPlayStore()];
+    return { store, play, work: createCutWork(page, store, play) };
+  },
+  (page) => page.design,
+);
 
 export const CutContext = createContext<Cut | undefined>(undefined);
 

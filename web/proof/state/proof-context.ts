@@ -1,5 +1,6 @@
 import { createContext, useContext } from 'react';
 import { useStore } from 'zustand';
+import { memoize } from '../../../geometry/cache.ts';
 import type { Page } from '../../page/page-context.ts';
 import { createProofStore, type ProofState, type ProofStore } from './proof-store.ts';
 import { createProofWork, type ProofWork } from './proof-work.ts';
@@ -9,17 +10,14 @@ export interface Proof {
   readonly work: ProofWork;
 }
 
-/** What was worked out outlives a look at another page: there is one for each page. */
-const KEPT = new WeakMap<object, Proof>();
-
-export function proofOf(page: Page): Proof {
-  const known = KEPT.get(page.design);
-  if (known) return known;
-  const store = createProofStore();
-  const proof = { store, work: createProofWork(page.client, store) };
-  KEPT.set(page.design, proof);
-  return proof;
-}
+/** What was worked out outlives a look at another page: there is one for each page, told by its store of the design. */
+export const proofOf = memoize(
+  (page: Page): Proof => {
+    const store = createProofStore();
+    return { store, work: createProofWork(page.client, store) };
+  },
+  (page) => page.design,
+);
 
 export const ProofContext = createContext<Proof | undefined>(undefined);
 

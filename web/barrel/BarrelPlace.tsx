@@ -4,6 +4,10 @@ import { drawBarrel } from '../../geometry/proof/barrel-picture.ts';
 import { regionsPath } from '../../geometry/proof/picture-path.ts';
 import { looks } from './solid/looks-store.ts';
 import type { BarrelView } from './solid/BarrelView.tsx';
+import { usePage } from '../page/page-context.ts';
+import { saveFile } from '../page/save-file.ts';
+import { useTheme } from '../page/use-theme.ts';
+import { fileStem } from '../worker/file-stem.ts';
 import { t } from '../words/t.ts';
 import css from './BarrelPlace.module.css';
 import { BarrelDrawing } from './BarrelDrawing.tsx';
@@ -11,23 +15,44 @@ import { hasWebGl } from './has-web-gl.ts';
 
 const Barrel = lazy(async () => ({ default: (await import('./solid/BarrelView.tsx')).BarrelView }));
 
-type BarrelPlaceProps = Omit<ComponentProps<typeof BarrelView>, 'onDrawn' | 'onLost'>;
+type ViewProps = ComponentProps<typeof BarrelView>;
+
+interface BarrelPlaceProps extends Pick<ViewProps, 'design' | 'plate' | 'plates' | 'state'> {
+  /** What the plate is called. */
+  readonly name: string;
+}
 
 /** The barrel: flat at first and where nothing else can be had, in three dimensions as soon as that has been drawn. */
-export function BarrelPlace(barrel: BarrelPlaceProps) {
+export function BarrelPlace({ name, ...shown }: BarrelPlaceProps) {
+  const { design, plate, state } = shown;
+  const { ui } = usePage();
+  const theme = useTheme();
+  const label = t('cask.label', { name, state: t(`page.barrelStates.${state}`) });
   const [able, setAble] = useState(hasWebGl);
   const [drawn, setDrawn] = useState(false);
   const paint = useStore(looks, (s) => s.paint);
   const flat = !able || !drawn;
   const give = () => setAble(false);
+  const savePicture = (png: Uint8Array<ArrayBuffer>): void => {
+    const file = `${fileStem(design.title)}-${plate?.fingerprint ?? 'plain'}-barrel.png`;
+    saveFile({ name: file, type: 'image/png', bytes: png });
+    ui.getState().set({ notice: t('cask.saved', { name: file }) });
+  };
   return (
     <div className={css.place}>
-      {flat && <Flat {...barrel} paint={paint} />}
+      {flat && <Flat {...shown} paint={paint} label={label} />}
       {able && (
         <div className={css.barrel} data-drawn={drawn || undefined}>
           <Fallible onFailed={give}>
             <Suspense fallback={null}>
-              <Barrel {...barrel} onDrawn={() => setDrawn(true)} onLost={give} />
+              <Barrel
+                {...shown}
+                theme={theme}
+                label={label}
+                onDrawn={() => setDrawn(true)}
+                onLost={give}
+                onPicture={savePicture}
+              />
             </Suspense>
           </Fallible>
         </div>
@@ -41,7 +66,11 @@ export function BarrelPlace(barrel: BarrelPlaceProps) {
   );
 }
 
-function Flat({ design, plate, state, paint, label }: BarrelPlaceProps & { readonly paint: string }) {
+interface FlatProps extends Pick<ViewProps, 'design' | 'plate' | 'state' | 'label'> {
+  readonly paint: string;
+}
+
+function Flat({ design, plate, state, paint, label }: FlatProps) {
   const picture = useMemo(
     () =>
       drawBarrel(design, {

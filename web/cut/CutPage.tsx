@@ -17,7 +17,7 @@ import { Notice } from '../page/Notice.tsx';
 import { t } from '../words/t.ts';
 import { ChangedNote } from './ChangedNote.tsx';
 import { CutApprovals } from './CutApprovals.tsx';
-import { CutContext, cutOf, useCut, usePlannedSheet } from './state/cut-context.ts';
+import { CutContext, cutOf, useCut, useCutParts, usePlannedSheet } from './state/cut-context.ts';
 import css from './CutPage.module.css';
 import { CutSide } from './folds/CutSide.tsx';
 import { PlateTools } from './stage/PlateTools.tsx';
@@ -26,7 +26,7 @@ import { SheetBar } from './stage/SheetBar.tsx';
 import { SheetStage } from './stage/SheetStage.tsx';
 import { timelineOf } from './stage/timeline.ts';
 import { useNoStrayDrop } from './use-no-stray-drop.ts';
-import { useCutKeys } from './stage/use-cut-keys.ts';
+import { useUndoKeys } from '../ui/use-undo-keys.ts';
 
 /** For production: plates onto sheets, the order of cutting, files. */
 export function CutPage() {
@@ -53,7 +53,7 @@ function Desk() {
   const busy = useCut((s) => s.busy);
   const trouble = useCut((s) => s.trouble);
   const planned = usePlannedSheet();
-  useCutKeys();
+  useUndoKeys(useCutParts().work);
   useNoStrayDrop();
   const beats = useMemo(() => (planned ? timelineOf(planned.plan, planned.settings) : []), [planned]);
   return (

@@ -1,6 +1,5 @@
 import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import type { Design } from '../../geometry/design/schema.ts';
-import { contourPath } from '../../geometry/files/svg/svg-path.ts';
 import type { PlateResult } from '../../geometry/plate/plate.ts';
 import { composeBarrelPicture } from '../../geometry/proof/barrel-picture.ts';
 import { provePlan } from '../../geometry/pipeline/prove-plan.ts';
@@ -10,12 +9,10 @@ import type { PlannedPlate } from './plate-api.ts';
 export function planMade(design: Design, made: PlateResult): PlannedPlate {
   const plan = planCuts(made);
   const plate = provePlan(made, plan);
-  const openings = plan.contours.flatMap((cut) => (cut.kind === 'opening' ? [cut.contour] : []));
   return {
     plate,
     cuttingMm: plan.cuttingLengthMm,
-    openings: openings.length,
-    path: openings.map(contourPath).join(''),
+    openings: plan.contours.filter(({ kind }) => kind === 'opening').length,
     barrel: composeBarrelPicture(design, { plate, plan }),
   };
 }

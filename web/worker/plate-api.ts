@@ -23,8 +23,6 @@ export interface PlannedPlate {
   /** All contours, rim included. */
   readonly cuttingMm: number;
   readonly openings: number;
-  /** All that is cut out of it: path data in mm about its middle, y down, filled even-odd. */
-  readonly path: string;
   /** The end of the barrel with the mark it leaves. */
   readonly barrel: BarrelPicture;
 }

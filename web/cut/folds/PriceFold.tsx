@@ -1,6 +1,8 @@
 import type { PriceLine } from '../../../geometry/cutplan/cost/price.ts';
 import { usePage, useUi } from '../../page/page-context.ts';
 import { useAnswer } from '../../ui/use-answer.ts';
+import { SumTable } from '../../ui/SumTable.tsx';
+import { moneyWords, rateWords } from '../../words/say/money-words.ts';
 import { formatNumber } from '../../words/say/format-number.ts';
 import { t } from '../../words/t.ts';
 import type { OrderCost } from '../../worker/cut-api.ts';
@@ -8,8 +10,6 @@ import type { Unit } from '../../words/preferences.ts';
 import { clock } from '../state/clock.ts';
 import { useCut, useCutParts } from '../state/cut-context.ts';
 import text from '../../ui/text.module.css';
-import css from './folds.module.css';
-import { moneyWords, rateWords } from './money.ts';
 import { kindWords, longWords } from '../state/sheet-words.ts';
 
 /** What the order takes, line by line: times of the machine, then costs by the rates of the shop. */
@@ -36,7 +36,7 @@ export function PriceFold() {
           of: timeOf(part, cost, unit),
           amount: clock(cost.times[part]),
         }))}
-        sum={{ what: t('cut.price.machineTime'), amount: clock(cost.totalS) }}
+        sums={[{ what: t('cut.price.machineTime'), amount: clock(cost.totalS), isTotal: true }]}
       />
       {price && (
         <SumTable
@@ -46,43 +46,11 @@ export function PriceFold() {
             of: howMuch(line, price.currency, kindWords(kinds, line.kind ?? '', unit)),
             amount: moneyWords(line.minor, price.currency),
           }))}
-          sum={{ what: t('cut.price.total'), amount: moneyWords(price.totalMinor, price.currency) }}
+          sums={[{ what: t('cut.price.total'), amount: moneyWords(price.totalMinor, price.currency), isTotal: true }]}
         />
       )}
       <p className={text.note}>{price ? t('cut.price.inner') : t('cut.price.noCosts')}</p>
     </>
-  );
-}
-
-interface SumTableProps {
-  readonly caption: string;
-  readonly rows: readonly { readonly what: string; readonly of?: string | undefined; readonly amount: string }[];
-  readonly sum: { readonly what: string; readonly amount: string };
-}
-
-/** Lines and what they come to. */
-function SumTable({ caption, rows, sum }: SumTableProps) {
-  return (
-    <table className={css.table}>
-      <caption className="sr-only">{caption}</caption>
-      <tbody>
-        {rows.map(({ what, of, amount }, i) => (
-          <tr key={i}>
-            <td>
-              {what}
-              {of !== undefined && <span className={text.sub}>{of}</span>}
-            </td>
-            <td className={css.number}>{amount}</td>
-          </tr>
-        ))}
-      </tbody>
-      <tfoot>
-        <tr>
-          <td>{sum.what}</td>
-          <td className={css.number}>{sum.amount}</td>
-        </tr>
-      </tfoot>
-    </table>
   );
 }
 

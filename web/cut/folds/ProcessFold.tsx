@@ -7,13 +7,13 @@ import { SelectField } from '../../ui/fields/SelectField.tsx';
 import { useAnswer } from '../../ui/use-answer.ts';
 import { refusalWords } from '../../words/say/finding-words.ts';
 import { lengthWords } from '../../words/say/format-number.ts';
+import { moneyWords } from '../../words/say/money-words.ts';
 import { processName, reasonWords } from '../../words/say/record-words.ts';
 import { t } from '../../words/t.ts';
 import { clock } from '../state/clock.ts';
 import { useCut, useCutParts } from '../state/cut-context.ts';
 import text from '../../ui/text.module.css';
 import css from './folds.module.css';
-import { moneyWords } from './money.ts';
 import { stockOf } from '../state/plates-wanted.ts';
 
 /** Every process of the shop for one plate: can it, how fine, how long, at what cost. */

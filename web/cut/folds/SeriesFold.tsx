@@ -8,7 +8,7 @@ import { t } from '../../words/t.ts';
 import type { SeriesHead, SeriesProgress, SeriesRow } from '../../worker/cut-api.ts';
 import { clock } from '../state/clock.ts';
 import { useCutParts } from '../state/cut-context.ts';
-import { FilePick } from './FilePick.tsx';
+import { FileButton } from '../../ui/FileButton.tsx';
 import text from '../../ui/text.module.css';
 import css from './folds.module.css';
 
@@ -87,9 +87,9 @@ export function SeriesFold() {
         onDragLeave={() => setOver(false)}
         onDrop={drop}
       >
-        <FilePick accept=".csv,.tsv,.txt,text/csv" onFiles={(files) => void read(files)}>
+        <FileButton accept=".csv,.tsv,.txt,text/csv" onFiles={(files) => void read(files)}>
           <Table2 size={16} aria-hidden /> {t('cut.series.choose')}
-        </FilePick>
+        </FileButton>
         <span className={text.note}>{t('cut.series.drop')}</span>
       </div>
       {table && head && 'refused' in head && (

@@ -4,7 +4,8 @@ import { openDesignFile } from '../../handover/open-design-file.ts';
 import { usePage, useSaving, useUi } from '../../page/page-context.ts';
 import { IconButton } from '../../ui/IconButton.tsx';
 import { SelectField } from '../../ui/fields/SelectField.tsx';
-import { FilePick } from './FilePick.tsx';
+import { FileButton } from '../../ui/FileButton.tsx';
+import { readOwn } from '../../state/own/read-own.ts';
 import { findingWords, refusalWords } from '../../words/say/finding-words.ts';
 import { lengthWords } from '../../words/say/format-number.ts';
 import { NumberField } from '../../ui/fields/NumberField.tsx';
@@ -36,15 +37,13 @@ export function WhatIsCut() {
   );
 
   async function addOwn(id: string): Promise<void> {
-    const text = await list.textOf(id);
-    if (text === undefined) {
-      setTrouble(t('keep.gone'));
+    const read = await readOwn(list, id);
+    if (!read || !('design' in read)) {
+      setTrouble(read ? refusalWords(read) : t('keep.gone'));
       return;
     }
-    const { readDesign } = await import('../../../geometry/design/read-design.ts');
-    const read = readDesign(text);
-    setTrouble('design' in read ? undefined : refusalWords(read));
-    if ('design' in read) work.add({ kind: 'own', id }, read.design);
+    setTrouble(undefined);
+    work.add({ kind: 'own', id }, read.design);
   }
 
   async function addFiles(files: readonly File[]): Promise<void> {
@@ -73,9 +72,9 @@ export function WhatIsCut() {
         />
       )}
       <div className={css.buttons}>
-        <FilePick accept=".json,application/json" multiple onFiles={(files) => void addFiles(files)}>
+        <FileButton accept=".json,application/json" multiple onFiles={(files) => void addFiles(files)}>
           <FilePlus2 size={16} aria-hidden /> {t('cut.what.addFile')}
-        </FilePick>
+        </FileButton>
       </div>
       {trouble !== undefined && (
         <p role="alert" className={text.bad}>

@@ -1,4 +1,5 @@
 import type { Design } from '../../../geometry/design/schema.ts';
+import { readOwn } from '../../state/own/read-own.ts';
 import type { CutDesk } from './cut-desk.ts';
 import type { OrderItem } from './cut-store.ts';
 import { place } from './place-plates.ts';
@@ -38,11 +39,8 @@ export async function designsNow(desk: CutDesk): Promise<ReadonlyMap<string, Des
     if (origin.kind === 'open') now.set(key, desk.page.design.getState().history.present);
     else if (origin.kind === 'file') now.set(key, design);
     else {
-      const text = await desk.page.list.textOf(origin.id);
-      if (text === undefined) continue;
-      const { readDesign } = await import('../../../geometry/design/read-design.ts');
-      const read = readDesign(text);
-      if ('design' in read) now.set(key, read.design);
+      const read = await readOwn(desk.page.list, origin.id);
+      if (read && 'design' in read) now.set(key, read.design);
     }
   }
   return now;

@@ -1,14 +1,14 @@
 import { CircleDashed, FolderOpen, Link } from 'lucide-react';
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import { useBegin } from './use-begin.ts';
 import { Button } from '../../ui/Button.tsx';
+import { FileButton } from '../../ui/FileButton.tsx';
 import { t } from '../../words/t.ts';
 import css from './Beginnings.module.css';
 
 /** The other ways in: an empty head, a file from before, a link. */
 export function OtherWays() {
   const begin = useBegin();
-  const file = useRef<HTMLInputElement>(null);
   const [linkOpen, setLinkOpen] = useState(false);
   return (
     <section aria-labelledby="begin-others" className={css.others}>
@@ -19,9 +19,13 @@ export function OtherWays() {
         <Button kind="plain" onClick={begin.empty}>
           <CircleDashed size={16} aria-hidden /> {t('begin.emptyHead')}
         </Button>
-        <Button kind="plain" onClick={() => file.current?.click()}>
+        <FileButton
+          accept=".json,.zip,application/json,application/zip"
+          testId="open-design"
+          onFiles={([chosen]) => chosen && void begin.file(chosen)}
+        >
           <FolderOpen size={16} aria-hidden /> {t('begin.open')}
-        </Button>
+        </FileButton>
         <Button kind="plain" aria-expanded={linkOpen} onClick={() => setLinkOpen(!linkOpen)}>
           <Link size={16} aria-hidden /> {t('begin.link')}
         </Button>
@@ -31,18 +35,6 @@ export function OtherWays() {
           {t('begin.linkHint')}
         </p>
       )}
-      <input
-        ref={file}
-        type="file"
-        accept=".json,.zip,application/json,application/zip"
-        hidden
-        data-testid="open-design"
-        onChange={(e) => {
-          const chosen = e.target.files?.[0];
-          if (chosen !== undefined) void begin.file(chosen);
-          e.target.value = '';
-        }}
-      />
     </section>
   );
 }

@@ -1,14 +1,12 @@
 import { usePage, usePlates, useCurrentPlate, useDesign, useUi } from '../../page/page-context.ts';
 import { PlateStage } from '../stage/PlateStage.tsx';
 import { stageWords } from '../stage/words.ts';
-import { fileStem } from '../../worker/file-stem.ts';
 import { later } from '../../ui/later.tsx';
 import { t } from '../../words/t.ts';
 import { BridgeTools } from './BridgeTools.tsx';
 import { GapNote, hasGap, lyingOn } from './GapNote.tsx';
 import { PlacingTools } from './PlacingTools.tsx';
 import { PlateSummary } from './PlateSummary.tsx';
-import { saveFile } from '../../page/save-file.ts';
 import '../../page/semibold.css';
 import css from './StageArea.module.css';
 import { useBridgeWork } from './use-bridge-work.ts';
@@ -38,11 +36,6 @@ export function StageArea() {
   const surface = lyingOn(design, plate);
   const closeUp = useUi((s) => s.closeUp);
   const findings = plate?.findings ?? NONE;
-  const savePicture = (png: Uint8Array<ArrayBuffer>) => {
-    const name = `${fileStem(design.title)}-${plate?.fingerprint ?? 'plain'}-barrel.png`;
-    saveFile({ name, type: 'image/png', bytes: png });
-    ui.getState().set({ notice: t('cask.saved', { name }) });
-  };
   return (
     <div
       id="stage"
@@ -120,9 +113,7 @@ export function StageArea() {
           plate={plate}
           plates={design.plates.flatMap((p) => plates[p.id] ?? [])}
           state={state}
-          theme={theme}
-          label={t('cask.label', { name: spec.name, state: t(`page.barrelStates.${state}`) })}
-          onPicture={savePicture}
+          name={spec.name}
         />
       )}
       <PlateSummary />

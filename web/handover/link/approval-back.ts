@@ -1,6 +1,6 @@
 import { standingOf } from '../../../geometry/approval/standing.ts';
 import { fingerprintOf } from '../../../geometry/design/fingerprint.ts';
-import { readDesign } from '../../../geometry/design/read-design.ts';
+import { readOwn } from '../../state/own/read-own.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
 import { ownRules } from '../../../geometry/stock/own-rules.ts';
 import type { StockBook } from '../../../geometry/stock/stock-book.ts';
@@ -42,8 +42,7 @@ async function openTheOne(
   await list.refresh();
   for (const card of saving.getState().cards ?? []) {
     if (card.damaged || card.binnedMs !== undefined) continue;
-    const text = await list.textOf(card.id);
-    const read = text === undefined ? undefined : readDesign(text);
+    const read = await readOwn(list, card.id);
     if (read && 'design' in read && isIt(read.design)) return (await own.open(card.id)) === undefined;
   }
   return false;

@@ -1,12 +1,9 @@
 import { useState } from 'react';
 import type { Design } from '../../../geometry/design/schema.ts';
-import { saveFile } from '../../page/save-file.ts';
-import { usePage, useUi } from '../../page/page-context.ts';
-import { useTheme } from '../../page/use-theme.ts';
+import { useUi } from '../../page/page-context.ts';
 import { Choice } from '../../ui/fields/Choice.tsx';
 import { lengthWords } from '../../words/say/format-number.ts';
 import { PlatePicture } from '../../ui/PlatePicture.tsx';
-import { fileStem } from '../../worker/file-stem.ts';
 import type { PlannedPlate } from '../../worker/plate-api.ts';
 import { later } from '../../ui/later.tsx';
 import { t } from '../../words/t.ts';
@@ -24,18 +21,11 @@ interface BigPictureProps {
 
 /** What is approved, large: its mark on the barrel, or the plate itself. */
 export function BigPicture({ design, plates }: BigPictureProps) {
-  const { ui } = usePage();
   const view = useProof((s) => s.view);
   const unit = useUi((s) => s.unit);
-  const theme = useTheme();
   const [chosen, setChosen] = useState<string | undefined>();
   const lettered = plates?.filter(({ plate }) => design.plates.some((p) => p.id === plate.plateId)) ?? [];
   const shown = (lettered.find(({ plate }) => plate.plateId === chosen) ?? lettered[0])?.plate;
-  const savePicture = (png: Uint8Array<ArrayBuffer>): void => {
-    const name = `${fileStem(design.title)}-${shown?.fingerprint ?? 'plain'}-barrel.png`;
-    saveFile({ name, type: 'image/png', bytes: png });
-    ui.getState().set({ notice: t('cask.saved', { name }) });
-  };
   return (
     <div className={css.big}>
       <div className={css.bar}>
@@ -70,12 +60,7 @@ export function BigPicture({ design, plates }: BigPictureProps) {
             plate={shown}
             plates={lettered.map(({ plate }) => plate)}
             state={design.stock.use === 'torch' ? 'char' : 'paint'}
-            theme={theme}
-            label={t('cask.label', {
-              name: shown.name,
-              state: t(`page.barrelStates.${design.stock.use === 'torch' ? 'char' : 'paint'}`),
-            })}
-            onPicture={savePicture}
+            name={shown.name}
           />
         )}
       </div>

@@ -2,6 +2,7 @@ import type { Design } from '../../../geometry/design/schema.ts';
 import { BarrelDrawing } from '../../barrel/BarrelDrawing.tsx';
 import { lengthWords } from '../../words/say/format-number.ts';
 import { useUi } from '../../page/page-context.ts';
+import { PlatePicture } from '../../ui/PlatePicture.tsx';
 import { t } from '../../words/t.ts';
 import css from './OptionPicture.module.css';
 import { useProof } from '../state/proof-context.ts';
@@ -22,20 +23,13 @@ export function OptionPicture({ design, planned, name }: OptionPictureProps) {
   }
   const [first] = planned.plates.filter((p) => design.plates.some((s) => s.id === p.plate.plateId && !s.masks));
   if (first === undefined) return <div className={css.empty} />;
-  const { plate, barrel, path } = first;
+  const { plate, barrel } = first;
   const across = lengthWords(plate.diameterMm, unit);
   if (view === 'plate') {
-    const r = plate.diameterMm / 2;
     return (
-      <svg
-        viewBox={`${-r} ${-r} ${2 * r} ${2 * r}`}
-        className={css.picture}
-        role="img"
-        aria-label={t('proof.view.plateLabel', { name, across })}
-      >
-        <circle r={r} className={css.metal} />
-        <path d={path} fillRule="evenodd" className={css.cut} />
-      </svg>
+      <div className={css.picture} role="img" aria-label={t('proof.view.plateLabel', { name, across })}>
+        <PlatePicture plate={plate} />
+      </div>
     );
   }
   return (

@@ -1,15 +1,16 @@
 import { Copy, Mail } from 'lucide-react';
 import { useState } from 'react';
-import { formatMoney } from '../../../geometry/shop/format-money.ts';
 import type { Quote } from '../../../geometry/shop/quote.ts';
 import { useDesign, usePage, useUi } from '../../page/page-context.ts';
 import { copyText } from '../../handover/link/hand-on.ts';
 import { orderLetter } from '../../handover/order/order-letter.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Fold } from '../../ui/Fold.tsx';
-import { spoken, t } from '../../words/t.ts';
+import { moneyWords } from '../../words/say/money-words.ts';
+import { t } from '../../words/t.ts';
 import { mailTo } from './mail-to.ts';
 import layout from '../../ui/layout.module.css';
+import text from '../../ui/text.module.css';
 import css from './PapersPart.module.css';
 import { usePlanned } from '../state/use-designs.ts';
 
@@ -21,7 +22,7 @@ export function OrderAsText({ quote }: { readonly quote: Quote | undefined }) {
   const planned = usePlanned(design);
   const [status, setStatus] = useState('');
   if (planned.state !== 'ready') return <p>{t('proof.working')}</p>;
-  const price = quote && formatMoney(quote.totalMinor, quote.currency, spoken());
+  const price = quote && moneyWords(quote.totalMinor, quote.currency);
   const plates = planned.plates.map(({ plate }) => plate);
   const { subject, body } = orderLetter({ design, plates, book, unit, price });
 
@@ -45,7 +46,7 @@ export function OrderAsText({ quote }: { readonly quote: Quote | undefined }) {
           <Mail size={16} aria-hidden /> {t('proof.send.mail')}
         </Button>
       </div>
-      <p role="status" className={css.said}>
+      <p role="status" className={`${text.soft} ${text.status}`}>
         {status}
       </p>
       <Fold title={t('proof.papers.text')}>

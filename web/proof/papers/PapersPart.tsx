@@ -102,7 +102,7 @@ export function PapersPart() {
         options={(['a4', 'letter'] as const).map((value) => ({ value, label: t(`proof.papers.sizes.${value}`) }))}
         onChange={setPage}
       />
-      <p role="status" className={taking.bad ? text.bad : css.said}>
+      <p role="status" className={`${taking.bad ? text.bad : text.soft} ${text.status}`}>
         {waits && !taking.making ? t('proof.price.working') : taking.sentence}
       </p>
       {taking.progress && (

@@ -1,11 +1,11 @@
 import type { Design } from '../../../geometry/design/schema.ts';
-import { formatMoney } from '../../../geometry/shop/format-money.ts';
 import type { Quote } from '../../../geometry/shop/quote.ts';
 import { usePage } from '../../page/page-context.ts';
 import { refusalWords } from '../../words/say/finding-words.ts';
 import { formatNumber } from '../../words/say/format-number.ts';
 import { Fold } from '../../ui/Fold.tsx';
-import { spoken, t } from '../../words/t.ts';
+import { moneyWords } from '../../words/say/money-words.ts';
+import { t } from '../../words/t.ts';
 import text from '../../ui/text.module.css';
 import css from './PriceOf.module.css';
 import { PriceLines } from './PriceLines.tsx';
@@ -37,7 +37,7 @@ export function PriceOf({ design, planned, name }: PriceOfProps) {
   return (
     <div className={css.price}>
       <p className={text.title} data-testid="price">
-        {formatMoney(quote.totalMinor, quote.currency, spoken())}
+        {moneyWords(quote.totalMinor, quote.currency)}
       </p>
       <p className={text.note}>{taxWords(quote)}</p>
       {quote.lead && <p>{leadWords(quote.lead)}</p>}
@@ -53,7 +53,7 @@ function taxWords({ tax, currency }: Quote): string {
   const values = {
     name: tax.name,
     percent: formatNumber(tax.percent, 2),
-    amount: formatMoney(tax.minor, currency, spoken()),
+    amount: moneyWords(tax.minor, currency),
   };
   return t('proof.price.withTax', values);
 }

@@ -1,16 +1,15 @@
 import { FileType2 } from 'lucide-react';
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import { addOwnFace } from '../../../state/actions/elements/add-own-face.ts';
 import { readOwnFace } from './read-own-face.ts';
 import { usePage } from '../../../page/page-context.ts';
-import { Button } from '../../../ui/Button.tsx';
+import { FileButton } from '../../../ui/FileButton.tsx';
 import { t } from '../../../words/t.ts';
 import css from './OwnFaceField.module.css';
 
 /** A person's own font file; a broken one gets a sentence and nothing is lost. */
 export function OwnFaceField({ elementId }: { readonly elementId: string | undefined }) {
   const { design, ui } = usePage();
-  const input = useRef<HTMLInputElement>(null);
   const [problem, setProblem] = useState<string | undefined>();
 
   async function take(file: File | undefined): Promise<void> {
@@ -35,20 +34,13 @@ export function OwnFaceField({ elementId }: { readonly elementId: string | undef
         {t('look.own')}
       </h3>
       <p className={css.hint}>{t('look.ownHint')}</p>
-      <Button kind="plain" onClick={() => input.current?.click()}>
-        <FileType2 size={16} aria-hidden /> {t('look.ownButton')}
-      </Button>
-      <input
-        ref={input}
-        type="file"
+      <FileButton
         accept=".ttf,.otf,.woff,font/ttf,font/otf,font/woff"
-        hidden
-        data-testid="own-face"
-        onChange={(e) => {
-          void take(e.target.files?.[0]);
-          e.target.value = '';
-        }}
-      />
+        testId="own-face"
+        onFiles={([file]) => void take(file)}
+      >
+        <FileType2 size={16} aria-hidden /> {t('look.ownButton')}
+      </FileButton>
       <p role="alert" className={css.problem}>
         {problem}
       </p>

@@ -1,7 +1,7 @@
 import { Plus } from 'lucide-react';
-import { useRef } from 'react';
 import { begin } from '../../artwork/import-store.ts';
 import { Button } from '../../../ui/Button.tsx';
+import { FileButton } from '../../../ui/FileButton.tsx';
 import { t } from '../../../words/t.ts';
 
 /** Kinds of file that a file chooser offers; what a file is, is told by what is in it. */
@@ -15,30 +15,20 @@ interface AddDrawingProps {
 
 /** Adds a motif of ours, or a drawing from a file; or puts one in the place of another. */
 export function AddDrawing({ inPlaceOf, standsIn = false }: AddDrawingProps) {
-  const chooser = useRef<HTMLInputElement>(null);
   const replacing = inPlaceOf !== undefined;
   return (
     <>
       <Button kind="plain" onClick={() => begin({ kind: 'motif', inPlaceOf })}>
         {!replacing && <Plus size={16} aria-hidden />} {t(replacing ? 'artwork.otherMotif' : 'artwork.addMotif')}
       </Button>
-      <Button kind="plain" onClick={() => chooser.current?.click()}>
+      <FileButton
+        accept={TAKEN}
+        testId={replacing ? 'replace-drawing-file' : 'drawing-file'}
+        onFiles={([file]) => file && begin({ kind: 'file', file, inPlaceOf })}
+      >
         {!replacing && <Plus size={16} aria-hidden />}{' '}
         {t(standsIn ? 'artwork.ownFile' : replacing ? 'artwork.otherFile' : 'artwork.addFile')}
-      </Button>
-      <input
-        ref={chooser}
-        type="file"
-        hidden
-        accept={TAKEN}
-        data-testid={replacing ? 'replace-drawing-file' : 'drawing-file'}
-        onChange={(e) => {
-          const file = e.target.files?.[0];
-          // the same file may be chosen again
-          e.target.value = '';
-          if (file !== undefined) begin({ kind: 'file', file, inPlaceOf });
-        }}
-      />
+      </FileButton>
     </>
   );
 }

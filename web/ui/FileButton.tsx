@@ -1,15 +1,16 @@
 import { useRef, type ReactNode } from 'react';
-import { Button } from '../../ui/Button.tsx';
+import { Button } from './Button.tsx';
 
-interface FilePickProps {
+interface FileButtonProps {
   readonly accept: string;
   readonly multiple?: boolean;
+  readonly testId?: string;
   readonly onFiles: (files: readonly File[]) => void;
   readonly children: ReactNode;
 }
 
 /** A button that asks for files. */
-export function FilePick({ accept, multiple = false, onFiles, children }: FilePickProps) {
+export function FileButton({ accept, multiple = false, testId, onFiles, children }: FileButtonProps) {
   const input = useRef<HTMLInputElement>(null);
   return (
     <>
@@ -17,6 +18,7 @@ export function FilePick({ accept, multiple = false, onFiles, children }: FilePi
         ref={input}
         type="file"
         hidden
+        data-testid={testId}
         accept={accept}
         multiple={multiple}
         onChange={(e) => {

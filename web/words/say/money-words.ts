@@ -1,9 +1,10 @@
-import { minorDigits, toMinor } from '../../../geometry/stock/money.ts';
-import { spoken } from '../../words/t.ts';
+import { formatMoney } from '../../../geometry/shop/format-money.ts';
+import { toMinor } from '../../../geometry/stock/money.ts';
+import { spoken } from '../t.ts';
 
 /** An amount in the currency's smallest coins, as the language spoken writes it. */
 export function moneyWords(minor: number, currency: string): string {
-  return new Intl.NumberFormat(spoken(), { style: 'currency', currency }).format(minor / 10 ** minorDigits(currency));
+  return formatMoney(minor, currency, spoken());
 }
 
 /** A rate in the currency itself, to the nearest coin. */

@@ -7,7 +7,10 @@ test('the built page brings its licences and looks nowhere else', async ({ page 
   await openPage(page);
   expect(asked.filter((url) => /^https?:/.test(url)).every((url) => new URL(url).hostname === '127.0.0.1')).toBe(true);
 
+  const link = page.getByRole('link', { name: 'Licences of all parts' });
+  await expect(link).toHaveAttribute('href', './licences.txt');
   const licences = await (await page.request.get('/licences.txt')).text();
+  expect(licences).not.toMatch(/no licen[cs]e file in/);
   // One name each: page code, code that only the worker has, a lettering face.
   for (const name of ['react', 'clipper-lib', 'zod', '@fontsource/stardos-stencil']) {
     expect(licences).toMatch(new RegExp(`^${name} \\d`, 'm'));

@@ -1,4 +1,4 @@
-import { Moon, Settings as SettingsSign, Sun, SunMoon } from 'lucide-react';
+import { Moon, Scale, Settings as SettingsSign, Sun, SunMoon } from 'lucide-react';
 import type { ThemeChoice, Unit } from '../words/preferences.ts';
 import { Button } from '../ui/Button.tsx';
 import { Choice } from '../ui/fields/Choice.tsx';
@@ -12,7 +12,7 @@ import { useCompact } from './use-compact.ts';
 const NEXT_THEME: Record<ThemeChoice, ThemeChoice> = { auto: 'light', light: 'dark', dark: 'auto' };
 const THEME_SIGNS = { auto: SunMoon, light: Sun, dark: Moon };
 
-/** Units, language and light: side by side, or on a phone behind one sign. */
+/** Units, language, light and the licences of what it is built with: side by side, or on a phone behind one sign. */
 export function Settings() {
   const { ui } = usePage();
   const unit = useUi((s) => s.unit);
@@ -39,6 +39,17 @@ export function Settings() {
         <ThemeSign size={20} aria-hidden />
         {compact && t(`page.top.light.${theme}`)}
       </Button>
+      <a
+        href="./licences.txt"
+        target="_blank"
+        rel="noreferrer"
+        className={compact ? css.line : css.sign}
+        aria-label={t('page.top.licences')}
+        title={t('page.top.licences')}
+      >
+        <Scale size={20} aria-hidden />
+        {compact && t('page.top.licences')}
+      </a>
     </>
   );
   if (!compact) return all;

@@ -1,7 +1,7 @@
 import { useSyncExternalStore } from 'react';
 
 /** Below this the top bar holds no more than its name, page and steps back: as wide as its longest words need. */
-const narrow = matchMedia('(max-width: 719px)');
+const narrow = matchMedia('(max-width: 763px)');
 
 function watch(tell: () => void): () => void {
   narrow.addEventListener('change', tell);

@@ -1,11 +1,12 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { join, relative } from 'node:path';
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Plugin, Rollup } from 'vite';
+import { licenceOf } from './licence-text.ts';
 
 /**
- * Adds licences.txt to the built page: name, version and licence text of every package of which code or a font file
- * went into it. Gathered from the bundles themselves, so that nothing shipped is left out. Workers are bundled on
- * their own and before the page: their plugin gathers, the page's writes.
+ * Adds licences.txt to the built page: name, version and licence text of every package that runs with it. These are the
+ * lock file's, and all of which code or a font file went into the bundles, so that nothing shipped is left out. Workers are
+ * bundled on their own and before the page: their plugin gathers, the page's writes.
  */
 export function licenceNotice(root: string): { readonly page: Plugin; readonly worker: Plugin } {
   const folders = new Set<string>();
@@ -25,7 +26,8 @@ export function licenceNotice(root: string): { readonly page: Plugin; readonly w
       apply: 'build',
       generateBundle(_options, bundle) {
         gather(bundle);
-        const entries = [...folders].sort().map((folder) => describe(root, folder));
+        const all = new Set([...runtimePackages(join(root, '..')), ...folders]);
+        const entries = [...all].sort().map(describe);
         this.emitFile({ type: 'asset', fileName: 'licences.txt', source: `${HEAD}\n${entries.join('\n')}` });
       },
     },
@@ -49,15 +51,17 @@ function packageFolder(file: string): string | undefined {
   return found !== undefined && existsSync(join(found, 'package.json')) ? found : undefined;
 }
 
-function describe(root: string, folder: string): string {
-  const { name, version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as {
-    name: string;
-    version: string;
-    license?: string;
+/** Folders of all packages that the lock file calls neither for development nor optional. */
+export function runtimePackages(home: string): string[] {
+  const { packages } = JSON.parse(readFileSync(join(home, 'package-lock.json'), 'utf8')) as {
+    packages: Record<string, { dev?: boolean; optional?: boolean; devOptional?: boolean }>;
   };
-  const file = readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry));
-  const text = file
-    ? readFileSync(join(folder, file), 'utf8').trim()
-    : `(no licence file in ${relative(root, folder)})`;
-  return `${RULE}\n${name} ${version}: ${license ?? 'see below'}\n\n${text}\n`;
+  return Object.entries(packages)
+    .filter(([path, { dev, optional, devOptional }]) => path !== '' && !dev && !optional && !devOptional)
+    .map(([path]) => join(home, path));
+}
+
+function describe(folder: string): string {
+  const { title, text } = licenceOf(folder);
+  return `${RULE}\n${title}\n\n${text}\n`;
 }

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { FACES } from '../../fonts/catalogue.ts';
+import { FACE_KINDS, FACES } from '../../fonts/catalogue.ts';
 import { faceUrl } from '../../fonts/browser-faces.ts';
 import { coverageOf } from '../../fonts/coverage.ts';
 import { loadFace, loadFaces, packageFile } from '../../fonts/node-faces.ts';
@@ -33,6 +33,8 @@ test.each(FACES)('$id carries its licence text, and the browser knows where its 
 describe('the catalogue as a whole', () => {
   test('every face once, with stencil faces and at least eight others', () => {
     expect(new Set(FACES.map((face) => face.id)).size).toBe(FACES.length);
+    expect(FACES.filter((face) => !FACE_KINDS.includes(face.kind))).toEqual([]);
+    expect(FACES.filter((face) => !face.name || !(face.weight > 0) || !/[.]$/.test(face.suits))).toEqual([]);
     expect(FACES.filter((face) => face.kind === 'stencil').length).toBeGreaterThanOrEqual(11);
     expect(FACES.filter((face) => face.kind !== 'stencil').length).toBeGreaterThanOrEqual(8);
   });

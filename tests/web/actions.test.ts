@@ -16,9 +16,8 @@ import { removeElement } from '../../web/state/actions/elements/remove-element.t
 import { removePlate } from '../../web/state/actions/plates/remove-plate.ts';
 import { setBand } from '../../web/state/actions/elements/set-band.ts';
 import { setFace } from '../../web/state/actions/elements/set-face.ts';
-import { setOrder } from '../../web/state/actions/agreed/set-order.ts';
+import { setOrder, setStock } from '../../web/state/actions/set-fields.ts';
 import { setPlate } from '../../web/state/actions/plates/set-plate.ts';
-import { setStock } from '../../web/state/actions/plates/set-stock.ts';
 import { setText } from '../../web/state/actions/elements/set-text.ts';
 import { setTitle } from '../../web/state/actions/agreed/set-title.ts';
 

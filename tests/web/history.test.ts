@@ -3,7 +3,7 @@ import { emptyDesign } from '../../geometry/design/defaults.ts';
 import { addLineText } from '../../web/state/actions/elements/add-line-text.ts';
 import { addRingText } from '../../web/state/actions/elements/add-ring-text.ts';
 import { restoreSaved } from '../../web/state/actions/restore-saved.ts';
-import { setStock } from '../../web/state/actions/plates/set-stock.ts';
+import { setStock } from '../../web/state/actions/set-fields.ts';
 import { setText } from '../../web/state/actions/elements/set-text.ts';
 import { createDesignStore } from '../../web/state/design-store.ts';
 

@@ -3,9 +3,8 @@ import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
 import { makePlate } from '../../geometry/pipeline/make-plate.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
-import { setOrder } from '../../web/state/actions/agreed/set-order.ts';
+import { setOrder, setStock } from '../../web/state/actions/set-fields.ts';
 import { setPlate } from '../../web/state/actions/plates/set-plate.ts';
-import { setStock } from '../../web/state/actions/plates/set-stock.ts';
 import { setTitle } from '../../web/state/actions/agreed/set-title.ts';
 import { createRecentPlates } from '../../web/worker/recent-plates.ts';
 

@@ -6,7 +6,7 @@ import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { visible } from '../../geometry/design/visible.ts';
 import { ownRules } from '../../geometry/stock/own-rules.ts';
-import { bringBack } from '../state/actions/agreed/bring-back.ts';
+import { bringBack } from '../state/actions/agreed/agree.ts';
 import { Button } from '../ui/Button.tsx';
 import { Differences } from '../ui/Differences.tsx';
 import { refusalWords } from '../words/say/finding-words.ts';

@@ -1,6 +1,6 @@
 import { useId, useState } from 'react';
 import { whyNoApproval } from '../../../geometry/approval/approve.ts';
-import { approve } from '../../state/actions/agreed/approve.ts';
+import { approve } from '../../state/actions/agreed/agree.ts';
 import { useAct, useDesign } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Check } from '../../ui/Check.tsx';

@@ -1,7 +1,7 @@
 import { CircleCheck, Undo2 } from 'lucide-react';
 import { useEffect, useRef } from 'react';
 import type { Approval } from '../../../geometry/design/schema.ts';
-import { withdrawApproval } from '../../state/actions/agreed/withdraw-approval.ts';
+import { withdrawApproval } from '../../state/actions/agreed/agree.ts';
 import { useAct } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
 import { t } from '../../words/t.ts';

@@ -2,7 +2,7 @@ import { visible } from '../../../geometry/design/visible.ts';
 import { useId, useState } from 'react';
 import { acceptedOf, isAccepted, mayBeAccepted } from '../../../geometry/approval/acceptances.ts';
 import type { Acceptance } from '../../../geometry/design/schema.ts';
-import { acceptFinding } from '../../state/actions/agreed/accept-finding.ts';
+import { acceptFinding } from '../../state/actions/agreed/agree.ts';
 import { useAct, useDesign, useUi } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
 import { findingWords } from '../../words/say/finding-words.ts';

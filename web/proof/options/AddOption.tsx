@@ -1,7 +1,7 @@
 import { Layers, Plus, Ruler, Type } from 'lucide-react';
 import { useEffect, useRef, useState } from 'react';
 import { whyNoOption, type OptionPart } from '../../../geometry/approval/options.ts';
-import { addOption } from '../../state/actions/agreed/add-option.ts';
+import { addOption } from '../../state/actions/agreed/agree.ts';
 import { useAct, useDesign } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
 import { refusalWords } from '../../words/say/finding-words.ts';

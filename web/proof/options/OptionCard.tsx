@@ -1,9 +1,7 @@
 import { ArrowRight, X } from 'lucide-react';
 import { BASE, type OptionDesign } from '../../../geometry/approval/options.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
-import { chooseOption } from '../../state/actions/agreed/choose-option.ts';
-import { dropOption } from '../../state/actions/agreed/drop-option.ts';
-import { editOption } from '../../state/actions/agreed/edit-option.ts';
+import { chooseOption, dropOption, editOption } from '../../state/actions/agreed/agree.ts';
 import { useAct, usePage, useUi } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
 import { IconButton } from '../../ui/IconButton.tsx';

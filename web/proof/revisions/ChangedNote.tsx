@@ -3,7 +3,7 @@ import { OctagonAlert } from 'lucide-react';
 import { useState } from 'react';
 import { whyNoRevision } from '../../../geometry/approval/revisions.ts';
 import type { Standing } from '../../../geometry/approval/standing.ts';
-import { bringBack } from '../../state/actions/agreed/bring-back.ts';
+import { bringBack } from '../../state/actions/agreed/agree.ts';
 import { useAct, useDesign } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
 import { t } from '../../words/t.ts';

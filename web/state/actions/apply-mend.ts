@@ -8,7 +8,7 @@ import { setBand } from './elements/set-band.ts';
 import { setFace } from './elements/set-face.ts';
 import { setLifting } from './plates/set-lifting.ts';
 import { setPlate } from './plates/set-plate.ts';
-import { setStock } from './plates/set-stock.ts';
+import { setStock } from './set-fields.ts';
 import { setText } from './elements/set-text.ts';
 import { setTracking } from './elements/set-tracking.ts';
 

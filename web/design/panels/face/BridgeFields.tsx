@@ -1,4 +1,4 @@
-import { setBridges } from '../../../state/actions/bridges/set-bridges.ts';
+import { setBridges } from '../../../state/actions/set-fields.ts';
 import { useAct, useCurrentPlate, useDesign, useUi } from '../../../page/page-context.ts';
 import { Choice } from '../../../ui/fields/Choice.tsx';
 import { lengthWords } from '../../../words/say/format-number.ts';

@@ -1,4 +1,4 @@
-import { setOrder } from '../../../state/actions/agreed/set-order.ts';
+import { setOrder } from '../../../state/actions/set-fields.ts';
 import { useAct, useDesign } from '../../../page/page-context.ts';
 import { TextField } from '../../../ui/fields/TextField.tsx';
 import { t } from '../../../words/t.ts';

@@ -4,7 +4,7 @@ import { BARRELS } from '../../../../geometry/barrel/barrels.ts';
 import { headRecess } from '../../../../geometry/barrel/recess.ts';
 import { measureHead } from '../../../state/actions/plates/measure-head.ts';
 import { pickBarrel } from '../../../state/actions/plates/pick-barrel.ts';
-import { setHead } from '../../../state/actions/plates/set-head.ts';
+import { setHead } from '../../../state/actions/set-fields.ts';
 import { useAct, useDesign, useUi } from '../../../page/page-context.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Choice } from '../../../ui/fields/Choice.tsx';

@@ -1,7 +1,7 @@
 import { Check } from 'lucide-react';
 import { type Reason, recommendStock } from '../../../../geometry/stock/recommend-stock.ts';
 import { materialIn } from '../../../../geometry/stock/stock-book.ts';
-import { setStock } from '../../../state/actions/plates/set-stock.ts';
+import { setStock } from '../../../state/actions/set-fields.ts';
 import { useAct, useCurrentPlate, useDesign, usePage, useUi } from '../../../page/page-context.ts';
 import type { Unit } from '../../../words/preferences.ts';
 import { Button } from '../../../ui/Button.tsx';

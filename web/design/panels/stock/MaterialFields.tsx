@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import type { Stock } from '../../../../geometry/design/schema.ts';
 import type { Fit, Material } from '../../../../geometry/stock/stock-book.ts';
-import { setStock } from '../../../state/actions/plates/set-stock.ts';
+import { setStock } from '../../../state/actions/set-fields.ts';
 import { useAct, useDesign, usePage } from '../../../page/page-context.ts';
 import { Fold } from '../../../ui/Fold.tsx';
 import { materialName, materialSentence, reasonWords } from '../../../words/say/record-words.ts';

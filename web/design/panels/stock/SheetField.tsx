@@ -1,5 +1,5 @@
 import type { SheetThickness } from '../../../../geometry/stock/stock-book.ts';
-import { setStock } from '../../../state/actions/plates/set-stock.ts';
+import { setStock } from '../../../state/actions/set-fields.ts';
 import { useAct, useDesign, useUi } from '../../../page/page-context.ts';
 import { SelectField } from '../../../ui/fields/SelectField.tsx';
 import type { Unit } from '../../../words/preferences.ts';

@@ -1,5 +1,5 @@
 import { type Material, materialIn, processFit, processIn } from '../../../../geometry/stock/stock-book.ts';
-import { setStock } from '../../../state/actions/plates/set-stock.ts';
+import { setStock } from '../../../state/actions/set-fields.ts';
 import { useAct, useDesign, usePage, useUi } from '../../../page/page-context.ts';
 import { Fold } from '../../../ui/Fold.tsx';
 import { lengthWords } from '../../../words/say/format-number.ts';

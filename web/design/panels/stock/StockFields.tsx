@@ -1,5 +1,5 @@
 import type { Stock } from '../../../../geometry/design/schema.ts';
-import { setStock } from '../../../state/actions/plates/set-stock.ts';
+import { setStock } from '../../../state/actions/set-fields.ts';
 import { useAct, useDesign } from '../../../page/page-context.ts';
 import { Choice } from '../../../ui/fields/Choice.tsx';
 import { t } from '../../../words/t.ts';

@@ -1,5 +1,5 @@
 import type { Border } from '../../../../geometry/design/schema.ts';
-import { setBorder } from '../../../state/actions/elements/set-border.ts';
+import { type BorderPart, setBorder } from '../../../state/actions/set-fields.ts';
 import { useAct } from '../../../page/page-context.ts';
 import { Choice } from '../../../ui/fields/Choice.tsx';
 import { NumberField } from '../../../ui/fields/NumberField.tsx';
@@ -13,7 +13,7 @@ const FIRST_COUNT = 48;
 /** Style, place and count of a border. */
 export function BorderDetails({ element }: { readonly element: Border }) {
   const act = useAct();
-  const set = (part: Parameters<typeof setBorder>[2]): void => act((d) => setBorder(d, element.id, part));
+  const set = (part: BorderPart): void => act((d) => setBorder(d, element.id, part));
   return (
     <>
       <Choice

@@ -1,6 +1,6 @@
 import type { Artwork, Motif } from '../../../../geometry/design/schema.ts';
 import { motifById } from '../../../../geometry/motifs/catalogue.ts';
-import { type DrawingPart, setDrawing, setMotifOption } from '../../../state/actions/elements/set-drawing.ts';
+import { type DrawingPart, setDrawing, setMotifOption } from '../../../state/actions/set-fields.ts';
 import { useAct, useStep } from '../../../page/page-context.ts';
 import { optionName } from '../../../page/motif-words.ts';
 import { Slider } from '../../../ui/fields/Slider.tsx';

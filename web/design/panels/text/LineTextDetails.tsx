@@ -1,5 +1,5 @@
 import type { LineText } from '../../../../geometry/design/schema.ts';
-import { setLineText } from '../../../state/actions/elements/set-line-text.ts';
+import { type LineTextPart, setLineText } from '../../../state/actions/set-fields.ts';
 import { useAct } from '../../../page/page-context.ts';
 import { Choice } from '../../../ui/fields/Choice.tsx';
 import { t } from '../../../words/t.ts';
@@ -14,7 +14,7 @@ const FIRST_WIDTH = 1;
 /** Where a line of text stands, how tall it is and how it is spaced. */
 export function LineTextDetails({ element }: { readonly element: LineText }) {
   const act = useAct();
-  const set = (part: Parameters<typeof setLineText>[2]): void => act((d) => setLineText(d, element.id, part));
+  const set = (part: LineTextPart): void => act((d) => setLineText(d, element.id, part));
   return (
     <>
       <FaceLink id={element.id} face={element.face} />

@@ -1,5 +1,5 @@
 import type { RingText } from '../../../../geometry/design/schema.ts';
-import { setRingText } from '../../../state/actions/elements/set-ring-text.ts';
+import { type RingTextPart, setRingText } from '../../../state/actions/set-fields.ts';
 import { useAct } from '../../../page/page-context.ts';
 import { Choice } from '../../../ui/fields/Choice.tsx';
 import { DegreesField } from '../../../ui/fields/DegreesField.tsx';
@@ -15,7 +15,7 @@ const FIRST_SPAN_DEG = 120;
 /** Where a ring text stands, which way it reads, how it is spaced. */
 export function RingTextDetails({ element }: { readonly element: RingText }) {
   const act = useAct();
-  const set = (part: Parameters<typeof setRingText>[2]): void => act((d) => setRingText(d, element.id, part));
+  const set = (part: RingTextPart): void => act((d) => setRingText(d, element.id, part));
   const place =
     element.middleDeg === 0 && element.reads === 'outward'
       ? 'top'

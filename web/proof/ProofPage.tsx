@@ -7,8 +7,8 @@
  *   page's own plates are made. worker/plan-made.ts gives length, openings and both pictures from the proven cut plan,
  *   worker/differ.ts what is cut differently.
  * - Prices are `quoteOf` of those plates; the internal cost is never asked.
- * - A link opened lands where something is to be done (`byLink`). One that brings an approval back is put on the own design
- *   of that fingerprint, if what it carries is still what was approved; else it is opened as one more.
+ * - A link opened lands where something is to be done (`byLink`). An approval that comes back is
+ *   put on the own design of that fingerprint. Where what the link carries was changed since, it is opened as one more.
  */
 
 import { useEffect } from 'react';

@@ -3,9 +3,8 @@ import { cloud2, lattice, noise2, seededRandom } from './seeded.ts';
 /**
  * Quarter-sawn oak head boards, painted pixel by pixel. Pure: no canvas, no DOM.
  *
- * Boards stand upright (the grain runs up and down). What is painted, in true millimetres: year rings as fine
- * lines along the grain, pores in the early wood, ray flecks as pale ribbons across it, a few pin knots round
- * which the grain flows, and the joints.
+ * Boards stand upright (the grain runs up and down); all is in true millimetres. Year rings are fine lines along the
+ * grain, with pores in the early wood. Ray flecks are pale ribbons across it. The grain flows round a few pin knots.
  */
 
 export type Theme = 'light' | 'dark';

@@ -30,7 +30,7 @@ export function paintMark(ctx: CanvasRenderingContext2D, wish: MarkWish): void {
   lay(ctx, wish, charCore(wish), 0.95);
 }
 
-/** The openings in one colour on a sheet of their own, grown and softened by so many mm, thinned where the grain refuses. */
+/** The openings in one colour on a canvas of their own: grown and softened by so many mm, thinned by the grain. */
 function stencilled(wish: MarkWish, colour: string, growMm: number, softMm: number, cover: number) {
   const sheet = sheetFor(wish);
   const ctx = context(sheet);

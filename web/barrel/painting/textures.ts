@@ -3,8 +3,8 @@ import { oakPixels, type Theme } from './oak.ts';
 import { lattice, noise2 } from './seeded.ts';
 
 /**
- * Bitmaps that painting needs again and again. Made once for each wish and kept: the wood of a head takes
- * a quarter of a second, and must not change under the plate while someone types.
+ * Bitmaps that painting needs again and again. Each is made once and kept: the wood of a head takes
+ * a quarter of a second. It must not change under the plate while someone types.
  */
 
 export interface OakTexture {

@@ -1,6 +1,6 @@
 import { noise2, seededRandom } from '../painting/seeded.ts';
 import type { BarrelMeasures } from './measures.ts';
-import { corner, emptyMesh, type Mesh, type Triple } from './mesh.ts';
+import { corner, emptyMesh, grid, type Mesh, type Triple } from './mesh.ts';
 import { middleZ, outsideMm } from './shell.ts';
 import { face, spokesBetween, sweep, type OutlinePoint } from './sweep.ts';
 
@@ -93,32 +93,21 @@ function lapEnd(mesh: Mesh, outline: readonly OutlinePoint[], angle: number, sen
 function rivet(mesh: Mesh, angle: number, r: number, z: number, radius: number, tone: Triple): void {
   const out: Triple = [Math.cos(angle), Math.sin(angle), 0];
   const side: Triple = [-Math.sin(angle), Math.cos(angle), 0];
-  const rings: number[][] = [];
-  for (const up of [0, 0.35, 0.7, 1]) {
-    const [wide, high] = [radius * Math.cos((up * Math.PI) / 2), radius * 0.45 * Math.sin((up * Math.PI) / 2)];
-    const ring: number[] = [];
-    for (let i = 0; i <= 12; i++) {
-      const turn = (i / 12) * 2 * Math.PI;
-      const [x, y] = [Math.cos(turn), Math.sin(turn)];
-      const flat = Math.cos((up * Math.PI) / 2);
-      const rise = Math.sin((up * Math.PI) / 2);
-      ring.push(
-        corner(
-          mesh,
-          [(r + high) * out[0] + wide * x * side[0], (r + high) * out[1] + wide * x * side[1], z + wide * y],
-          [rise * out[0] + flat * x * side[0], rise * out[1] + flat * x * side[1], flat * y],
-          [0, 0],
-          [tone[0] * (0.75 + 0.4 * up), tone[1] * (0.75 + 0.4 * up), tone[2] * (0.75 + 0.4 * up)],
-        ),
-      );
-    }
-    rings.push(ring);
-  }
-  for (let k = 0; k + 1 < rings.length; k++) {
-    for (let i = 0; i < 12; i++) {
-      const [a = 0, b = 0] = [rings[k]?.[i], rings[k]?.[i + 1]];
-      const [c = 0, d = 0] = [rings[k + 1]?.[i + 1], rings[k + 1]?.[i]];
-      mesh.indices.push(a, b, c, a, c, d);
-    }
-  }
+  grid(mesh, 12, RISES.length - 1, (i, k) => {
+    const up = RISES[k] ?? 1;
+    const turn = (i / 12) * 2 * Math.PI;
+    const [x, y] = [Math.cos(turn), Math.sin(turn)];
+    const [flat, rise] = [Math.cos((up * Math.PI) / 2), Math.sin((up * Math.PI) / 2)];
+    const [wide, high] = [radius * flat, radius * 0.45 * rise];
+    return corner(
+      mesh,
+      [(r + high) * out[0] + wide * x * side[0], (r + high) * out[1] + wide * x * side[1], z + wide * y],
+      [rise * out[0] + flat * x * side[0], rise * out[1] + flat * x * side[1], flat * y],
+      [0, 0],
+      [tone[0] * (0.75 + 0.4 * up), tone[1] * (0.75 + 0.4 * up), tone[2] * (0.75 + 0.4 * up)],
+    );
+  });
 }
+
+/** Rings of a rivet's dome, from its foot (0) to its top (1). */
+const RISES = [0, 0.35, 0.7, 1];

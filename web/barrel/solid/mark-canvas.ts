@@ -19,8 +19,8 @@ export interface MarkWish {
 }
 
 /**
- * Draws the very openings of the cut file as paint or char onto a square canvas in the plate's frame (y up), and under
- * paint what creeps beneath the plate where it stands off the wood.
+ * Draws the openings of the cut file as paint or char on a square canvas, in the plate's frame (y up). Paint also
+ * creeps beneath the plate where it stands off the wood.
  */
 export function drawMark(canvas: HTMLCanvasElement, wish: MarkWish): void {
   const ctx = context(canvas);

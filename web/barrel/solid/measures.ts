@@ -43,7 +43,7 @@ export function barrelOf(design: Pick<Design, 'head' | 'surface'>): BarrelMeasur
 }
 
 /**
- * The barrel that one plate of a design is best shown on: the design's own, or for a plate much smaller than its head
+ * The barrel that one plate of a design is best shown on: the design's own. A plate much smaller than its head gets
  * the smallest barrel of the table that takes it; where none is near, one in usual proportions.
  */
 export function fittingBarrel(design: Pick<Design, 'head' | 'surface'>, plateDiameterMm: number): BarrelMeasures {

@@ -1,3 +1,4 @@
+import { ringHolds, signedAreaMm2 } from '../../../geometry/measure/ring.ts';
 import type { Region, Ring } from '../../../geometry/shapes.ts';
 
 const RIM_POINTS = 192;
@@ -25,23 +26,7 @@ function innermost(pieces: readonly Ring[], opening: Region): Ring | undefined {
   const first = opening.outer[0];
   if (!first) return undefined;
   // Its own pieces lie inside it, so none of them contains a point of its outer ring.
-  return pieces.filter((piece) => contains(piece, first.x, first.y)).sort((a, b) => area(a) - area(b))[0];
-}
-
-function contains(ring: Ring, x: number, y: number): boolean {
-  let inside = false;
-  for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
-    const [a, b] = [ring[i], ring[j]];
-    if (a && b && a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)) inside = !inside;
-  }
-  return inside;
-}
-
-function area(ring: Ring): number {
-  return Math.abs(
-    ring.reduce((sum, a, i) => {
-      const b = ring[(i + 1) % ring.length] ?? a;
-      return sum + a.x * b.y - a.y * b.x;
-    }, 0) / 2,
-  );
+  return pieces
+    .filter((piece) => ringHolds(piece, first))
+    .sort((a, b) => Math.abs(signedAreaMm2(a)) - Math.abs(signedAreaMm2(b)))[0];
 }

@@ -7,8 +7,8 @@ const CELLS = 56;
 const UP_MM = 0.15;
 
 /**
- * The round of wood under a plate and a little more, for the mark: UVs run over the square around it, in the plate's
- * own frame, so that what is drawn there lies where the plate's points come to lie.
+ * The round of wood under a plate and a little more, for the mark. UVs run over the square around it in the plate's
+ * frame: what is drawn there lies where the plate's points lie.
  */
 export function patchMesh(surface: Surface, halfMm: number): Mesh {
   const mesh = emptyMesh();

@@ -34,7 +34,7 @@ export function stavesMesh(barrel: BarrelMeasures, endZ: number, woodSideMm: num
   return mesh;
 }
 
-/** From the head up the inside of the chime, over its bevel and end, and down the outside to the other end. */
+/** The outline runs from the head over the chime and its bevel, then down the outside to the other end. */
 function staveOutline(barrel: BarrelMeasures, endZ: number, woodSideMm: number): OutlinePoint[] {
   const inner = (barrel.headAcrossMm + barrel.headAlongMm) / 4;
   const wall = barrel.endMm / 2 - inner;

@@ -14,7 +14,7 @@ interface Hand {
   onKeyDown(event: KeyboardEvent): void;
 }
 
-/** Turns by a drag or one finger, zooms by two fingers or the wheel, and does all of it by keys. */
+/** Turns by a drag or one finger, zooms by two fingers or the wheel; keys do both. */
 export function useHand(frame: RefObject<HTMLElement | null>, eye: EyeHolder, wholeMm: number): Hand {
   useEffect(() => {
     const element = frame.current;

@@ -10,7 +10,7 @@ import text from '../../ui/text.module.css';
 import css from './CutSide.module.css';
 import { DriftFold } from './DriftFold.tsx';
 import { FilesFold } from './FilesFold.tsx';
-import { OrderFold } from './OrderFold.tsx';
+import { SequenceFold } from './SequenceFold.tsx';
 import { PriceFold } from './PriceFold.tsx';
 import { ProcessFold } from './ProcessFold.tsx';
 import { SeriesFold } from './SeriesFold.tsx';
@@ -33,7 +33,7 @@ export function CutSide() {
           <ProcessFold />
         </Part>
         <Part title={t('cut.order.title')}>
-          <OrderFold />
+          <SequenceFold />
         </Part>
         <Part title={t('cut.drift.title')} stays>
           <DriftFold />

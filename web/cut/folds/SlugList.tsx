@@ -11,6 +11,7 @@ import { useCut, useCutParts } from '../state/cut-context.ts';
 import text from '../../ui/text.module.css';
 import css from './folds.module.css';
 import { pieceWords } from './piece-words.ts';
+import { PressRow } from './PressRow.tsx';
 import { contourOf, type SlugKind, slugKinds, withIds } from './slug-kinds.ts';
 
 const LISTED = 6;
@@ -23,7 +24,7 @@ interface SlugListProps {
 
 /** Pieces that may tip and stand: how many, the worst, and for each what helps. */
 export function SlugList({ planned, home }: SlugListProps) {
-  const { store, work } = useCutParts();
+  const { work } = useCutParts();
   const wishes = useCut((s) => s.wishes);
   const lit = useCut((s) => s.lit);
   const items = useCut((s) => s.items);
@@ -47,12 +48,7 @@ export function SlugList({ planned, home }: SlugListProps) {
           const isOpen = lit === slug.pass;
           return (
             <li key={slug.pass}>
-              <button
-                type="button"
-                className={css.press}
-                aria-expanded={isOpen}
-                onClick={() => store.getState().set({ lit: isOpen ? undefined : slug.pass })}
-              >
+              <PressRow pass={slug.pass} opens>
                 <span>
                   {slug.plate}: {pieceWords(items, slug.plate, slug.pass)}
                   {plates.length > 1 && (
@@ -67,7 +63,7 @@ export function SlugList({ planned, home }: SlugListProps) {
                     </span>
                   )}
                 </span>
-              </button>
+              </PressRow>
               {isOpen && <Mends kind={kind} planned={planned} home={home} />}
             </li>
           );

@@ -12,9 +12,9 @@ import { t } from '../../words/t.ts';
 export type OwnParts = Pick<Page, 'own' | 'list' | 'design' | 'saving'>;
 
 /**
- * A design came by a link with an approval on it. When this browser has that design already, the approval is put on it,
- * and what happened comes back as a sentence; undefined when it is not here, or the link carries no approval, or carries
- * a design that was changed after it was approved: that one is to be looked at, never taken for what was approved.
+ * Puts the approval that came by a link on the own design that was approved. Gives a sentence that says so; undefined
+ * where that design is not in this browser, or the link carries no approval. A design changed after it was approved
+ * gives undefined too: it is to be looked at, never taken for what was approved.
  */
 export async function approvalBack(from: Design, page: OwnParts, book: StockBook): Promise<string | undefined> {
   const { approval } = from;

@@ -1,6 +1,6 @@
 /**
- * What designs usually hold, so that a link need not say it (RFC 1951 with a preset dictionary, as RFC 1950 section 2.2
- * has it). Links of form 1 are read with this very text: it must never change. What comes last costs least.
+ * What designs usually hold, so that a link need not say it: a preset dictionary (RFC 1951; RFC 1950 section 2.2).
+ * Links of form 1 are read with this very text: it must never change. What comes last costs least.
  */
 export const DICTIONARY_1 = [
   '"approval":{"date":"2027-","fingerprint":"","name":""},',

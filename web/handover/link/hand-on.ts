@@ -2,7 +2,7 @@ import type { Design } from '../../../geometry/design/schema.ts';
 import { t } from '../../words/t.ts';
 import { packDesign } from './pack-design.ts';
 
-/** The address that opens this design anywhere this page is served, to be worked on or to be proven and approved. */
+/** The address that opens this design wherever this page is served: to work on, or to approve. */
 export function linkTo(
   design: Design,
   page: 'design' | 'proof' = 'design',

@@ -10,7 +10,7 @@ import { LINK_MARK, LONGEST_LINK, MOST_UNPACKED_BYTES } from './limits.ts';
 /**
  * The fragment of a link that carries the design with its options and its approval: canonical JSON in UTF-8, its CRC-32
  * before it, deflated with a preset dictionary, in base64url. Of its revisions only the approved one goes along, so that
- * a change can be told and taken back, and that only where it fits: the others stay in the file.
+ * a change can be told and taken back. Where it does not fit it stays in the file, as the others do.
  * too-large: with drawings or fonts of its own it does not go into an address.
  */
 export function packDesign(design: Design): { readonly fragment: string } | { readonly problem: 'too-large' } {

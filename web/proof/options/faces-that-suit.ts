@@ -8,8 +8,8 @@ export function facesInUse({ elements }: Design): ReadonlySet<string> {
 }
 
 /**
- * Faces that texts can be set in instead: not the only one in use; and where all is in capitals, no script and no
- * blackletter, whose capitals were never meant to stand together (common practice among letterers, no source).
+ * Faces that texts can be set in instead: not the only one in use. Where all is in capitals, script and blackletter
+ * are left out: their capitals were never meant to stand together (common practice among letterers, no source).
  */
 export function facesThatSuit(
   faces: readonly FaceEntry[],

@@ -4,8 +4,8 @@ import { stockRules } from '../../../geometry/stock/stock-rules.ts';
 import { SAME_THICKNESS_MM } from '../../../geometry/units.ts';
 
 /**
- * The same sheet of another material: as near in thickness as the material comes in, by the same process where that cuts
- * it, else by the first that does. undefined where no process of the shop cuts it for this use without a word against it.
+ * The same sheet of another material, as near in thickness as the material comes in. The process stays where it cuts
+ * the material; else the first that does is taken. undefined where none of the shop cuts it without a finding.
  */
 export function inMaterial(book: StockBook, stock: Stock, material: Material): Stock | undefined {
   const processes = [stock.process, ...book.processes.map((p) => p.id).filter((id) => id !== stock.process)];

@@ -9,15 +9,15 @@ import type { Shown } from '../state/cut-store.ts';
 import fields from '../../ui/fields.module.css';
 import text from '../../ui/text.module.css';
 import css from './folds.module.css';
+import { PressRow } from './PressRow.tsx';
 import { SlugList } from './SlugList.tsx';
 
 const LISTED = 6;
 
-/** What is drawn of the plan, pieces that may stand with what helps, and what could not be done as wished. */
-export function OrderFold() {
+/** What is drawn of the plan, pieces that may tip up with what helps, and compromises. */
+export function SequenceFold() {
   const { store } = useCutParts();
   const shown = useCut((s) => s.shown);
-  const lit = useCut((s) => s.lit);
   const planned = usePlannedSheet();
   const unit = useUi((s) => s.unit);
   const home = useRef<HTMLDivElement>(null);
@@ -54,16 +54,11 @@ export function OrderFold() {
               const pass = `${note.plate}/${note.contour}`;
               return (
                 <li key={`${pass} ${note.kind} ${note.at.x}`}>
-                  <button
-                    type="button"
-                    className={css.press}
-                    aria-pressed={lit === pass}
-                    onClick={() => store.getState().set({ lit: lit === pass ? undefined : pass })}
-                  >
+                  <PressRow pass={pass}>
                     <span>
                       {note.plate}: {findingWords(note, unit)}
                     </span>
-                  </button>
+                  </PressRow>
                 </li>
               );
             })}

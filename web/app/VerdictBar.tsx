@@ -11,6 +11,7 @@ import { useLasting } from './use-lasting.ts';
 import css from './VerdictBar.module.css';
 
 const FindingsList = later(async () => (await withWords(import('./FindingsList.tsx'), 'work')).FindingsList);
+const HaltNote = later(async () => (await withWords(import('./HaltNote.tsx'), 'work')).HaltNote);
 
 /** A quick change is shown as the plate it gives; only a slow one says that it is at work. */
 const SLOW_MS = 600;
@@ -20,6 +21,7 @@ export function VerdictBar() {
   const { ui } = usePage();
   const { plate } = useCurrentPlate();
   const trouble = usePlates((s) => s.trouble);
+  const halt = usePlates((s) => s.halt);
   const busy = usePlates((s) => s.busy);
   const open = useUi((s) => s.findingsOpen);
   const unit = useUi((s) => s.unit);
@@ -27,7 +29,7 @@ export function VerdictBar() {
   const count = (severity: string): number => findings.filter((f) => f.severity === severity).length;
   // what stood here is no longer true of the design once a change takes its time
   const outdated = useLasting(busy, SLOW_MS);
-  const failed = plate === undefined && trouble !== undefined && !busy;
+  const failed = plate === undefined && (trouble ?? halt) !== undefined && !busy;
   const sentence =
     failed || plate === undefined || outdated
       ? t(failed ? 'verdict.failed' : 'verdict.working')
@@ -38,7 +40,8 @@ export function VerdictBar() {
   const shown = open && findings.length > 0;
   return (
     <section className={css.verdict} aria-label={t('verdict.list')}>
-      {trouble !== undefined && (
+      {halt !== undefined && !busy && <HaltNote />}
+      {trouble !== undefined && halt === undefined && (
         <p className={css.trouble} role="alert">
           {t(plate === undefined && trouble === 'trouble.worker' ? 'trouble.noPlate' : trouble)}
         </p>

@@ -5,6 +5,7 @@ import { inTime } from '../state/in-time.ts';
 import { havePlatesChanged } from '../state/plates-changed.ts';
 import { createSavingStore } from '../state/saving-store.ts';
 import { createUiStore } from '../state/ui-store.ts';
+import { createWorkMark } from '../state/work-mark.ts';
 import { openLinks } from '../handover/link/open-link.ts';
 import { createNewerVersionStore } from '../page/newer-version.ts';
 import { speak } from '../words/t.ts';
@@ -33,13 +34,22 @@ const kept = keepDesignSaved(stores);
 const shop = fetchShop();
 const stock = stockOf(fetchShopStock());
 const bookComing = stock.then(({ book }) => book);
+const mark = createWorkMark(
+  () => localStorage,
+  () => kept.own.id(),
+);
+window.addEventListener('pagehide', () => mark.leave());
 const page: Omit<Page, 'book'> = {
   ...stores,
-  client: startPlateClient(stores.plates, bookComing),
+  client: startPlateClient(stores.plates, bookComing, mark),
   own: kept.own,
   list: kept.list,
   newer: createNewerVersionStore(),
   wholeShop,
+  workAgain() {
+    mark.forget();
+    page.client.again(page.design.getState().history.present, page.ui.getState().plateId);
+  },
 };
 
 void start().catch(() => {
@@ -103,7 +113,13 @@ async function workOffline(): Promise<void> {
 
 /** Each change of the design is worked out, unless it leaves plates and their findings as they are. */
 function keepPlatesMade(): void {
-  const work = (): void => page.client.work(page.design.getState().history.present, page.ui.getState().plateId);
+  const work = (): void => {
+    if (mark.found() && page.saving.getState().tab !== 'elsewhere') {
+      page.plates.setState({ plates: {}, busy: false, trouble: undefined, halt: { why: 'before' } });
+      return;
+    }
+    page.client.work(page.design.getState().history.present, page.ui.getState().plateId);
+  };
   page.design.subscribe((now, before) => {
     if (havePlatesChanged(before.history.present, now.history.present)) work();
   });

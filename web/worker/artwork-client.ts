@@ -1,10 +1,16 @@
-import { wrap } from 'comlink';
 import type { ArtworkApi } from './artwork-api.ts';
+import { createLife, throughLife } from './life.ts';
 
-let remote: ArtworkApi | undefined;
+/** What it is asked has no steps to tell of, and a large picture takes its time on a small machine. */
+const PATIENCE = { firstS: 20, silentS: 60, idleS: 60 };
+
+const life = createLife<ArtworkApi>(
+  () => new Worker(new URL('./artwork-worker.ts', import.meta.url), { type: 'module' }),
+  PATIENCE,
+);
+const remote = throughLife(life);
 
 /** The worker that composes, traces and draws motifs; begun when it is first needed. */
 export function artworkWorker(): ArtworkApi {
-  remote ??= wrap<ArtworkApi>(new Worker(new URL('./artwork-worker.ts', import.meta.url), { type: 'module' }));
   return remote;
 }

@@ -5,6 +5,7 @@ import { writePathData } from '../../geometry/measure/path-data.ts';
 import { outlineBox } from '../../geometry/measure/outline-box.ts';
 import { motifById } from '../../geometry/motifs/catalogue.ts';
 import { drawMotif } from '../../geometry/motifs/draw-motif.ts';
+import { beginBeats } from './beat.ts';
 import type { ArtworkApi } from './artwork-api.ts';
 
 const api: ArtworkApi = {
@@ -19,3 +20,4 @@ const api: ArtworkApi = {
 };
 
 expose(api);
+beginBeats();

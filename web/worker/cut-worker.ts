@@ -7,16 +7,18 @@ import { compareProcesses } from '../../geometry/cutplan/cost/compare.ts';
 import { nest } from '../../geometry/sheet/nest.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
+import { beat, beginBeats } from './beat.ts';
 import type { CutApi, PlanJob } from './cut-api.ts';
 import { orderCost } from './cut-cost.ts';
 import { jobFile } from './cut-files.ts';
 import { createSheetPlans, type SheetPlans } from './cut-plans.ts';
 import { type OrderPlate, orderPlates } from './cut-plates.ts';
 import { keptRows } from '../state/kept-rows.ts';
+import { watchStore } from './watched-store.ts';
 import { makeSeries, seriesHead } from './cut-series.ts';
 
 /** Glyphs worked out once serve again as long as the page is open. */
-const store = createStore();
+const store = watchStore(createStore(), beat);
 
 interface Order {
   readonly plates: readonly OrderPlate[];
@@ -122,3 +124,4 @@ function designFiles(there: ReadonlySet<string>): JobFile[] {
 }
 
 expose(api);
+beginBeats();

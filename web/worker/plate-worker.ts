@@ -6,13 +6,15 @@ import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { makePlate } from '../../geometry/pipeline/make-plate.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
+import { beat, beginBeats } from './beat.ts';
 import { packPlate } from './pack-plate.ts';
 import type { Made, PlateApi } from './plate-api.ts';
 import { createRecentPlates } from './recent-plates.ts';
+import { watchStore } from './watched-store.ts';
 import { withFaceProblems } from './with-face-problems.ts';
 
 /** Glyphs worked out once serve again, keystroke after keystroke, as long as the page is open. */
-const store = createStore();
+const store = watchStore(createStore(), beat);
 
 const recent = createRecentPlates(12);
 
@@ -83,3 +85,4 @@ const api: PlateApi = {
 };
 
 expose(api);
+beginBeats();

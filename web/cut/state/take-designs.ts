@@ -8,6 +8,10 @@ import { place } from './place-plates.ts';
 export async function take(desk: CutDesk, items: readonly OrderItem[]): Promise<boolean> {
   const { set } = desk;
   const isNewest = desk.begin('take');
+  if (desk.page.plates.getState().halt && items.some(({ origin }) => origin.kind === 'open')) {
+    set({ items, busy: undefined, trouble: 'trouble.halted', planned: undefined });
+    return false;
+  }
   set({ items, busy: 'taking', trouble: undefined, planned: undefined, changed: [] });
   const made = await desk.worker.take(
     items.map(({ key, design }) => ({ key, design })),

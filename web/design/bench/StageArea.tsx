@@ -22,7 +22,7 @@ export function StageArea() {
   const { spec, plate } = useCurrentPlate();
   const plates = usePlates((s) => s.plates);
   const busy = usePlates((s) => s.busy);
-  const failed = usePlates((s) => s.trouble) !== undefined;
+  const failed = usePlates((s) => s.trouble ?? s.halt) !== undefined;
   const view = useUi((s) => s.view);
   const state = useUi((s) => s.barrelState);
   const lit = useUi((s) => s.litFinding);

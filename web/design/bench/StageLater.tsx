@@ -15,7 +15,8 @@ let drawnBefore = false;
 /** The stage with all that works on it is large to load: it comes once the plate is in sight. */
 export function StageLater() {
   const { plate } = useCurrentPlate();
-  const trouble = usePlates((s) => s.trouble);
+  const trouble = usePlates((s) => s.trouble ?? s.halt);
+  const halted = usePlates((s) => s.halt !== undefined && !s.busy);
   const [drawn, setDrawn] = useState(drawnBefore);
   useEffect(() => {
     drawnBefore = drawn;
@@ -30,5 +31,5 @@ export function StageLater() {
       onDrawn={() => setDrawn(true)}
     />
   );
-  return drawn ? <StageArea waiting={picture} /> : picture;
+  return drawn || halted ? <StageArea waiting={picture} /> : picture;
 }

@@ -1,0 +1,100 @@
+import { describe, expect, it, vi } from 'vitest';
+import { createWorkMark } from '../../../web/state/work-mark.ts';
+
+function storage(): Storage {
+  const kept = new Map<string, string>();
+  return {
+    getItem: (key: string) => kept.get(key) ?? null,
+    setItem: (key: string, value: string) => void kept.set(key, value),
+    removeItem: (key: string) => void kept.delete(key),
+  } as unknown as Storage;
+}
+
+describe('the mark of work that has begun', () => {
+  it('is found by the next visit when the page ended over the work, and only for that design', () => {
+    const there = storage();
+    createWorkMark(
+      () => there,
+      () => 'a',
+    ).begin();
+    const next = createWorkMark(
+      () => there,
+      () => 'a',
+    );
+    expect(next.found()).toBe(true);
+    expect(
+      createWorkMark(
+        () => there,
+        () => 'b',
+      ).found(),
+    ).toBe(false);
+    next.forget();
+    expect(next.found()).toBe(false);
+  });
+
+  it('is no obstacle for the visit that set it, and goes a while after the work, when it has been painted', () => {
+    vi.useFakeTimers();
+    const there = storage();
+    const mark = createWorkMark(
+      () => there,
+      () => 'a',
+    );
+    mark.begin();
+    expect(mark.found()).toBe(false);
+    mark.end();
+    expect(
+      createWorkMark(
+        () => there,
+        () => 'a',
+      ).found(),
+    ).toBe(true);
+    vi.advanceTimersByTime(1100);
+    expect(
+      createWorkMark(
+        () => there,
+        () => 'a',
+      ).found(),
+    ).toBe(false);
+    vi.useRealTimers();
+  });
+
+  it('is taken away by a page that is closed as usual, unless the work had lasted', () => {
+    vi.useFakeTimers({ toFake: ['performance', 'setTimeout', 'clearTimeout'] });
+    const there = storage();
+    const mark = createWorkMark(
+      () => there,
+      () => 'a',
+    );
+    mark.begin();
+    mark.leave();
+    expect(
+      createWorkMark(
+        () => there,
+        () => 'a',
+      ).found(),
+    ).toBe(false);
+    mark.begin();
+    vi.advanceTimersByTime(5000);
+    mark.leave();
+    expect(
+      createWorkMark(
+        () => there,
+        () => 'a',
+      ).found(),
+    ).toBe(true);
+    vi.useRealTimers();
+  });
+
+  it('stops nothing where storage is shut', () => {
+    const mark = createWorkMark(
+      () => {
+        throw new Error('shut');
+      },
+      () => 'a',
+    );
+    mark.begin();
+    mark.end();
+    mark.leave();
+    expect(mark.found()).toBe(false);
+  });
+});

@@ -3,7 +3,7 @@ import { existsSync, readdirSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { delimiter, join } from 'node:path';
 
-// What the tests use of the machine itself: a Chromium, and two of Debian's packages as outside judges.
+// What the tests use of the machine itself: a Chromium, and Debian's packages as outside judges and as a static server.
 
 /** Path of a Chromium to drive, or undefined: the one named by CHROMIUM, the system's, or Playwright's own. */
 export function findBrowser() {
@@ -18,7 +18,7 @@ export function findBrowser() {
 }
 
 /**
- * Installs Debian's chromium, python3-ezdxf and poppler-utils where they are missing and we may (root, or sudo
+ * Installs Debian's chromium, python3-ezdxf, poppler-utils and nginx where they are missing and we may (root, or sudo
  * without a password, on a machine with apt-get). Says what it does; what stays missing is said by the tests.
  */
 export function installJudges({ browser }) {
@@ -26,6 +26,7 @@ export function installJudges({ browser }) {
     ...(browser && !findBrowser() ? ['chromium'] : []),
     ...(hasEzdxf() ? [] : ['python3-ezdxf']),
     ...(onPath('pdftoppm') ? [] : ['poppler-utils']),
+    ...(onPath('nginx') || existsSync('/usr/sbin/nginx') ? [] : ['nginx']),
   ];
   if (missing.length === 0) return;
   const apt = aptCommand();

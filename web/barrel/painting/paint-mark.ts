@@ -18,20 +18,20 @@ export interface MarkWish {
 /** Paints the mark. The context maps plate millimetres (y up) to pixels, the plate's centre being its origin. */
 export function paintMark(ctx: CanvasRenderingContext2D, wish: MarkWish): void {
   if (wish.kind === 'paint') {
-    const halo = stencilled(wish, wish.paint, 0, 3.2, 0.3);
-    const body = stencilled(wish, wish.paint, 0, 0.55, 0.86);
+    const halo = paintStencil(wish, wish.paint, 0, 3.2, 0.3);
+    const body = paintStencil(wish, wish.paint, 0, 0.55, 0.86);
     lay(ctx, wish, halo, 0.2);
     lay(ctx, wish, body, 0.96);
     return;
   }
-  lay(ctx, wish, stencilled(wish, '#8f5218', 7, 12, 0.5), 0.5);
-  lay(ctx, wish, stencilled(wish, '#4a2108', 0.7, 3.2, 0.62), 0.82);
-  lay(ctx, wish, stencilled(wish, '#150a05', 0, 0.9, 0.9), 0.97);
+  lay(ctx, wish, paintStencil(wish, '#8f5218', 7, 12, 0.5), 0.5);
+  lay(ctx, wish, paintStencil(wish, '#4a2108', 0.7, 3.2, 0.62), 0.82);
+  lay(ctx, wish, paintStencil(wish, '#150a05', 0, 0.9, 0.9), 0.97);
   lay(ctx, wish, charCore(wish), 0.95);
 }
 
 /** The openings in one colour on a canvas of their own: grown and softened by so many mm, thinned by the grain. */
-function stencilled(wish: MarkWish, colour: string, growMm: number, softMm: number, cover: number) {
+function paintStencil(wish: MarkWish, colour: string, growMm: number, softMm: number, cover: number) {
   const sheet = sheetFor(wish);
   const ctx = context(sheet);
   // A shape drawn off the sheet whose shadow falls on it: soft edges in browsers without canvas filters.
@@ -53,7 +53,7 @@ function stencilled(wish: MarkWish, colour: string, growMm: number, softMm: numb
 }
 
 function charCore(wish: MarkWish): HTMLCanvasElement {
-  const sheet = stencilled(wish, '#060303', 0, 4, 0.55);
+  const sheet = paintStencil(wish, '#060303', 0, 4, 0.55);
   const ctx = context(sheet);
   ctx.setTransform(1, 0, 0, 1, 0, 0);
   ctx.shadowColor = 'transparent';

@@ -5,7 +5,7 @@ import { beamsMesh } from './beams-mesh.ts';
 import { headMesh } from './head-mesh.ts';
 import { hoopsMesh } from './hoops.ts';
 import { litMaterial } from './lit-material.ts';
-import { bunged } from './bung.ts';
+import { addBung } from './bung.ts';
 import type { BarrelMeasures } from './measures.ts';
 import type { Pose } from './pose.ts';
 import { stavesMesh } from './shell.ts';
@@ -28,7 +28,7 @@ export function Barrel({ barrel, pose, head, wood, steel, theme }: BarrelProps) 
   const { endZ } = pose;
   const key = JSON.stringify([barrel, head, endZ]);
   const woodSideMm = Math.max(barrel.headAcrossMm, barrel.headAlongMm);
-  const staves = useOwn(() => toGeometry(bunged(stavesMesh(barrel, endZ, woodSideMm), barrel, endZ)), [key]);
+  const staves = useOwn(() => toGeometry(addBung(stavesMesh(barrel, endZ, woodSideMm), barrel, endZ)), [key]);
   const hoops = useOwn(() => toGeometry(hoopsMesh(barrel, endZ)), [key]);
   const boards = useOwn(() => toGeometry(headMesh(barrel, head)), [key]);
   const beams = useOwn(() => toGeometry(beamsMesh(barrel, endZ, woodSideMm)), [key]);

@@ -1,7 +1,7 @@
 import { useFrame, useThree } from '@react-three/fiber';
 import { useEffect } from 'react';
 import { PerspectiveCamera } from 'three';
-import { LENS_DEG, standsAt, type Eye } from './eye.ts';
+import { LENS_DEG, placeEye, type Eye } from './eye.ts';
 import type { EyeHolder } from './eye-holder.ts';
 
 /** In so low a place the choice of states lies over the bottom of the picture: what is seen moves up. */
@@ -25,7 +25,7 @@ export function look(camera: PerspectiveCamera, eye: Eye, aspect: number): void 
   camera.aspect = aspect;
   camera.near = eye.reachMm * 0.4;
   camera.far = eye.reachMm * 60;
-  camera.position.set(...standsAt(eye, aspect));
+  camera.position.set(...placeEye(eye, aspect));
   camera.up.set(0, 1, 0);
   camera.lookAt(...eye.at);
   camera.updateProjectionMatrix();

@@ -8,7 +8,7 @@ const [ACROSS_MM, PROUD_MM] = [52, 13];
 const TONE: Triple = [1.12, 1.06, 0.96];
 
 /** The staves with the bung in the middle of the uppermost stave, softwood, a little tapered; in the barrel's own frame, y up. */
-export function bunged(to: Mesh, barrel: BarrelMeasures, endZ: number): Mesh {
+export function addBung(to: Mesh, barrel: BarrelMeasures, endZ: number): Mesh {
   const small = Math.min(1, barrel.bilgeMm / 600);
   const [r, high] = [(ACROSS_MM / 2) * small, PROUD_MM * small];
   const wood = barrel.bilgeMm / 2;

@@ -1,4 +1,4 @@
-import { between, type Eye } from './eye.ts';
+import { mixEyes, type Eye } from './eye.ts';
 
 const GLIDE_MS = 180;
 
@@ -33,7 +33,7 @@ export function createEyeHolder(first: Eye): EyeHolder {
       const step = (now: number) => {
         const t = Math.min(1, Math.max(0, (now - start) / GLIDE_MS));
         if (t < 1) frame = requestAnimationFrame(step);
-        put(t < 1 ? between(from, to, t * t * (3 - 2 * t)) : to);
+        put(t < 1 ? mixEyes(from, to, t * t * (3 - 2 * t)) : to);
       };
       frame = requestAnimationFrame(step);
     },

@@ -19,7 +19,7 @@ const [LEAST_RISE, MOST_RISE] = [-8, 84];
 const [LEAST_ZOOM, MOST_ZOOM] = [0.22, 1.5];
 
 /** The eye led on by so many degrees, never under the floor nor behind the barrel. */
-export function turned(eye: Eye, turnBy: number, riseBy: number): Eye {
+export function turnEye(eye: Eye, turnBy: number, riseBy: number): Eye {
   return {
     ...eye,
     turn: clamp(eye.turn + turnBy, -MOST_TURN, MOST_TURN),
@@ -28,12 +28,12 @@ export function turned(eye: Eye, turnBy: number, riseBy: number): Eye {
 }
 
 /** Nearer (below 1) or farther, within limits about the reach of the whole. */
-export function zoomed(eye: Eye, by: number, wholeMm: number): Eye {
+export function zoomEye(eye: Eye, by: number, wholeMm: number): Eye {
   return { ...eye, reachMm: clamp(eye.reachMm * by, wholeMm * LEAST_ZOOM, wholeMm * MOST_ZOOM) };
 }
 
 /** Between two views, share 0 to 1. */
-export function between(a: Eye, b: Eye, share: number): Eye {
+export function mixEyes(a: Eye, b: Eye, share: number): Eye {
   const mix = (from: number, to: number) => from + (to - from) * share;
   return {
     turn: mix(a.turn, b.turn),
@@ -45,7 +45,7 @@ export function between(a: Eye, b: Eye, share: number): Eye {
 }
 
 /** Where the eye stands, mm, for a picture so many times as wide as it is high. */
-export function standsAt(eye: Eye, aspect: number): Triple {
+export function placeEye(eye: Eye, aspect: number): Triple {
   const away = (eye.reachMm / Math.tan(rad(LENS_DEG / 2))) * Math.max(1, eye.wide / aspect);
   const [turn, rise] = [rad(eye.turn), rad(eye.rise)];
   return [

@@ -9,19 +9,19 @@ interface Laid {
 }
 
 /** A point of the plate, so many mm above its underside. */
-export function laidOnPlate(surface: Surface, p: Point, upMm: number): Laid {
+export function layOnPlate(surface: Surface, p: Point, upMm: number): Laid {
   const { x, y, z } = onPlate(surface, p);
   if (surface.kind === 'head') return { at: [x, y, z + upMm], normal: [0, 0, 1] };
   const normal = awayFromAxis(surface, x, y, z);
   // The kernel maps the middle of the sheet.
-  return { at: shifted([x, y, z], normal, upMm - surface.thicknessMm / 2), normal };
+  return { at: shift([x, y, z], normal, upMm - surface.thicknessMm / 2), normal };
 }
 
 /** Where the plate's point marks the wood, so many mm above it. */
-export function laidOnWood(surface: Surface, p: Point, upMm: number): Laid {
+export function layOnWood(surface: Surface, p: Point, upMm: number): Laid {
   const { x, y, z } = onWood(surface, p);
   const normal: Triple = surface.kind === 'head' ? [0, 0, 1] : awayFromAxis(surface, x, y, z);
-  return { at: shifted([x, y, z], normal, upMm), normal };
+  return { at: shift([x, y, z], normal, upMm), normal };
 }
 
 function awayFromAxis(surface: Surface & { kind: 'side' }, x: number, y: number, z: number): Triple {
@@ -33,6 +33,6 @@ function awayFromAxis(surface: Surface & { kind: 'side' }, x: number, y: number,
     : [0, sideways / length, depth / length];
 }
 
-function shifted(at: Triple, normal: Triple, mm: number): Triple {
+function shift(at: Triple, normal: Triple, mm: number): Triple {
   return [at[0] + normal[0] * mm, at[1] + normal[1] * mm, at[2] + normal[2] * mm];
 }

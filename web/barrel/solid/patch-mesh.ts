@@ -1,5 +1,5 @@
 import type { Surface } from '../../../geometry/barrel/surface.ts';
-import { laidOnWood } from './lay.ts';
+import { layOnWood } from './lay.ts';
 import { corner, emptyMesh, grey, grid, type Mesh } from './mesh.ts';
 
 const CELLS = 56;
@@ -17,7 +17,7 @@ export function patchMesh(surface: Surface, halfMm: number): Mesh {
     // Beyond the round there is no mark; a head's wood ends there.
     const far = Math.hypot(p.x, p.y) / halfMm;
     const on = far > 1 ? { x: p.x / far, y: p.y / far } : p;
-    const { at, normal } = laidOnWood(surface, on, UP_MM);
+    const { at, normal } = layOnWood(surface, on, UP_MM);
     return corner(mesh, at, normal, [0.5 + on.x / (2 * halfMm), 0.5 + on.y / (2 * halfMm)], grey(1));
   });
 }

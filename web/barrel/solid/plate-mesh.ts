@@ -2,7 +2,7 @@ import { ShapeUtils, Vector2 } from 'three';
 import type { Surface } from '../../../geometry/barrel/surface.ts';
 import { thinRing } from '../../../geometry/measure/thin-ring.ts';
 import type { Point, Region, Ring } from '../../../geometry/shapes.ts';
-import { laidOnPlate } from './lay.ts';
+import { layOnPlate } from './lay.ts';
 import { corner, emptyMesh, grey, quad, type Mesh } from './mesh.ts';
 import { metalShapes } from './metal-shapes.ts';
 import { PICTURE_ERROR_MM } from '../../../geometry/units.ts';
@@ -24,7 +24,7 @@ export function plateMesh(openings: readonly Region[], radiusMm: number, thickne
   for (const shape of metalShapes(drawn, radiusMm)) {
     for (const [a, b, c] of triangles(shape, bend)) {
       const ids = [a, b, c].map((p) => {
-        const { at, normal } = laidOnPlate(surface, p, thicknessMm);
+        const { at, normal } = layOnPlate(surface, p, thicknessMm);
         return corner(mesh, at, normal, uv(p), grey(1));
       });
       mesh.indices.push(...ids);
@@ -89,8 +89,8 @@ function wall(
     const out = { x: (to.y - from.y) / length, y: -(to.x - from.x) / length };
     for (const [a, b] of along(from, to, bend)) {
       const end = (p: Point, up: number) => {
-        const { at } = laidOnPlate(surface, p, up);
-        const ahead = laidOnPlate(surface, { x: p.x + out.x, y: p.y + out.y }, up).at;
+        const { at } = layOnPlate(surface, p, up);
+        const ahead = layOnPlate(surface, { x: p.x + out.x, y: p.y + out.y }, up).at;
         const normal = [ahead[0] - at[0], ahead[1] - at[1], ahead[2] - at[2]] as const;
         return corner(mesh, at, normal, uv(p), grey(up === 0 ? 0.45 : 0.85));
       };

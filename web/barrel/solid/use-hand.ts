@@ -1,5 +1,5 @@
 import { useEffect, type KeyboardEvent, type PointerEvent, type RefObject } from 'react';
-import { turned, zoomed } from './eye.ts';
+import { turnEye, zoomEye } from './eye.ts';
 import type { EyeHolder } from './eye-holder.ts';
 
 const TURN_PER_PX = 0.32;
@@ -21,7 +21,7 @@ export function useHand(frame: RefObject<HTMLElement | null>, eye: EyeHolder, wh
     if (!element) return;
     const roll = (event: WheelEvent) => {
       event.preventDefault();
-      eye.jump(zoomed(eye.get(), Math.exp(event.deltaY * 0.0012), wholeMm));
+      eye.jump(zoomEye(eye.get(), Math.exp(event.deltaY * 0.0012), wholeMm));
     };
     // React's own listener could not keep the page from rolling.
     element.addEventListener('wheel', roll, { passive: false });
@@ -45,10 +45,10 @@ export function useHand(frame: RefObject<HTMLElement | null>, eye: EyeHolder, wh
       if (other) {
         const was = Math.hypot(before.x - other.x, before.y - other.y);
         const is = Math.hypot(now.x - other.x, now.y - other.y);
-        if (was > 0 && is > 0) eye.jump(zoomed(eye.get(), was / is, wholeMm));
+        if (was > 0 && is > 0) eye.jump(zoomEye(eye.get(), was / is, wholeMm));
         return;
       }
-      eye.jump(turned(eye.get(), (before.x - now.x) * TURN_PER_PX, (now.y - before.y) * TURN_PER_PX));
+      eye.jump(turnEye(eye.get(), (before.x - now.x) * TURN_PER_PX, (now.y - before.y) * TURN_PER_PX));
     },
     onPointerUp: lift,
     onPointerCancel: lift,
@@ -69,18 +69,18 @@ function byKey(key: string, holder: EyeHolder, wholeMm: number) {
   const eye = holder.get();
   switch (key) {
     case 'ArrowLeft':
-      return turned(eye, -TURN_BY_KEY, 0);
+      return turnEye(eye, -TURN_BY_KEY, 0);
     case 'ArrowRight':
-      return turned(eye, TURN_BY_KEY, 0);
+      return turnEye(eye, TURN_BY_KEY, 0);
     case 'ArrowUp':
-      return turned(eye, 0, TURN_BY_KEY);
+      return turnEye(eye, 0, TURN_BY_KEY);
     case 'ArrowDown':
-      return turned(eye, 0, -TURN_BY_KEY);
+      return turnEye(eye, 0, -TURN_BY_KEY);
     case '+':
     case '=':
-      return zoomed(eye, 1 / ZOOM_BY_KEY, wholeMm);
+      return zoomEye(eye, 1 / ZOOM_BY_KEY, wholeMm);
     case '-':
-      return zoomed(eye, ZOOM_BY_KEY, wholeMm);
+      return zoomEye(eye, ZOOM_BY_KEY, wholeMm);
     default:
       return undefined;
   }

@@ -41,7 +41,7 @@ export function PriceFold() {
       {price && (
         <SumTable
           caption={t('cut.price.cost')}
-          rows={gathered(price.lines).map((line) => ({
+          rows={gatherLines(price.lines).map((line) => ({
             what: t(`cut.price.line.${line.code}`),
             of: howMuch(line, price.currency, kindWords(kinds, line.kind ?? '', unit)),
             amount: moneyWords(line.minor, price.currency),
@@ -62,7 +62,7 @@ function timeOf(part: keyof OrderCost['times'], cost: OrderCost, unit: Unit): st
 }
 
 /** Sheets of a kind at one price on one line, however many there are. */
-function gathered(lines: readonly PriceLine[]): readonly PriceLine[] {
+function gatherLines(lines: readonly PriceLine[]): readonly PriceLine[] {
   const known = new Map<string, PriceLine>();
   lines.forEach((line, i) => {
     const key = line.code === 'sheet' ? `${line.kind ?? ''} ${line.each}` : `${i}`;

@@ -1,7 +1,7 @@
 import { createCache, memoize } from '../../../geometry/cache.ts';
 import type { Point } from '../../../geometry/shapes.ts';
 import type { NestedSheet, PlacedPlate, SheetRest } from '../../../geometry/sheet/sheets.ts';
-import { type CutMask, labelPlace } from './label-place.ts';
+import { type CutMask, placeLabel } from './place-label.ts';
 import type { Inks } from './sheet-inks.ts';
 import { circle, type SheetPen } from './sheet-pen.ts';
 
@@ -142,7 +142,7 @@ function paintName(pen: SheetPen, plate: PlacedPlate, path: Path2D | undefined):
   ctx.font = `600 ${11 * px}px Page, sans-serif`;
   const text = plate.id;
   const w = ctx.measureText(text).width + (plate.locked ? 22 : 10) * px;
-  const at = labelPlace(path && maskOf(path, r), r, w + 4 * px, 20 * px, (plate.turnDeg * Math.PI) / 180);
+  const at = placeLabel(path && maskOf(path, r), r, w + 4 * px, 20 * px, (plate.turnDeg * Math.PI) / 180);
   const [x, y] = [plate.x + at.x - w / 2, -plate.y + at.y - 8 * px];
   ctx.fillStyle = inks.paper;
   ctx.beginPath();

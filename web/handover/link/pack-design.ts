@@ -16,11 +16,11 @@ import { LINK_MARK, LONGEST_LINK, MOST_UNPACKED_BYTES } from './limits.ts';
 export function packDesign(design: Design): { readonly fragment: string } | { readonly problem: 'too-large' } {
   const { revisions: _, ...bare } = design;
   const approved = approvedRevision(design);
-  const whole = approved && packed({ ...bare, revisions: [approved] });
-  return whole && 'fragment' in whole ? whole : packed(bare);
+  const whole = approved && packWhole({ ...bare, revisions: [approved] });
+  return whole && 'fragment' in whole ? whole : packWhole(bare);
 }
 
-function packed(design: Design): { readonly fragment: string } | { readonly problem: 'too-large' } {
+function packWhole(design: Design): { readonly fragment: string } | { readonly problem: 'too-large' } {
   const bytes = strToU8(canonicalJson(design));
   if (bytes.length > MOST_UNPACKED_BYTES) return { problem: 'too-large' };
   const deflated = deflateSync(bytes, { level: 9, dictionary: strToU8(DICTIONARY_1) });

@@ -17,14 +17,14 @@ export function quoteFor(
     const { diameterMm, quantity } = plate;
     const rolled = surface !== 'head';
     const masks = specs.find(({ id }) => id === plate.plateId)?.masks !== undefined;
-    const name = unlike(names, plate.name);
+    const name = nameApart(names, plate.name);
     return { name, diameterMm, quantity, cuttingMm, openings, ...(rolled && { rolled }), ...(masks && { masks }) };
   });
   return computeQuote(shop, { stock, plates }, book);
 }
 
 /** Two plates may be called the same; lines of a price may not. */
-function unlike(names: Set<string>, name: string): string {
+function nameApart(names: Set<string>, name: string): string {
   let tried = name;
   for (let n = 2; names.has(tried); n++) tried = `${name} (${n})`;
   names.add(tried);

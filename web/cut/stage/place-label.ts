@@ -13,7 +13,7 @@ const DIRECTIONS = 36;
  * Where a label hides least of what is cut, of those places the one nearest to the lower rim: the middle of the label,
  * from the plate's centre, y down. All in the same unit; turnRad is how far the plate is turned, clockwise.
  */
-export function labelPlace(
+export function placeLabel(
   mask: CutMask | undefined,
   radius: number,
   width: number,

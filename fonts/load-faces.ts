@@ -61,7 +61,7 @@ export function catalogueFace(fetcher: FaceFetcher, store: FaceStore, entry: Fac
 }
 
 /** Ids of the faces that the texts of a design are set in, each once, in order of use. */
-export function faceIdsOf(design: FacesWanted): string[] {
+function faceIdsOf(design: FacesWanted): string[] {
   return [...new Set(design.elements.flatMap((element) => (element.face === undefined ? [] : [element.face])))];
 }
 

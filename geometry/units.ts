@@ -87,9 +87,6 @@ export const STALLED_SHARE = 1e-12;
 /** Third moments nearer to none than this (of a box 2 wide, 1 high) may be rounding: then the points decide. */
 export const LEANING_MOMENT = 1e-7;
 
-/** An iteration whose step is shorter than this share of what is sought has settled: some hundred roundings of a double. */
-export const SETTLED_SHARE = 1e-13;
-
 /** Two parts of a path that meet at a smaller angle run on as one: what is left of an angle after its arithmetic. */
 export const SAME_WAY_RAD = 1e-6;
 

@@ -1,7 +1,7 @@
 import type { Approval, Design } from '../design/schema.ts';
 import { APPROVAL_EN } from '../sentences/approval-en.ts';
 import type { Refused } from '../sentences/wording.ts';
-import { keepAnew, keptAs, whyNoLetter } from './revisions.ts';
+import { keepAnew, findSameRevision, whyNoLetter } from './revisions.ts';
 import { sameFingerprint } from './same-fingerprint.ts';
 
 const LONGEST_NAME = 200;
@@ -31,7 +31,7 @@ export function approve(design: Design, asked: Approving): Design {
 
 /** The revision that is the design as it is, cut by the same rules, unless somebody else approved that one before. */
 function toBeMarked(design: Design, { name, fingerprint }: Pick<Approving, 'name' | 'fingerprint'>) {
-  const same = keptAs(design);
+  const same = findSameRevision(design);
   if (!same || !sameFingerprint(same.fingerprint, fingerprint)) return undefined;
   return same.approval === undefined || same.approval.name === tidied(name) ? same : undefined;
 }

@@ -8,7 +8,7 @@ import { sameSnapshot, snapshotOf, withSnapshot } from './snapshot.ts';
  * Most characters that all revisions may take together: with fonts and drawings a design must stay well below what is
  * read (LONGEST_DESIGN_TEXT), or the file that was saved could never be opened again.
  */
-export const LONGEST_REVISIONS = 4_000_000;
+const LONGEST_REVISIONS = 4_000_000;
 
 const WHY_LONGEST = 200;
 
@@ -23,7 +23,7 @@ export interface Keeping {
 
 /** Why the design as it is cannot be kept as a revision, with what to do; undefined when it can, or is kept already. */
 export function whyNoRevision(design: Design): Refused | undefined {
-  return keptAs(design) === undefined ? whyNoLetter(design) : undefined;
+  return findSameRevision(design) === undefined ? whyNoLetter(design) : undefined;
 }
 
 /** Why there is no further letter for it, kept already or not. */
@@ -40,7 +40,7 @@ export function whyNoLetter(design: Design): Refused | undefined {
  * (whyNoRevision), is given back unchanged.
  */
 export function keepRevision(design: Design, keeping: Keeping): Design {
-  return keptAs(design) === undefined ? keepAnew(design, keeping) : design;
+  return findSameRevision(design) === undefined ? keepAnew(design, keeping) : design;
 }
 
 /** The same, kept already or not, and under an approval if there is one. */
@@ -60,7 +60,7 @@ export function keepAnew(design: Design, { at, why, fingerprint }: Keeping, appr
 }
 
 /** The last revision that is the design exactly as it is, title and quantities included. */
-export function keptAs(design: Design): Revision | undefined {
+export function findSameRevision(design: Design): Revision | undefined {
   const now = snapshotOf(design);
   return design.revisions?.findLast((r) => sameSnapshot(r.design, now));
 }

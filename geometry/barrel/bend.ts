@@ -15,7 +15,7 @@ export interface LeastBend {
 const METAL = 'common practice, no source; ask the mill for the temper at hand';
 
 /** By material id (geometry/stock/materials.ts); a material that is not listed can't be rolled here. */
-export const LEAST_BENDS: Readonly<Record<string, LeastBend>> = {
+const LEAST_BENDS: Readonly<Record<string, LeastBend>> = {
   'stainless-304': { thicknesses: 1, source: METAL },
   'stainless-316': { thicknesses: 1, source: METAL },
   'stainless-430': { thicknesses: 1, source: METAL },

@@ -68,7 +68,7 @@ export function gapMm(surface: Surface, p: Point): number {
 }
 
 /** Radius in mm of the arc of the staves, from length over the staves and the fall from bilge to end. */
-export function staveRadiusMm({ bilgeRadiusMm, endRadiusMm, lengthMm }: SideSurface): number {
+function staveRadiusMm({ bilgeRadiusMm, endRadiusMm, lengthMm }: SideSurface): number {
   return crownRadiusMm(lengthMm, bilgeRadiusMm - endRadiusMm);
 }
 

@@ -14,7 +14,7 @@ export const WIDEST_SHARE = 8;
 type ShapeTerms = Point;
 
 /** Number of a shape in its element (PlacedShape.id is elementId/number). */
-export function shapeNumber(shape: PlacedShape): number {
+function shapeNumber(shape: PlacedShape): number {
   return Number(shape.id.slice(shape.elementId.length + 1));
 }
 

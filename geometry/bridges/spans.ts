@@ -8,7 +8,7 @@ import { attachedTo, footOn, sideBySide } from './neighbours.ts';
 const TURNS = 60;
 
 /** How many bars the edge of an island asks for, so that none of it runs farther than the rule without one. */
-export function barsForEdge(piece: Piece, longestSpanMm: number): number {
+function barsForEdge(piece: Piece, longestSpanMm: number): number {
   return Math.max(2, Math.ceil(perimeterMm(piece.edge) / longestSpanMm));
 }
 

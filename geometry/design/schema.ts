@@ -33,7 +33,7 @@ const face = z.string().check(z.minLength(1), z.maxLength(80));
  * hidden: across the thinnest strokes; upright: up and down through the letter; band: one broad band of metal right
  * through the letter.
  */
-export const mannerSchema = z.enum(['hidden', 'upright', 'band']);
+const mannerSchema = z.enum(['hidden', 'upright', 'band']);
 
 /** What every element may carry: how it is bridged, where that differs from the whole design; and whether it stands fast. */
 const common = {
@@ -48,7 +48,7 @@ const common = {
  */
 const fillsBy = z.optional(z.enum(['spacing', 'size']));
 
-export const ringTextSchema = z.strictObject({
+const ringTextSchema = z.strictObject({
   kind: z.literal('ringText'),
   id,
   text,
@@ -69,7 +69,7 @@ export const ringTextSchema = z.strictObject({
   ...common,
 });
 
-export const lineTextSchema = z.strictObject({
+const lineTextSchema = z.strictObject({
   kind: z.literal('lineText'),
   id,
   text,
@@ -85,7 +85,7 @@ export const lineTextSchema = z.strictObject({
   ...common,
 });
 
-export const borderSchema = z.strictObject({
+const borderSchema = z.strictObject({
   kind: z.literal('border'),
   id,
   style: z.enum(['ring', 'dashes', 'beads', 'rope']),
@@ -109,7 +109,7 @@ const drawn = {
 };
 
 /** One of our own drawings (geometry/motifs/). */
-export const motifSchema = z.strictObject({
+const motifSchema = z.strictObject({
   kind: z.literal('motif'),
   id,
   motif: z.string().check(z.minLength(1), z.maxLength(60)),
@@ -120,7 +120,7 @@ export const motifSchema = z.strictObject({
 });
 
 /** An imported drawing: nothing but closed outlines. */
-export const artworkSchema = z.strictObject({
+const artworkSchema = z.strictObject({
   kind: z.literal('artwork'),
   id,
   /** What the file was called; never read as anything but a name. */
@@ -134,7 +134,7 @@ export const artworkSchema = z.strictObject({
   ...common,
 });
 
-export const elementSchema = z.discriminatedUnion('kind', [
+const elementSchema = z.discriminatedUnion('kind', [
   ringTextSchema,
   lineTextSchema,
   borderSchema,
@@ -160,7 +160,7 @@ export const headSchema = z.strictObject({
 });
 
 /** The side of the barrel about its bilge, in place of its head: the plate is rolled. */
-export const sideSchema = z.strictObject({
+const sideSchema = z.strictObject({
   kind: z.literal('side'),
   /** Outside diameters at the bilge and at the ends, and length over the staves; absent: as the barrel table says. */
   bilgeMm: z.optional(diameterMm),
@@ -173,7 +173,7 @@ export const sideSchema = z.strictObject({
 });
 
 /** Openings to take the plate up by, near its rim: round holes for fingers, or slots for a hand. */
-export const liftingSchema = z.strictObject({
+const liftingSchema = z.strictObject({
   shape: z.enum(['holes', 'slots']),
   count: z.int().check(z.gte(1), z.lte(6)),
   /** Clock angle of the first; the others follow evenly. */
@@ -196,7 +196,7 @@ export const plateSchema = z.strictObject({
   masks: z.optional(id),
 });
 
-export const stockSchema = z.strictObject({
+const stockSchema = z.strictObject({
   material: id,
   thicknessMm: z.number().check(z.gte(0.05), z.lte(60)),
   process: id,
@@ -219,7 +219,7 @@ const editOf = {
 };
 
 /** What a person changed about the bridges by hand. */
-export const bridgeEditSchema = z.discriminatedUnion('kind', [
+const bridgeEditSchema = z.discriminatedUnion('kind', [
   /** A bridge here, along this line; widthShare times the least bridge wide. */
   z.strictObject({
     kind: z.literal('keep'),
@@ -232,7 +232,7 @@ export const bridgeEditSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('drop'), ...editOf, at: onShape }),
 ]);
 
-export const bridgesSchema = z.strictObject({
+const bridgesSchema = z.strictObject({
   /** auto: the rule for the stock; a width below the rule is raised to it and said. */
   width: z.union([z.literal('auto'), z.strictObject({ mm: z.number().check(z.gte(0.1), z.lte(100)) })]),
   manner: mannerSchema,
@@ -259,7 +259,7 @@ const moment = z.string().check(z.maxLength(40));
 const fingerprint = z.string().check(z.maxLength(64));
 
 /** Who agreed to what is cut. It holds for that fingerprint and no other. */
-export const approvalSchema = z.strictObject({
+const approvalSchema = z.strictObject({
   name: z.string().check(z.maxLength(200)),
   at: moment,
   fingerprint,
@@ -268,7 +268,7 @@ export const approvalSchema = z.strictObject({
 });
 
 /** The same texts with another face, size or material, for the customer to choose from; what is absent is as the design has it. */
-export const optionSchema = z.strictObject({
+const optionSchema = z.strictObject({
   id,
   name: z.string().check(z.maxLength(60)),
   stock: z.optional(stockSchema),
@@ -278,7 +278,7 @@ export const optionSchema = z.strictObject({
 });
 
 /** Somebody looked at a finding of this fingerprint and lets it be. */
-export const acceptanceSchema = z.strictObject({
+const acceptanceSchema = z.strictObject({
   /** Code of the finding. */
   code: z.string().check(z.maxLength(80)),
   plate: z.optional(id),
@@ -300,7 +300,7 @@ const cutParts = {
 };
 
 /** The design as it once was. */
-export const revisionSchema = z.strictObject({
+const revisionSchema = z.strictObject({
   letter: z.string().check(z.regex(/^[A-Z]$/)),
   at: moment,
   /** In the words of whoever kept it. */

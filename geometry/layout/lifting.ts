@@ -10,7 +10,7 @@ import type { Layout } from './placed.ts';
  * plate. Common practice, no source.
  */
 export const FINGER_HOLE_MM = 28;
-export const HAND_SLOT_MM = { long: 100, wide: 32 } as const;
+const HAND_SLOT_MM = { long: 100, wide: 32 } as const;
 
 /**
  * Openings to take the plate up by, evenly round its centre; slots lie along the rim, their ends half circles.

@@ -1,4 +1,4 @@
-import { keptAs } from '../approval/revisions.ts';
+import { findSameRevision } from '../approval/revisions.ts';
 import { approvalWords } from '../files/approval.ts';
 import { asHeading } from '../files/paper/paper-words.ts';
 import { oneLine } from '../files/plain-text.ts';
@@ -42,7 +42,7 @@ export function drawCover(flow: Flow, asked: ProofAsked, title: string, fingerpr
 /** Fingerprint, revision and approval under the title; loud where something else was approved. Returns where it ends. */
 function drawStanding(flow: Flow, { design }: ProofAsked, fingerprint: string, y: number): number {
   const { page, words, left, width } = flow;
-  const kept = keptAs(design)?.letter;
+  const kept = findSameRevision(design)?.letter;
   const last = design.revisions?.at(-1)?.letter;
   const revision =
     kept !== undefined

@@ -183,7 +183,7 @@ export const PARTS: readonly Part[] = [
     may: ['geometry/', 'fonts/ (types)', 'web/words/', 'web/state/change.ts (types)', 'web/state/history.ts (types)'],
   },
   { path: 'web/state/', may: ['geometry/', 'fonts/', 'web/words/', 'web/state/actions/'] },
-  { path: 'web/worker/', may: ['geometry/', 'fonts/', 'web/words/', 'web/state/kept-rows.ts', 'web/state/ (types)'] },
+  { path: 'web/worker/', may: ['geometry/', 'fonts/', 'web/words/', 'web/state/saved-rows.ts', 'web/state/ (types)'] },
   // The ground that pages share, what goes out and comes in by hand, and the barrel: all below the pages.
   { path: 'web/page/', may: [...BELOW_PAGES, 'web/page/'] },
   { path: 'web/handover/', may: [...BELOW_PAGES, 'web/page/'] },

@@ -2,13 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { solveUnit } from '../../geometry/bridges/solve-unit.ts';
 import { hangsOfBars, metalOf, type Plank, softness } from '../../geometry/bridges/stiffness.ts';
 import type { Hang } from '../../geometry/bridges/types.ts';
-import { guidedTipMm, secondMomentMm4, torsionConstantMm4 } from '../../geometry/measure/beam.ts';
+import { secondMomentMm4, torsionConstantMm4 } from '../../geometry/measure/beam.ts';
 import { placePoint } from '../../geometry/measure/clock.ts';
 import { placeRegions } from '../../geometry/measure/place.ts';
 import type { Placement, Region, Ring } from '../../geometry/shapes.ts';
 import type { StockRules } from '../../geometry/stock/rules.ts';
 import { stockRules } from '../../geometry/stock/stock-rules.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
+import { guidedTipMm } from '../outside/beam-formulas.ts';
 import { metalAround } from '../judge/metal.ts';
 import { drawnLetter, faceOf } from '../sweep/case.ts';
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { crownRadiusMm } from '../../geometry/barrel/crown.ts';
 import { caskVolume, type CaskVariety } from '../../geometry/barrel/volume.ts';
+import rows from '../../geometry/barrel/barrels.json' with { type: 'json' };
 import { barrelById, BARRELS, VOLUME_NOTES } from '../../geometry/barrel/barrels.ts';
 import { insideLitres } from '../../geometry/barrel/inside.ts';
 import { middle, STAVE_PER_HEAD } from '../../geometry/barrel/proportions.ts';
@@ -74,6 +75,18 @@ it.each(BARRELS.map((b) => [b.id, b] as const))(
     expect(saysTrue(barrel)).toBe(true);
   },
 );
+
+it('every row of the table names a unit and a reason that are known', () => {
+  for (const { volumeNote, ...row } of rows) {
+    expect([undefined, ...Object.keys(VOLUME_NOTES)]).toContain(volumeNote);
+    for (const [key, figure] of Object.entries(row)) {
+      if (typeof figure === 'string') continue;
+      expect(figure.least).toBeGreaterThan(0);
+      expect(figure.most).toBeGreaterThanOrEqual(figure.least);
+      expect(key === 'litres' ? [undefined, 'gal'] : [undefined, 'in']).toContain(figure.unit);
+    }
+  }
+});
 
 it('no other reason would be true of a row', () => {
   for (const barrel of BARRELS) {

@@ -1,9 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import {
-  builtInMiddleMm,
-  cantileverTip,
-  cantileverTipSpread,
-  guidedTipMm,
   secondMomentMm4,
   sectionModulusMm3,
   torsionConstantMm4,
@@ -19,6 +15,7 @@ import {
   type Section,
 } from '../../geometry/measure/grillage.ts';
 import type { Point } from '../../geometry/shapes.ts';
+import { builtInMiddleMm, cantileverTip, cantileverTipSpread, guidedTipMm } from './beam-formulas.ts';
 
 describe('beams against published worked examples', () => {
   // Examples 13.1 and 13.6 of a strength-of-materials text as worked in the FOSSEE Scilab companion 3863.

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { countBound } from '../../geometry/sheet/count-bound.ts';
 import { nest } from '../../geometry/sheet/nest.ts';
-import { packEqual } from '../../geometry/sheet/pack-equal.ts';
+import { packEqual } from '../sheet/pack-equal.ts';
 import { layRows } from '../../geometry/sheet/rows.ts';
 import { SQUARE_RADII } from '../sheet/published-circles.ts';
 

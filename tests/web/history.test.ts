@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
 import { addLineText } from '../../web/state/actions/elements/add-line-text.ts';
 import { addRingText } from '../../web/state/actions/elements/add-ring-text.ts';
-import { restoreSaved } from '../../web/state/actions/restore-saved.ts';
 import { setStock } from '../../web/state/actions/set-fields.ts';
 import { setText } from '../../web/state/actions/elements/set-text.ts';
 import { createDesignStore } from '../../web/state/design-store.ts';
@@ -91,7 +90,7 @@ describe('undo', () => {
 
   it('records neither a load nor a change that changes nothing', () => {
     const { store, type, ring } = storeWithTwoTexts();
-    store.getState().apply(restoreSaved(store.getState().history.present, emptyDesign()));
+    store.getState().apply({ design: emptyDesign(), undo: 'none' });
     expect(store.getState().history.past).toHaveLength(0);
     type(ring, 'no such element any more');
     expect(store.getState().history.past).toHaveLength(0);

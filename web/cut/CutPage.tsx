@@ -7,7 +7,7 @@
  * - The sheet is three canvases (stage/SheetStage.tsx: plates, plan, what moves) under a button for each plate, which keys
  *   and screen readers use. Playing adds what was cut since the last frame.
  * - Each fold is a file of its own and asks for nothing before it is opened.
- * - Rows of a series that are done lie packed in IndexedDB (web/state/kept-rows.ts). Their key names the built worker,
+ * - Rows of a series that are done lie packed in IndexedDB (web/state/saved-rows.ts). Their key names the built worker,
  *   so that another build makes them again.
  */
 

@@ -10,12 +10,12 @@ import { plateFileNames, safePart } from '../../geometry/files/names.ts';
 import { writeSvg } from '../../geometry/files/svg/svg.ts';
 import type { SolveStore } from '../../geometry/pipeline/solve-store.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
-import type { KeptRow, KeptRows } from '../state/kept-rows.ts';
+import type { SavedRow, SavedRows } from '../state/saved-rows.ts';
 import type { SeriesEnd, SeriesHead, SeriesProgress, SeriesRow } from './cut-api.ts';
 
 interface HeadTools {
   readonly book: StockBook;
-  readonly kept: KeptRows;
+  readonly saved: SavedRows;
 }
 
 interface Tools extends HeadTools {
@@ -25,12 +25,12 @@ interface Tools extends HeadTools {
 }
 
 /** What the table holds, whether it goes with the design, and how many of its rows an earlier run has made. */
-export async function seriesHead(design: Design, bytes: Uint8Array, { book, kept }: HeadTools): Promise<SeriesHead> {
+export async function seriesHead(design: Design, bytes: Uint8Array, { book, saved }: HeadTools): Promise<SeriesHead> {
   const rows = readRows(bytes);
   if ('problem' in rows) return { refused: rows };
   const form = fillDesign(design, rows.columns);
   if ('problem' in form) return { refused: form };
-  const marks = await kept.marks();
+  const marks = await saved.marks();
   let first: string | undefined;
   let known = 0;
   for (const row of rows.rows) {
@@ -50,18 +50,18 @@ const HANDED_OVER_BYTES = 4_000_000;
 
 /**
  * A design for every row, into one archive: DXF and SVG of its plates; rows that fail are told and left out. What is
- * done is kept, and another run takes it from there; a run that came to its end forgets all that is not of it.
+ * done is saved, and another run takes it from there; a run that came to its end forgets all that is not of it.
  */
 export async function makeSeries(
   design: Design,
   bytes: Uint8Array,
-  { kept, anew, ...tools }: Tools,
+  { saved, anew, ...tools }: Tools,
   told: (progress: SeriesProgress) => void,
 ): Promise<SeriesEnd> {
   const rows = readRows(bytes);
   if ('problem' in rows) return { refused: rows };
   const { faces } = await loadFaces(design);
-  const marks = anew ? new Set<string>() : await kept.marks();
+  const marks = anew ? new Set<string>() : await saved.marks();
   const run = runSeries(design, rows, { ...tools, faces, isDone: (mark) => marks.has(mark) });
   if ('problem' in run) return { refused: run };
   const archive = archiveOfPieces();
@@ -74,10 +74,10 @@ export async function makeSeries(
     if (outcome.kind === 'failed') failed.push({ line, name: '', reason: outcome.reason });
     else {
       seen.add(outcome.mark);
-      const row = outcome.kind === 'known' ? await kept.read(outcome.mark) : rowOf(outcome, line, of);
-      if (!row) throw new Error(`what was kept of line ${line} is gone`);
+      const row = outcome.kind === 'known' ? await saved.read(outcome.mark) : rowOf(outcome, line, of);
+      if (!row) throw new Error(`what was saved of line ${line} is gone`);
       if (outcome.kind === 'known') known++;
-      else await kept.write(outcome.mark, row);
+      else await saved.write(outcome.mark, row);
       for (const { name, packed } of row.files) archive.add(name, gunzipSync(packed));
       // written by rowOf, of this very build
       if (row.reason) failed.push({ line, name: row.name, reason: row.reason as NonNullable<SeriesRow['reason']> });
@@ -89,7 +89,7 @@ export async function makeSeries(
     await new Promise((resolve) => setTimeout(resolve, 0));
   }
   told({ done, of, known, failed });
-  if (done === of) await kept.keepOnly(seen);
+  if (done === of) await saved.keepOnly(seen);
   const name = `${safePart(design.title, 'series')}-series.zip`;
   return {
     file: { name, type: 'application/zip', bytes: archive.end() },
@@ -100,7 +100,7 @@ export async function makeSeries(
 }
 
 /** The files of a row, or why it has none. */
-function rowOf({ design, planned, name }: MadeRow, line: number, of: number): KeptRow {
+function rowOf({ design, planned, name }: MadeRow, line: number, of: number): SavedRow {
   const stop = planned.flatMap(({ plate }) => plate.findings).find((f) => f.severity === 'stop');
   if (stop) {
     const reason: SeriesRow['reason'] = { sentence: stop.sentence, ...(stop.words && { words: stop.words }) };

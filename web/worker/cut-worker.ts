@@ -13,7 +13,7 @@ import { orderCost } from './cut-cost.ts';
 import { jobFile } from './cut-files.ts';
 import { createSheetPlans, type SheetPlans } from './cut-plans.ts';
 import { type OrderPlate, orderPlates } from './cut-plates.ts';
-import { keptRows } from '../state/kept-rows.ts';
+import { openSavedRows } from '../state/saved-rows.ts';
 import { watchStore } from './watched-store.ts';
 import { makeSeries, seriesHead } from './cut-series.ts';
 
@@ -30,7 +30,7 @@ let taken: Order | undefined;
 let cached: { readonly key: string; readonly plans: SheetPlans } | undefined;
 let seriesRun: AbortController | undefined;
 /** The name of this very file changes with whatever is built into it. */
-const rowsKept = keptRows(new URL(import.meta.url).pathname);
+const savedRows = openSavedRows(new URL(import.meta.url).pathname);
 
 function orderTaken(): Order {
   if (!taken) throw new RangeError('no order was taken');
@@ -94,13 +94,13 @@ const api: CutApi = {
       return { problem: 'trouble.files' };
     }
   },
-  readTable: (design, bytes, book) => seriesHead(design, bytes, { book, kept: rowsKept }),
+  readTable: (design, bytes, book) => seriesHead(design, bytes, { book, saved: savedRows }),
   async series(design, bytes, book, anew, told) {
     const run = new AbortController();
     seriesRun?.abort();
     seriesRun = run;
     try {
-      const tools = { store, book, signal: run.signal, kept: rowsKept, anew };
+      const tools = { store, book, signal: run.signal, saved: savedRows, anew };
       return await makeSeries(design, bytes, tools, told);
     } catch {
       return { problem: 'trouble.files' };

@@ -16,7 +16,7 @@ export const INK = {
 };
 
 /** 1 pt = 1/72 in (ISO 32000-1, default user space). */
-export const PT_PER_MM = 72 / 25.4;
+const PT_PER_MM = 72 / 25.4;
 
 export interface TextStyle {
   readonly size: number;

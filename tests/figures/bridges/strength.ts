@@ -1,7 +1,7 @@
 import { union } from '../../../geometry/adapters/clipper.ts';
 import { solveUnit } from '../../../geometry/bridges/solve-unit.ts';
 import { hangsOfBars, metalOf } from '../../../geometry/bridges/stiffness.ts';
-import { builtInMiddleMm, cantileverTip, cantileverTipSpread, guidedTipMm } from '../../../geometry/measure/beam.ts';
+import { builtInMiddleMm, cantileverTip, cantileverTipSpread, guidedTipMm } from '../../outside/beam-formulas.ts';
 import { type Beam, GROUND, groupsOf, motionUnder } from '../../../geometry/measure/grillage.ts';
 import type { Ring } from '../../../geometry/shapes.ts';
 import { stockRules } from '../../../geometry/stock/stock-rules.ts';

@@ -1,7 +1,7 @@
 import { checkNest } from '../../../geometry/sheet/check-nest.ts';
 import { countBound } from '../../../geometry/sheet/count-bound.ts';
 import { nest } from '../../../geometry/sheet/nest.ts';
-import { packEqual } from '../../../geometry/sheet/pack-equal.ts';
+import { packEqual } from '../../sheet/pack-equal.ts';
 import { containerOfSheet } from '../../../geometry/sheet/container.ts';
 import { rowsHold, smallBeyondLarge } from '../../sheet/hexagonal-rows.ts';
 import { GAPS, SHEET, THOUSAND, wish } from '../../sheet/lists.ts';

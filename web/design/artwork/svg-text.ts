@@ -17,7 +17,7 @@ export type Refusal =
   | 'pictureTooLarge';
 
 /** Largest SVG file that is opened. */
-export const MOST_SVG_BYTES = 5_000_000;
+const MOST_SVG_BYTES = 5_000_000;
 const MOST_TAGS = 40_000;
 const DEEPEST = 120;
 

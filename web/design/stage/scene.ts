@@ -40,7 +40,7 @@ export interface SceneWish {
 }
 
 /** Visible head around a plate of that radius, and the barrel's outer edge, millimetres. */
-export function headRadiusMm(plateMm: number): number {
+function headRadiusMm(plateMm: number): number {
   return plateMm * 1.045;
 }
 

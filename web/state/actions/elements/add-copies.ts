@@ -3,7 +3,7 @@ import { MOST_EDITS } from './former-place.ts';
 import { freeId } from './free-id.ts';
 
 /** As many elements as a design may carry. */
-export const MOST_ELEMENTS = 200;
+const MOST_ELEMENTS = 200;
 
 export interface Copies {
   readonly design: Design;

@@ -1,7 +1,7 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 
 /** A row of a series that is done: its files, packed, or why it has none. */
-export interface KeptRow {
+export interface SavedRow {
   readonly name: string;
   readonly files: readonly { readonly name: string; readonly packed: Uint8Array<ArrayBuffer> }[];
   /** Plain data, as the series tells it. */
@@ -12,21 +12,21 @@ export interface KeptRow {
  * Rows that are done, by their mark, so that a series goes on where it was left. A browser that keeps nothing, or has
  * no room left, only makes them again: no call is ever rejected.
  */
-export interface KeptRows {
+export interface SavedRows {
   marks(): Promise<ReadonlySet<string>>;
-  read(mark: string): Promise<KeptRow | undefined>;
-  write(mark: string, row: KeptRow): Promise<void>;
+  read(mark: string): Promise<SavedRow | undefined>;
+  write(mark: string, row: SavedRow): Promise<void>;
   /** Forgets all others. */
   keepOnly(marks: ReadonlySet<string>): Promise<void>;
 }
 
 interface Stores extends DBSchema {
-  rows: { key: string; value: KeptRow };
+  rows: { key: string; value: SavedRow };
   about: { key: string; value: string };
 }
 
 /** build: what made the rows; those of another build are forgotten, since it may cut them otherwise. */
-export function keptRows(build: string, name = 'bridgehead-series'): KeptRows {
+export function openSavedRows(build: string, name = 'bridgehead-series'): SavedRows {
   let opened: Promise<IDBPDatabase<Stores>> | undefined;
   let isFull = false;
 

@@ -1,6 +1,6 @@
-import { freeScale, pressLarge, type Pressed } from './press-in.ts';
-import type { BoxContainer, Disc } from './container.ts';
-import { layRows } from './rows.ts';
+import { freeScale, pressLarge, type Pressed } from '../../geometry/sheet/press-in.ts';
+import type { BoxContainer, Disc } from '../../geometry/sheet/container.ts';
+import { layRows } from '../../geometry/sheet/rows.ts';
 
 /** Up to so many discs a search is worth its time; more are laid in rows alone. */
 const MOST_SEARCHED = 40;

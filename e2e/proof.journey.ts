@@ -113,6 +113,7 @@ test('sales shows an option, a customer chooses and approves on a phone, and the
 
   // the shop has this design: no second copy of it
   await page.goto(back);
+  await page.getByRole('button', { name: 'Put it on my design' }).click();
   await expect(standing(page)).toHaveText(/^Approved by Beata/);
   await expect(page.getByText(/came back and is on the design now/)).toBeVisible();
   await page.getByRole('button', { name: 'My designs' }).click();

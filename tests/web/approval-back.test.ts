@@ -36,9 +36,12 @@ const asked = { name: 'Beata', at: '2027-05-03T09:30:00.000Z', how: 'link' } as 
 const approved = approve(wedding, { ...asked, fingerprint: fingerprintOf(wedding) });
 
 describe('a link with an approval on it', () => {
-  it('puts it on the own design that was approved', async () => {
+  it('asks first, and then puts it on the own design that was approved', async () => {
     const { parts, now } = browserWith(wedding);
-    expect(await approvalBack(approved, parts, BUILT_IN)).toContain('Beata');
+    const cameBack = await approvalBack(approved, parts, BUILT_IN);
+    expect(cameBack).toMatchObject({ name: 'Beata', at: asked.at, title: wedding.title, changedSince: false });
+    expect(now(), 'nothing is put on a design before somebody says so').toBe(wedding);
+    expect(await cameBack?.take()).toContain('Beata');
     expect(standingOf(now(), fingerprintOf(now())).kind).toBe('approved');
   });
 

@@ -5,7 +5,7 @@ import { t, withWords } from '../words/t.ts';
 import { ImportPlace } from '../design/artwork/ImportPlace.tsx';
 import { OrderPlace } from '../handover/order/OrderPlace.tsx';
 import css from './App.module.css';
-import { ApprovalPlace } from './ApprovalPlace.tsx';
+import { ApprovalAskPlace, ApprovalPlace } from './ApprovalPlace.tsx';
 import { MissingPart } from './MissingPart.tsx';
 import { MyDesignsPlace } from './MyDesignsPlace.tsx';
 import { NewerVersion } from './NewerVersion.tsx';
@@ -57,6 +57,7 @@ export function App() {
         <OrderPlace />
         {page === 'design' && <ImportPlace />}
         <OtherTab />
+        <ApprovalAskPlace />
       </div>
     </EditContext>
   );

@@ -26,7 +26,7 @@ export interface Page {
   readonly list: CardList;
   readonly newer: NewerVersionStore;
   /** Works out a design that was stopped, or that the last visit ended over. */
-  workAgain(): void;
+  readonly workAgain: () => void;
   /** What the shop can cut: its own stock file, or the one that ships. */
   readonly book: StockBook;
   /** Who the shop is and what it asks; absent where nothing is said of it: then prices are on request. */

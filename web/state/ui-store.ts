@@ -12,6 +12,18 @@ export const STEPS: readonly Step[] = ['say', 'look', 'size', 'take'];
 export type View = 'plate' | 'barrel';
 export type BarrelState = 'plate' | 'paint' | 'char';
 
+/** An approval came by a link, for a design that is kept here: the person says whether it is taken. */
+export interface ApprovalAsked {
+  /** Who approved, and when (ISO 8601), by what the link says. */
+  readonly name: string;
+  readonly at: string;
+  readonly title: string;
+  readonly changedSince: boolean;
+  readonly take: () => Promise<void>;
+  /** Opens what the link carries as a design of its own. */
+  readonly look: () => Promise<void>;
+}
+
 /** What the person looks at; nothing of it is part of the design, so undo leaves it alone. */
 export interface UiState {
   readonly page: PageName;
@@ -56,6 +68,7 @@ export interface UiState {
   readonly addingBridge: boolean;
   /** Where the stage was last asked to look closely, mm in the plate's frame. */
   readonly closeUp: Point | undefined;
+  readonly approvalAsked: ApprovalAsked | undefined;
   /** What was asked for needs a part of the page that could not be loaded. */
   readonly partMissing: boolean;
   /** One calm sentence about what just happened, or went wrong. */
@@ -93,6 +106,7 @@ export function createUiStore(): UiStore {
     bridgeKey: undefined,
     addingBridge: false,
     closeUp: undefined,
+    approvalAsked: undefined,
     partMissing: false,
     notice: undefined,
     set: (part) =>

@@ -1,4 +1,5 @@
 import { beginWith } from '../../state/actions/begin-with.ts';
+import type { Design } from '../../../geometry/design/schema.ts';
 import type { StockBook } from '../../../geometry/stock/stock-book.ts';
 import type { Page } from '../../page/page-context.ts';
 import { t, withWords } from '../../words/t.ts';
@@ -7,7 +8,7 @@ import { ANY_LINK } from './limits.ts';
 
 /**
  * Opens the design that the page's address carries, now and whenever the address changes, as one more own design; an
- * approval that comes back is put on the own design it is of. The address is clean afterwards: a reload does not open it
+ * approval that comes back is asked about before it is put on the own design it is of. The address is clean afterwards: a reload does not open it
  * again, and nobody hands it on by mistake.
  */
 export async function openLinks(page: OwnParts & Pick<Page, 'ui'>, book: Promise<StockBook>): Promise<void> {
@@ -16,7 +17,7 @@ export async function openLinks(page: OwnParts & Pick<Page, 'ui'>, book: Promise
 }
 
 async function openLink(page: OwnParts & Pick<Page, 'ui'>, book: Promise<StockBook>): Promise<void> {
-  const { own, ui } = page;
+  const { ui } = page;
   const { hash, pathname, search } = location;
   if (!ANY_LINK.test(hash)) return;
   let read;
@@ -34,16 +35,30 @@ async function openLink(page: OwnParts & Pick<Page, 'ui'>, book: Promise<StockBo
     return;
   }
   const { design } = read;
-  const shown = { selectedId: undefined, litFinding: undefined, plateId: undefined, begin: undefined, byLink: true };
   if (design.approval) {
     const { approvalBack } = await withWords(import('./approval-back.ts'), 'work', 'proof');
     const cameBack = await approvalBack(design, page, await book);
     if (cameBack !== undefined) {
-      ui.getState().set({ ...shown, notice: cameBack });
+      ui.getState().set({
+        approvalAsked: {
+          ...cameBack,
+          take: async () => {
+            const notice = await cameBack.take();
+            ui.getState().set({ ...SHOWN, notice });
+          },
+          look: () => openAsOwn(design, page),
+        },
+      });
       return;
     }
   }
+  await openAsOwn(design, page);
+}
+
+const SHOWN = { selectedId: undefined, litFinding: undefined, plateId: undefined, begin: undefined, byLink: true };
+
+async function openAsOwn(design: Design, { own, ui }: Pick<OwnParts, 'own'> & Pick<Page, 'ui'>): Promise<void> {
   own.begin((before) => beginWith(before, design));
-  ui.getState().set({ ...shown, notice: t('link.opened', { title: design.title }) });
+  ui.getState().set({ ...SHOWN, notice: t('link.opened', { title: design.title }) });
   await own.flush();
 }

@@ -1,0 +1,41 @@
+import { usePage, useUi } from '../page/page-context.ts';
+import { Button } from '../ui/Button.tsx';
+import { Modal } from '../ui/Modal.tsx';
+import { momentWords } from '../words/say/moment-words.ts';
+import { t } from '../words/t.ts';
+import css from './OtherTab.module.css';
+
+/** An approval came by a link: from whom and for what, before it is put on a design. Anybody can write a link. */
+export function ApprovalAsk() {
+  const { ui } = usePage();
+  const asked = useUi((s) => s.approvalAsked);
+  if (!asked) return null;
+  const { name, at, title, changedSince, take, look } = asked;
+  const close = (): void => ui.getState().set({ approvalAsked: undefined });
+  const closeAnd = (then: () => Promise<void>) => () => {
+    close();
+    void then();
+  };
+  return (
+    <Modal labelledBy="approval-asked-title" onCancel={close}>
+      <div className={css.inside}>
+        <h2 id="approval-asked-title" className={css.title}>
+          {t('approved.asked.title', { title })}
+        </h2>
+        <p>{t('approved.asked.from', { name, when: momentWords(at) })}</p>
+        <p className={css.hint}>{t(changedSince ? 'approved.asked.changed' : 'approved.asked.check')}</p>
+        <Button kind="next" onClick={closeAnd(take)}>
+          {t('approved.asked.take')}
+        </Button>
+        <p className={css.hint}>{t('approved.asked.takeHint')}</p>
+        <Button kind="plain" onClick={closeAnd(look)}>
+          {t('approved.asked.look')}
+        </Button>
+        <p className={css.hint}>{t('approved.asked.lookHint')}</p>
+        <Button kind="quiet" onClick={close}>
+          {t('approved.asked.leave')}
+        </Button>
+      </div>
+    </Modal>
+  );
+}

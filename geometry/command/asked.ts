@@ -2,6 +2,7 @@ import { type PaperName, PAPERS } from '../files/paper/page-size.ts';
 import { type Day, readIso } from '../sentences/calendar.ts';
 import { LINE_SIZES } from './line-sizes.ts';
 import { Refusal } from './refusal.ts';
+import { splitArguments } from './split-arguments.ts';
 
 const USAGE =
   'npm run -s make -- DESIGN.json --out FOLDER [--stock FILE] [--today YYYY-MM-DD] [--even-so] [--approved-only] [--order] [--proof] [--paper a4|letter] ' +
@@ -43,26 +44,12 @@ const VALUES = {
   '--today': 'a day',
   '--cut': 'net, path or leads',
   '--paper': 'a4 or letter',
-} as const;
-const FLAGS = ['--even-so', '--approved-only', '--sheets', '--zip', '--order', '--proof'] as const;
+};
+const FLAGS = ['--even-so', '--approved-only', '--sheets', '--zip', '--order', '--proof'];
 
 /** Throws a Refusal that says how it is used. */
 export function readArguments(args: readonly string[]): Asked {
-  const values = new Map<string, string>();
-  const flags = new Set<string>();
-  let file: string | undefined;
-  for (let i = 0; i < args.length; i++) {
-    const arg = args[i]!;
-    if (Object.hasOwn(VALUES, arg)) {
-      const value = args[++i];
-      const needs = VALUES[arg as keyof typeof VALUES];
-      if (value === undefined || value.startsWith('--')) throw new Refusal(`${arg} needs ${needs}. Use: ${USAGE}`);
-      values.set(arg, value);
-    } else if ((FLAGS as readonly string[]).includes(arg)) flags.add(arg);
-    else if (arg.startsWith('-')) throw new Refusal(`Nobody here knows ${arg}. Use: ${USAGE}`);
-    else if (file === undefined) file = arg;
-    else throw new Refusal(`One design at a time: ${file} or ${arg}? Use: ${USAGE}`);
-  }
+  const { file, values, flags } = splitArguments(args, { file: 'design', values: VALUES, flags: FLAGS, usage: USAGE });
   const [folder, stock, csv] = [values.get('--out'), values.get('--stock'), values.get('--csv')];
   if (file === undefined) throw new Refusal(`Say which design to make. Use: ${USAGE}`);
   if (folder === undefined) throw new Refusal(`Say where the files go. Use: ${USAGE}`);

@@ -18,22 +18,14 @@ import { readArguments } from './asked.ts';
 import { makeOrder } from './make-order.ts';
 import { makeSeries } from './make-series.ts';
 import { bookOf, designOf, rowsOf } from './read-files.ts';
-import { Refusal } from './refusal.ts';
+import { runCommand } from './run-command.ts';
 
-async function run(args: readonly string[]): Promise<number> {
-  try {
-    const asked = readArguments(args);
-    const [design, book] = [await designOf(asked.file), await bookOf(asked.stock)];
-    if (asked.csv === undefined) return await makeOrder(asked, design, book, asked.today);
-    const stop = new AbortController();
-    // Ends between two rows, so that nothing is left half done.
-    for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => stop.abort());
-    return await makeSeries(asked, design, await rowsOf(asked.csv), book, stop.signal);
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error;
-    console.error(error.message);
-    return 1;
-  }
-}
-
-process.exitCode = await run(process.argv.slice(2));
+await runCommand(async (args) => {
+  const asked = readArguments(args);
+  const [design, book] = [await designOf(asked.file), await bookOf(asked.stock)];
+  if (asked.csv === undefined) return makeOrder(asked, design, book, asked.today);
+  const stop = new AbortController();
+  // Ends between two rows, so that nothing is left half done.
+  for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => stop.abort());
+  return makeSeries(asked, design, await rowsOf(asked.csv), book, stop.signal);
+});

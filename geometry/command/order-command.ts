@@ -7,21 +7,14 @@
 import { checkOrder } from './check-order.ts';
 import { bookOf } from './read-files.ts';
 import { Refusal } from './refusal.ts';
+import { runCommand } from './run-command.ts';
 
 const USAGE = 'npm run -s order -- check ORDER.zip [--stock FILE]';
 
-async function run([what, file, option, stock, ...more]: readonly string[]): Promise<number> {
-  try {
-    const isStock = option === undefined || (option === '--stock' && stock !== undefined);
-    if (what !== 'check' || file === undefined || file.startsWith('-') || !isStock || more.length > 0) {
-      throw new Refusal(`Say which order to check. Use: ${USAGE}`);
-    }
-    return await checkOrder(file, await bookOf(stock));
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error;
-    console.error(error.message);
-    return 1;
+await runCommand(async ([what, file, option, stock, ...more]) => {
+  const isStock = option === undefined || (option === '--stock' && stock !== undefined);
+  if (what !== 'check' || file === undefined || file.startsWith('-') || !isStock || more.length > 0) {
+    throw new Refusal(`Say which order to check. Use: ${USAGE}`);
   }
-}
-
-process.exitCode = await run(process.argv.slice(2));
+  return checkOrder(file, await bookOf(stock));
+});

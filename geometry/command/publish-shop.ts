@@ -8,6 +8,7 @@ import { readStock } from '../stock/read-stock.ts';
 import type { StockFile } from '../stock/stock-schema.ts';
 import { refusal, textOf } from './read-files.ts';
 import { Refusal } from './refusal.ts';
+import { splitArguments } from './split-arguments.ts';
 import { writerFor } from './write-files.ts';
 
 const USAGE =
@@ -55,18 +56,12 @@ async function filesOf(asked: ShopAsked): Promise<{ file: ShopFile; stock?: Stoc
 function readAsked(args: readonly string[]): ShopAsked {
   const [verb, ...rest] = args;
   if (verb !== 'check' && verb !== 'publish') throw new Refusal(`Say check or publish. Use: ${USAGE}`);
-  const values = new Map<string, string>();
-  let file: string | undefined;
-  for (let i = 0; i < rest.length; i++) {
-    const arg = rest[i]!;
-    if (arg === '--stock' || arg === '--out') {
-      const value = rest[++i];
-      if (value === undefined || value.startsWith('--')) throw new Refusal(`${arg} needs a name. Use: ${USAGE}`);
-      values.set(arg, value);
-    } else if (arg.startsWith('-')) throw new Refusal(`Nobody here knows ${arg}. Use: ${USAGE}`);
-    else if (file === undefined) file = arg;
-    else throw new Refusal(`One shop file at a time: ${file} or ${arg}? Use: ${USAGE}`);
-  }
+  const { file, values } = splitArguments(rest, {
+    file: 'shop file',
+    values: { '--stock': 'a name', '--out': 'a name' },
+    flags: [],
+    usage: USAGE,
+  });
   const [stock, folder] = [values.get('--stock'), values.get('--out')];
   if (file === undefined) throw new Refusal(`Say which shop file. Use: ${USAGE}`);
   if ((verb === 'publish') !== (folder !== undefined)) {

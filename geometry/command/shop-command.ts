@@ -8,17 +8,9 @@
  * Exit status 0, or 1 with one line on stderr.
  */
 import { publishShop } from './publish-shop.ts';
-import { Refusal } from './refusal.ts';
+import { runCommand } from './run-command.ts';
 
-async function run(args: readonly string[]): Promise<number> {
-  try {
-    for (const line of await publishShop(args)) console.log(line);
-    return 0;
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error;
-    console.error(error.message);
-    return 1;
-  }
-}
-
-process.exitCode = await run(process.argv.slice(2));
+await runCommand(async (args) => {
+  for (const line of await publishShop(args)) console.log(line);
+  return 0;
+});

@@ -4,6 +4,9 @@ import { useUndoKeys } from '../ui/use-undo-keys.ts';
 /** Undo and redo of the design while its page is in sight. */
 export function useShortcuts(): void {
   const { design, ui } = usePage();
-  const { undo, redo } = design.getState();
-  useUndoKeys({ undo, redo, isOn: () => ui.getState().page === 'design' });
+  useUndoKeys({
+    undo: () => design.getState().undo(),
+    redo: () => design.getState().redo(),
+    isOn: () => ui.getState().page === 'design',
+  });
 }

@@ -6,6 +6,7 @@ import { ImportPlace } from '../design/artwork/ImportPlace.tsx';
 import { OrderPlace } from '../handover/order/OrderPlace.tsx';
 import css from './App.module.css';
 import { ApprovalAskPlace, ApprovalPlace } from './ApprovalPlace.tsx';
+import { LinkRefused } from './LinkRefused.tsx';
 import { MissingPart } from './MissingPart.tsx';
 import { MyDesignsPlace } from './MyDesignsPlace.tsx';
 import { NewerVersion } from './NewerVersion.tsx';
@@ -39,7 +40,9 @@ export function App() {
   const unit = useUi((s) => s.unit);
   const { design } = usePage();
   const edit = useMemo(() => ({ unit, endEdit: () => design.getState().closeMerge() }), [unit, design]);
+  const refused = useUi((s) => s.linkRefused !== undefined);
   const Later = page === 'design' ? undefined : LATER[page];
+  if (refused) return <LinkRefused key={language} />;
   return (
     // Drawn anew when the language changes, so that every word is asked for again.
     <EditContext key={language} value={edit}>

@@ -31,6 +31,8 @@ export interface UiState {
   readonly pages: readonly PageName[];
   /** The design came by a link just now: somebody is to look at it and say yes. */
   readonly byLink: boolean;
+  /** Why the link in the address cannot be opened; nothing else is shown then. */
+  readonly linkRefused: string | undefined;
   readonly step: Step;
   /** choose: the beginnings are laid out; else the one that is asking. They stand in place of the first question. */
   readonly begin: 'choose' | BeginningId | undefined;
@@ -84,6 +86,7 @@ export function createUiStore(): UiStore {
     page: 'design',
     pages: PAGES,
     byLink: false,
+    linkRefused: undefined,
     step: 'say',
     begin: undefined,
     plateId: undefined,

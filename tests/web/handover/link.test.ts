@@ -8,6 +8,7 @@ import type { Design } from '../../../geometry/design/schema.ts';
 import { crc32 } from '../../../geometry/adapters/crc32.ts';
 import { fromBase64Url, toBase64Url } from '../../../web/handover/link/base64url.ts';
 import { packDesign } from '../../../web/handover/link/pack-design.ts';
+import { ANY_LINK } from '../../../web/handover/link/limits.ts';
 import { readLink } from '../../../web/handover/link/read-link.ts';
 
 const DEMOS = new URL('../../../web/demo/', import.meta.url);
@@ -45,6 +46,40 @@ describe('a link', () => {
       const other = fragment[at] === 'A' ? 'B' : 'A';
       const read = readLink(`${fragment.slice(0, at)}${other}${fragment.slice(at + 1)}`);
       expect('problem' in read, `letter ${at}`).toBe(true);
+    }
+  });
+
+  const packedEmpty = packDesign(emptyDesign());
+  const sent = 'fragment' in packedEmpty ? packedEmpty.fragment : '';
+  for (const stray of [
+    '.',
+    ',',
+    ').',
+    '>',
+    '%3E',
+    '"',
+    '%22',
+    ' ',
+    '%20',
+    '…',
+    '%E2%80%A6',
+    '»',
+    '*',
+    '_',
+    '-',
+    '?x=1',
+  ]) {
+    it(`is read with ${JSON.stringify(stray)} behind it`, () => {
+      const back = readLink(sent + stray);
+      expect('design' in back && canonicalJson(back.design)).toBe(canonicalJson(emptyDesign()));
+    });
+  }
+
+  it('says that it is not whole, wherever it was cut short', () => {
+    for (let length = 3; length < sent.length; length++) {
+      const part = sent.slice(0, length);
+      expect(ANY_LINK.test(part), part).toBe(true);
+      expect(readLink(part), part).toMatchObject({ problem: expect.stringMatching(/not complete/) as unknown });
     }
   });
 

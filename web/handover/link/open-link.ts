@@ -8,8 +8,9 @@ import { ANY_LINK } from './limits.ts';
 
 /**
  * Opens the design that the page's address carries, now and whenever the address changes, as one more own design; an
- * approval that comes back is asked about before it is put on the own design it is of. The address is clean afterwards: a reload does not open it
- * again, and nobody hands it on by mistake.
+ * approval that comes back is asked about before it is put on the own design it is of. The address is clean afterwards:
+ * a reload does not open it again, and nobody hands it on by mistake. A link that cannot be opened stays in the address,
+ * and a page of its own says so: no other design is taken for the one that was meant.
  */
 export async function openLinks(page: OwnParts & Pick<Page, 'ui'>, book: Promise<StockBook>): Promise<void> {
   window.addEventListener('hashchange', () => void openLink(page, book));
@@ -20,20 +21,22 @@ async function openLink(page: OwnParts & Pick<Page, 'ui'>, book: Promise<StockBo
   const { ui } = page;
   const { hash, pathname, search } = location;
   if (!ANY_LINK.test(hash)) return;
+  const refuse = (linkRefused: string): void => ui.getState().set({ linkRefused });
   let read;
   try {
     const { readLink } = await withWords(import('./read-link.ts'), 'work');
     read = readLink(hash);
   } catch {
     // the address keeps the design until it can be read
-    ui.getState().set({ notice: t('link.notLoaded') });
+    refuse(t('link.notLoaded'));
+    return;
+  }
+  if ('problem' in read) {
+    refuse(read.problem);
     return;
   }
   history.replaceState(history.state, '', `${pathname}${search}`);
-  if ('problem' in read) {
-    ui.getState().set({ notice: read.problem });
-    return;
-  }
+  ui.getState().set({ linkRefused: undefined });
   const { design } = read;
   if (design.approval) {
     const { approvalBack } = await withWords(import('./approval-back.ts'), 'work', 'proof');

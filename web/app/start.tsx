@@ -82,7 +82,10 @@ async function start(): Promise<void> {
       </Boundary>
     </PageContext>,
   );
-  if (import.meta.env.PROD) afterFirstPlate(() => void workOffline());
+  afterFirstPlate(() => {
+    void kept.remind();
+    if (import.meta.env.PROD) void workOffline();
+  });
 }
 
 let whole: ReturnType<Page['wholeShop']> | undefined;

@@ -50,7 +50,7 @@ const CHUNKS: readonly PageFault[] = [
   { name: 'style panel', arm: missing('StylePanel'), act: step(1), told: FAILED },
   { name: 'size panel', arm: missing('SizePanel'), act: step(2), told: FAILED },
   { name: 'files panel', arm: missing('FilesPanel'), act: step(3), told: FAILED },
-  { name: 'words of the panels', arm: missing('english-work'), told: FAILED },
+  { name: 'words of the panels', arm: missing('words-en-work'), told: FAILED },
   { name: 'list of designs', arm: missing('MyDesigns'), act: pressed(/My designs/), told: FAILED },
   {
     name: 'drawing dialog',
@@ -61,7 +61,7 @@ const CHUNKS: readonly PageFault[] = [
   { name: 'order dialog', arm: missing('OrderDialog'), act: dropped('o.zip', 'application/zip', 'PK'), told: FAILED },
   { name: 'page Proof', arm: missing('ProofPlace'), act: at('#proof'), told: FAILED },
   { name: 'page Cut', arm: missing('CutPage'), act: at('#cut'), told: FAILED },
-  { name: 'words of the page Cut', arm: missing('english-cut'), act: at('#cut'), told: FAILED },
+  { name: 'words of the page Cut', arm: missing('words-en-cut'), act: at('#cut'), told: FAILED },
   { name: 'entry of the page', arm: missing('index'), told: WAITING },
   { name: 'reader of designs', arm: missing('read-design'), told: STATUS },
   { name: 'stage that never answers', arm: never(/\/assets\/StageArea-/), told: FAILED },

@@ -6,6 +6,7 @@ import { Button } from '../../ui/Button.tsx';
 import { Fold } from '../../ui/Fold.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { t } from '../../words/t.ts';
+import { AllDesigns } from './AllDesigns.tsx';
 import { cardTitle } from './card-title.ts';
 import { MyDesignCard } from './MyDesignCard.tsx';
 import css from './MyDesigns.module.css';
@@ -64,6 +65,7 @@ export function MyDesigns() {
   return (
     <Dialog title={t('designs.title')} closeLabel={t('designs.close')} onClose={close}>
       <p className={css.intro}>{t('designs.intro')}</p>
+      <AllDesigns />
       <div role="status">
         {trouble !== undefined && <p className={css.trouble}>{trouble}</p>}
         {binned !== undefined && (

@@ -6,6 +6,7 @@ import { t } from '../../words/t.ts';
 import type { DesignStore } from '../design-store.ts';
 import type { SavingStore } from '../saving-store.ts';
 import type { Card } from '../card.ts';
+import { packAll, takeInAll, type TakenIn } from './all-designs.ts';
 import { newId } from './new-id.ts';
 import type { OwnDesigns } from './own-designs.ts';
 import type { Shelf } from './shelf.ts';
@@ -27,6 +28,10 @@ export interface CardList {
   discard(id: string): Promise<Done>;
   /** The text as it is stored, to be saved as a file. */
   textOf(id: string): Promise<string | undefined>;
+  /** All that are not in the bin, as the text of one file. */
+  packAll(): Promise<{ readonly text: string; readonly count: number } | { readonly problem: string }>;
+  /** Adds the designs of such a file; undefined: it is none. */
+  takeIn(text: string): Promise<TakenIn | { readonly problem: string } | undefined>;
 }
 
 interface CardListParts {
@@ -135,6 +140,23 @@ export function createCardList({ shelf, own, design, saving, nowMs }: CardListPa
       }),
     putBack: (id) => changing(() => shelf.setBinned(id, undefined)),
     discard: (id) => changing(() => shelf.discard(id)),
+    async packAll() {
+      try {
+        await own.flush();
+        return await packAll(shelf);
+      } catch {
+        return { problem: t('keep.storeTrouble') };
+      }
+    },
+    async takeIn(text) {
+      try {
+        const done = await takeInAll(text, shelf);
+        if (done) await refresh();
+        return done;
+      } catch {
+        return { problem: t('keep.storeTrouble') };
+      }
+    },
     async textOf(id) {
       try {
         return (await shelf.read(id))?.text;

@@ -48,6 +48,12 @@ const common = {
  */
 const fillsBy = z.optional(z.enum(['spacing', 'size']));
 
+/**
+ * Its size is only the most it may have: it grows no larger than leaves this much metal (share of the radius, never less
+ * than the stock asks) to what lies on the plate without such a wish, and to those before it that have one.
+ */
+const room = z.optional(share);
+
 const ringTextSchema = z.strictObject({
   kind: z.literal('ringText'),
   id,
@@ -66,6 +72,7 @@ const ringTextSchema = z.strictObject({
     z.literal('natural'),
     z.strictObject({ spanDeg: z.number().check(z.gte(1), z.lte(360)), by: fillsBy }),
   ]),
+  room,
   ...common,
 });
 
@@ -82,6 +89,9 @@ const lineTextSchema = z.strictObject({
   tracking,
   /** natural, or spread to fill a width (share of the radius). */
   fit: z.union([z.literal('natural'), z.strictObject({ width: z.number().check(z.gte(0.01), z.lte(2)), by: fillsBy })]),
+  room,
+  /** Between initials: & and + stand so high (share of the capitals), at half their height, as near to both sides. */
+  joiner: z.optional(z.number().check(z.gte(0.2), z.lte(1))),
   ...common,
 });
 
@@ -106,6 +116,7 @@ const drawn = {
   mirrored: z.optional(z.boolean()),
   /** once, or so many in all, evenly round the plate's centre and turned with it; x, y and turnDeg are the first one's. */
   around: z.union([z.literal('once'), z.strictObject({ count: z.int().check(z.gte(2), z.lte(72)) })]),
+  room,
 };
 
 /** One of our own drawings (geometry/motifs/). */

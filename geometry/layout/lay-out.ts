@@ -5,6 +5,7 @@ import { layBorder } from './border.ts';
 import type { LayoutRules } from './layout-rules.ts';
 import { layArtwork } from './artwork.ts';
 import { layLifting } from './lifting.ts';
+import { layInRoom, takesRoom } from './lay-in-room.ts';
 import { layLineText } from './line-text.ts';
 import type { Layout } from './placed.ts';
 import { layMotif } from './motif.ts';
@@ -16,6 +17,8 @@ export type LayoutStore = Cache<LaidElement>;
 
 export interface LaidElement extends Layout {
   readonly face: Face | undefined;
+  /** What it had to keep clear of. */
+  readonly beside: readonly Layout[];
 }
 
 /** What the barrel asks of a layout. */
@@ -46,19 +49,23 @@ export function layOut(
   const radiusMm = diameterMm / 2;
   const rolled = spread ? `${spread.radiusMm}${spread.lines}` : 'flat';
   const ruled = `${radiusMm}|${rules.leastWebMm}|${rules.leastBridgeMm}|${rules.leastOpeningMm}|${rolled}|`;
-  const parts: Layout[] = design.elements.map((element) => {
-    const lay = () => spreadElement(element, layElement(element, radiusMm, rules, faces), faces, spread);
-    if (!store) return lay();
+  const laid = new Map<DesignElement, LaidElement>();
+  // What takes the room that is left comes when all else has its place.
+  for (const element of [...design.elements.filter((e) => !takesRoom(e)), ...design.elements.filter(takesRoom)]) {
     const face = 'face' in element ? faces.get(element.face) : undefined;
-    const key = ruled + JSON.stringify(element);
-    return store.getOrMake(
-      key,
-      () => ({ ...lay(), face }),
-      (laid) => laid.face === face,
-    );
-  });
+    const beside = takesRoom(element) ? [...laid.values()] : [];
+    const lay = () => {
+      const flat = takesRoom(element)
+        ? layInRoom(element, beside, radiusMm, rules, (e) => layElement(e, radiusMm, rules, faces))
+        : layElement(element, radiusMm, rules, faces);
+      return { ...spreadElement(element, flat, faces, spread), face, beside };
+    };
+    const fits = (known: LaidElement) => known.face === face && sameParts(known.beside, beside);
+    laid.set(element, store ? store.getOrMake(ruled + JSON.stringify(element), lay, fits) : lay());
+  }
+  const parts: Layout[] = design.elements.flatMap((element) => laid.get(element) ?? []);
   if (lifting) {
-    const lay = () => ({ ...layLifting(lifting, radiusMm), face: undefined });
+    const lay = () => ({ ...layLifting(lifting, radiusMm), face: undefined, beside: [] });
     parts.push(store ? store.getOrMake(`lifting|${radiusMm}|${JSON.stringify(lifting)}`, lay) : lay());
   }
   return {
@@ -66,6 +73,10 @@ export function layOut(
     extents: parts.flatMap((part) => part.extents),
     findings: parts.flatMap((part) => part.findings),
   };
+}
+
+function sameParts(as: readonly Layout[], bs: readonly Layout[]): boolean {
+  return as.length === bs.length && as.every((part, i) => part === bs[i]);
 }
 
 /** What goes round the centre stays as it is: it would no longer be round. */

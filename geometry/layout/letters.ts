@@ -19,6 +19,8 @@ export interface Letter {
   readonly word: number;
   readonly advanceMm: number;
   readonly glyph?: SizedGlyph;
+  /** It stands small between two initials. */
+  readonly joins?: true;
 }
 
 export interface ReadText {
@@ -32,9 +34,10 @@ export interface ReadText {
 /**
  * Splits a text into what a person sees as characters and takes each from the face at a size.
  * Every kind of white space counts as a space; marks that print nothing are passed over.
- * Blanks at both ends are dropped unless keepEnds (a text that closes round a ring needs them).
+ * Blanks at both ends are dropped unless keepEnds (a text that closes round a ring needs them). With a joiner, & and +
+ * are so much smaller, at half the height of the capitals, without blanks about them.
  */
-export function readText(text: string, face: Face, emMm: number, keepEnds: boolean): ReadText {
+export function readText(text: string, face: Face, emMm: number, keepEnds: boolean, joiner?: number): ReadText {
   const letters: Letter[] = [];
   const missing = new Set<string>();
   let mended = '';
@@ -58,11 +61,13 @@ export function readText(text: string, face: Face, emMm: number, keepEnds: boole
     }
     mended += seen;
     // A character that is there but draws nothing (some faces have such) is only its width.
-    const glyph = drawn.outline.length > 0 ? sizedGlyph(face, char, emMm, drawn.outline) : undefined;
-    letters.push({ char, word, advanceMm: drawn.advance * emMm, ...(glyph && { glyph }) });
+    const small = joiner !== undefined && JOINS.test(char) ? joiner : 1;
+    const glyph = drawn.outline.length > 0 ? sizedGlyph(face, char, emMm, drawn.outline, small) : undefined;
+    const joins = small < 1 ? ({ joins: true } as const) : {};
+    letters.push({ char, word, advanceMm: drawn.advance * emMm * small, ...(glyph && { glyph }), ...joins });
   }
   return {
-    letters: keepEnds && letters.some((letter) => letter.glyph) ? letters : withoutBlankEnds(letters),
+    letters: keepEnds && letters.some((letter) => letter.glyph) ? letters : withoutBlankEnds(closedUp(letters)),
     missing: [...missing],
     mended: mended.trim(),
   };
@@ -78,6 +83,8 @@ export function labelOf(char: string): string {
   if (/\p{L}/u.test(char)) return `letter ${char}`;
   return /\p{N}/u.test(char) ? `figure ${char}` : `sign ${char}`;
 }
+
+const JOINS = /^[&+]$/;
 
 /** Costly to make, and without a state. */
 const GRAPHEMES = new Intl.Segmenter('en', { granularity: 'grapheme' });
@@ -118,6 +125,18 @@ function standIn(seen: string, face: Face): string {
   return plain !== seen && Array.from(plain).every((char) => face.glyph(char)) ? plain : '';
 }
 
+/** Initials stand as near to what joins them as the text is spaced, whether blanks were typed or not. */
+function closedUp(letters: readonly Letter[]): readonly Letter[] {
+  if (!letters.some((letter) => letter.joins)) return letters;
+  const inked = letters.map((letter, i) => ({ letter, i })).filter(({ letter }) => letter.glyph);
+  return letters.filter((letter, i) => {
+    if (letter.glyph) return true;
+    const before = inked.findLast((at) => at.i < i);
+    const after = inked.find((at) => at.i > i);
+    return before?.letter.joins === undefined && after?.letter.joins === undefined;
+  });
+}
+
 function withoutBlankEnds(letters: readonly Letter[]): Letter[] {
   const first = letters.findIndex((letter) => letter.glyph);
   if (first < 0) return [];
@@ -127,10 +146,13 @@ function withoutBlankEnds(letters: readonly Letter[]): Letter[] {
 /** Glyphs already scaled and flattened. */
 const glyphsOf = memoize((_face: Face) => createCache<SizedGlyph>(1500));
 
-function sizedGlyph(face: Face, char: string, emMm: number, outline: Outline): SizedGlyph {
-  const storeKey = `${face.id}|${char}|${emMm.toFixed(FILE_DECIMALS)}`;
+function sizedGlyph(face: Face, char: string, emMm: number, outline: Outline, small: number): SizedGlyph {
+  const smaller = small === 1 ? '' : `|${small}`;
+  const storeKey = `${face.id}|${char}|${emMm.toFixed(FILE_DECIMALS)}${smaller}`;
   return glyphsOf(face).getOrMake(storeKey, () => {
-    const scaled = mapOutline(outline, (x, y) => ({ x: x * emMm, y: y * emMm }));
+    const by = emMm * small;
+    const up = ((1 - small) * face.capHeight * emMm) / 2;
+    const scaled = mapOutline(outline, (x, y) => ({ x: x * by, y: y * by + up }));
     return { storeKey, outline: scaled, rings: flattenOutline(scaled, FLATTEN_ERROR_MM) };
   });
 }

@@ -121,6 +121,11 @@ function pairsOf(letters: readonly Letter[], face: Face, rail: Rail, wish: Spaci
     const plainMm = (left.advanceMm + right.advanceMm) / 2 + face.kern(left.char, right.char) * wish.emMm;
     const naturalMm = plainMm + wish.trackingMm;
     const both = left.glyph && right.glyph;
+    if (both && (left.joins ?? right.joins)) {
+      // Evenly by the ink: what is small between two initials is as near to the one as to the other.
+      const inkMm = (reachOf(left, rail)?.to ?? 0) - (reachOf(right, rail)?.from ?? 0);
+      return { naturalMm: inkMm + wish.trackingMm, leastMm: inkMm + wish.leastWebMm + WEB_SPARE_MM, webbed: true };
+    }
     const least = plainMm - (both ? GREATEST_SQUEEZE : GREATEST_SQUEEZE_AT_SPACE) * wish.capMm;
     if (!both || face.joins) return { naturalMm, leastMm: Math.min(naturalMm, least), webbed: false };
     // Looked for from the left: from where the letters would certainly not have passed through each other.

@@ -65,11 +65,7 @@ function giveText(design: Design, question: TextQuestion, typed: string): Design
     next = setText(next, element, answer.trim() === '' ? '' : (around ?? '{}').replace('{}', () => answer)).design;
   }
   if (question.initials === undefined) return next;
-  const [left, middle, right] = question.initials;
-  const [first = '', second] = initialsOf(answer);
-  next = setText(next, left, second === undefined ? '' : first).design;
-  next = setText(next, middle, second === undefined ? first : '&').design;
-  return setText(next, right, second ?? '').design;
+  return setText(next, question.initials, initialsOf(answer).join(' & ')).design;
 }
 
 function readLetters(design: Design, question: LettersQuestion): string | undefined {

@@ -8,8 +8,8 @@ export interface TextQuestion {
   readonly into: readonly { readonly element: string; readonly around?: string }[];
   /** The plate shows it in capitals, however it was typed. */
   readonly capitals?: boolean;
-  /** Left, middle and right text that take the first letters of the names given, with & between two. */
-  readonly initials?: readonly [string, string, string];
+  /** The text that takes the first letters of the names given, with & between two. */
+  readonly initials?: string;
   /** As many characters as may be typed. */
   readonly most: number;
   /** A number: phones show figures first. */

@@ -14,10 +14,9 @@ export const QUESTIONS: Readonly<Record<BeginningId, readonly Question[]>> = {
     { kind: 'date', id: 'filled', into: [{ element: 'date' }], capitals: true, most: LINE },
   ],
   'initials-and-date': [
-    { kind: 'text', id: 'first', into: [{ element: 'first' }], capitals: true, most: 3 },
-    { kind: 'text', id: 'second', into: [{ element: 'second' }], capitals: true, most: 3 },
+    { kind: 'text', id: 'initials', into: [{ element: 'initials' }], capitals: true, most: 9 },
     { kind: 'date', id: 'date', into: [{ element: 'date' }], capitals: true, most: LINE },
-    askLetters(['first', 'and', 'second'], ['date'], ['classic', 'roman', 'farm', 'sturdy']),
+    askLetters(['initials'], ['date'], ['classic', 'roman', 'farm', 'sturdy']),
   ],
   'golden-wedding': [
     { kind: 'text', id: 'occasion', into: [{ element: 'golden' }], capitals: true, most: RING },
@@ -26,11 +25,11 @@ export const QUESTIONS: Readonly<Record<BeginningId, readonly Question[]>> = {
       id: 'names',
       into: [{ element: 'names' }],
       capitals: true,
-      initials: ['o', 'and', 'b'],
+      initials: 'initials',
       most: RING,
     },
     { kind: 'date', id: 'date', into: [{ element: 'date' }], capitals: true, most: LINE },
-    askLetters(['o', 'and', 'b'], ['golden', 'names', 'date'], ['classic', 'roman', 'farm', 'sturdy']),
+    askLetters(['initials'], ['golden', 'names', 'date'], ['classic', 'roman', 'farm', 'sturdy']),
   ],
   'name-over-motif': [
     { kind: 'text', id: 'name', into: [{ element: 'name' }], capitals: true, most: RING },

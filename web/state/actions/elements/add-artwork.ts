@@ -27,14 +27,15 @@ export function addArtwork(
   const name = beginningOf(drawing.name, 120);
   const old = design.elements.find((e) => e.id === inPlaceOf);
   if (old && (old.kind === 'motif' || old.kind === 'artwork')) {
-    const { x, y, size, turnDeg, around } = old;
-    const fresh: Artwork = { kind: 'artwork', id: old.id, name, path: drawing.path, x, y, size, turnDeg, around };
+    const { x, y, size, turnDeg, around, room } = old;
+    const place = { x, y, size, turnDeg, around, ...(room !== undefined && { room }) };
+    const fresh: Artwork = { kind: 'artwork', id: old.id, name, path: drawing.path, ...place };
     return { design: { ...design, elements: design.elements.map((e) => (e === old ? fresh : e)) }, undo: 'step' };
   }
   // Corner to corner across this much of the plate, at most.
-  const room = MOST / Math.hypot(1, drawing.width);
-  const asSaid = drawing.heightMm === undefined ? room : drawing.heightMm / radiusMm;
-  const size = Math.max(0.02, Math.min(room, asSaid));
+  const most = MOST / Math.hypot(1, drawing.width);
+  const asSaid = drawing.heightMm === undefined ? most : drawing.heightMm / radiusMm;
+  const size = Math.max(0.02, Math.min(most, asSaid));
   const id = freeId(design.elements, 'drawing');
   const fresh: Artwork = {
     kind: 'artwork',

@@ -1,5 +1,4 @@
 import { memoize } from '../cache.ts';
-import { isDrawing } from '../design/kinds.ts';
 import type { DesignElement } from '../design/schema.ts';
 import { ringsGap } from '../measure/distance.ts';
 import { flattenOutline } from '../measure/flatten.ts';
@@ -57,7 +56,7 @@ export function layInRoom(
 
 /** So large a share of the size that it came to when nothing was in its way; its middle stays. */
 function scaled(element: RoomTaker, asked: Layout, share: number, radiusMm: number): DesignElement {
-  if (isDrawing(element)) return { ...element, size: element.size * share };
+  if (element.kind === 'motif' || element.kind === 'artwork') return { ...element, size: element.size * share };
   const [extent] = asked.extents;
   if (element.kind === 'lineText') {
     const capMm = extent?.kind === 'box' ? extent.heightMm : element.capHeight * radiusMm;

@@ -13,8 +13,8 @@ test('texts that make no stencil are answered in plain words', async ({ page }) 
   await top.blur();
   await worked(page);
   await expect(page.getByText(/200 letters are the most/)).toBeVisible();
-  // The ring text shrinks to fit its arc; it can be cut, but its counters are lost, and that is said once, beside the finest stroke and the head not measured yet.
-  await expect(verdict(page)).toHaveText('Holds together, 3 things to look at');
+  // The ring text shrinks to fit its arc; it can be cut, but its counters are lost, and that is said once, beside the finest stroke.
+  await expect(verdict(page)).toHaveText('Holds together, 2 things to look at');
   await says(page, /speck of metal inside letter P, letter R/);
   await says(page, /do(es)? not fit|too (long|small|narrow|thin)|smaller|room|shorter|fewer/i);
 

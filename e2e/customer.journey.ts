@@ -1,7 +1,7 @@
 import { expect } from '@playwright/test';
 import { readPdf } from '../tests/readers/pdf-reader.ts';
 import { measureDxf, SOUND } from './measure-dxf.ts';
-import { downloadNamed, figuresOf, fillIn, goTo, openPage, pick, test, verdict, worked } from './walk.ts';
+import { addHalf, downloadNamed, figuresOf, fillIn, goTo, openPage, pick, test, verdict, worked } from './walk.ts';
 
 test('a customer on a desk: from the tape measure to the cut files', async ({ page }) => {
   await openPage(page);
@@ -30,6 +30,14 @@ test('a customer on a desk: from the tape measure to the cut files', async ({ pa
     await page.getByRole('button', { name: 'Fine, next: size' }).click();
     await expect(page.getByRole('textbox', { name: 'Along the boards' })).toHaveValue('560');
     await expect(page.getByRole('textbox', { name: 'Across the boards' })).toHaveValue('552.4');
+  });
+
+  await test.step('has one plate until a second is asked for, and none left when it is counted down', async () => {
+    await expect(page.getByRole('spinbutton', { name: 'How many' }).or(page.getByLabel('How many'))).toHaveCount(1);
+    await addHalf(page);
+    await page.getByRole('button', { name: 'One less: Half size' }).click();
+    await expect(page.getByLabel('How many')).toHaveCount(1);
+    await addHalf(page);
   });
 
   await test.step('picks a face', async () => {

@@ -1,5 +1,5 @@
 import { expect, type Browser, type Page } from '@playwright/test';
-import { downloadBy, fillIn, goTo, openPage, test, worked, type Downloaded } from './walk.ts';
+import { addHalf, downloadBy, fillIn, goTo, openPage, test, worked, type Downloaded } from './walk.ts';
 
 const TOP = 'Ring text, top';
 
@@ -118,7 +118,7 @@ test('a link opened in a fresh browser gives the same cut files, byte for byte',
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await beginMine(page);
   await fillIn(page, TOP, 'ÉMILE & BJØRN');
-  await worked(page);
+  await addHalf(page);
   await goTo(page, 'take');
   await page.getByRole('main').getByRole('button', { name: 'Copy link' }).click();
   await expect(page.getByText(/^The link is copied/)).toBeVisible();

@@ -5,7 +5,18 @@ import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { readPdf } from '../tests/readers/pdf-reader.ts';
-import { downloadBy, type Downloaded, downloadNamed, dropOrder, fillIn, goTo, openPage, test, worked } from './walk.ts';
+import {
+  addHalf,
+  downloadBy,
+  type Downloaded,
+  downloadNamed,
+  dropOrder,
+  fillIn,
+  goTo,
+  openPage,
+  test,
+  worked,
+} from './walk.ts';
 
 const WORK_MS = 120_000;
 const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
@@ -60,6 +71,7 @@ async function fits(page: Page): Promise<void> {
 
 async function salesWithAnOption(page: Page): Promise<void> {
   await openPage(page);
+  await addHalf(page);
   await page.getByRole('navigation', { name: 'Pages' }).getByRole('button', { name: 'Proof', exact: true }).click();
   await expect(page).toHaveURL(/\?page=proof/);
   await planned(page, 1);

@@ -74,6 +74,13 @@ export async function pick(page: Page, name: string | RegExp): Promise<void> {
   await expect(radio).toBeChecked();
 }
 
+/** Orders the half-size plate besides, which no beginning does by itself. */
+export async function addHalf(page: Page): Promise<void> {
+  await goTo(page, 'size');
+  await page.getByRole('button', { name: /^Add a half-size plate/ }).click();
+  await worked(page);
+}
+
 /** Types into a field and leaves it, as one does. */
 export async function fillIn(page: Page, label: string, text: string): Promise<void> {
   const field = page.getByRole('textbox', { name: label, exact: true });

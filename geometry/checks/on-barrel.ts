@@ -14,7 +14,7 @@ export function checkOnBarrel(input: CheckInput): Finding[] {
   if (lying.surface.kind !== 'side' || design.surface === 'head') return [];
   const findings: Finding[] = [];
   if (sideMeasures(design.head, design.surface)?.guessed) {
-    findings.push({ ...aboutPlate('side-not-measured', 'look'), ...said('findings.sideNotMeasured') });
+    findings.push({ ...aboutPlate('side-not-measured', 'note'), ...said('findings.sideNotMeasured') });
   }
   const roomMm = freeOfHoopsMm(lying.surface.lengthMm);
   if (diameterMm > roomMm) {

@@ -55,7 +55,7 @@ describe('the blank', () => {
 
   it('from the table is made for the smallest head of the kind, and asks to measure', () => {
     const head: Head = { source: { kind: 'barrel', barrel: 'american-53' }, clearanceMm: 6, crownMm: 0 };
-    expect(size(head, 'fit')).toEqual({ diameterMm: 521, codes: ['look head-not-measured'] });
+    expect(size(head, 'fit')).toEqual({ diameterMm: 521, codes: ['note head-not-measured'] });
     const unknown: Head = { ...head, source: { kind: 'barrel', barrel: 'bathtub' } };
     expect(size(unknown, 'fit')).toEqual({ diameterMm: 521, codes: ['stop unknown-barrel'] });
   });
@@ -64,7 +64,7 @@ describe('the blank', () => {
     for (const barrel of BARRELS) {
       expect(barrelById(barrel.id)).toBe(barrel);
       const head: Head = { source: { kind: 'barrel', barrel: barrel.id }, clearanceMm: 6, crownMm: 0 };
-      expect(size(head, 'fit').codes, barrel.id).toEqual(['look head-not-measured']);
+      expect(size(head, 'fit').codes, barrel.id).toEqual(['note head-not-measured']);
       for (const part of [barrel.litres, barrel.headMm, barrel.bilgeMm, barrel.heightMm]) {
         if (!part) continue;
         expect(part.least).toBeLessThanOrEqual(part.most);

@@ -163,7 +163,7 @@ describe('the side of the barrel', () => {
     ['a plate longer than the staves', { surface: side({ lengthMm: 400 }), ...mm(420) }, 'stop plate-too-long'],
     ['more than half round', { surface: side({ bilgeMm: 240, endMm: 230 }), ...mm(400) }, 'stop plate-too-wide'],
     ['a plate over the hoops', { surface: side(), ...mm(330) }, 'look hoops-in-the-way'],
-    ['measures from a table', { surface: side({ endMm: undefined }), ...mm(300) }, 'look side-not-measured'],
+    ['measures from a table', { surface: side({ endMm: undefined }), ...mm(300) }, 'note side-not-measured'],
     ['a bulge beyond half a ball', { ...head({ crownMm: 101 }), ...withHead(200), ...mm(150) }, 'stop crown-nonsense'],
     ['a plate larger than the head', mm(545), 'stop plate-wont-drop'],
     ['a radius that the sheet does not stand', rolledTight(), 'stop bend-too-tight'],

@@ -96,11 +96,14 @@ export function PlateStage(props: PlateStageProps) {
     () => size && view && { size, view, worldMm, palette: PALETTES[theme], units: props.units, unitWord },
     [size, view, worldMm, theme, props.units, unitWord],
   );
-  // Notes stand aside while bridges are worked on: their pins would lie on what one drags.
+  // Notes stand aside while bridges are worked on: their pins would lie on what one drags. One about the whole plate has
+  // no place to point at.
   const quiet = props.work !== undefined;
   const pins = useMemo(
     () =>
-      (plate && view ? placePins(findings, radiusMm, view, isBare) : []).filter((p) => !quiet || p.severity !== 'note'),
+      (plate && view ? placePins(findings, radiusMm, view, isBare) : []).filter(
+        ({ severity, index }) => severity !== 'note' || (!quiet && findings[index]?.place.kind !== 'plate'),
+      ),
     [plate, findings, radiusMm, view, isBare, quiet],
   );
   useFontsArrived();

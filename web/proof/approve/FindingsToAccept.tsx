@@ -27,7 +27,9 @@ export function FindingsToAccept({ planned, fingerprint }: FindingsToAcceptProps
   const design = useDesign();
   const titleId = useId();
   if (planned.state !== 'ready') return null;
-  const all = gatherFindings(planned.plates.map(({ plate }) => plate)).filter((g) => g.finding.severity !== 'note');
+  const all = gatherFindings(planned.plates.map(({ plate }) => plate)).filter(
+    ({ finding }) => finding.severity !== 'note' || NOT_MEASURED.has(finding.code),
+  );
   if (all.length === 0) return null;
   const accepted = acceptedOf(design, fingerprint);
   const letBe = ({ finding, on }: Gathered): Acceptance | undefined =>
@@ -47,6 +49,9 @@ export function FindingsToAccept({ planned, fingerprint }: FindingsToAcceptProps
     </section>
   );
 }
+
+/** Only a note while one designs; whoever approves says that the size is right. */
+const NOT_MEASURED: ReadonlySet<string> = new Set(['head-not-measured', 'side-not-measured']);
 
 interface FindingRowProps {
   readonly gathered: Gathered;

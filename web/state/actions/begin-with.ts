@@ -25,11 +25,8 @@ export function beginWith(before: Design, design: Design, beginnings: readonly D
   return { design: { ...design, ...kept }, undo: 'step' };
 }
 
-/** A new design calls its plates in the language spoken. */
+/** A new design has one plate, called in the language spoken: more of them are ordered only by who wants them. */
 function spokenAs(fresh: Design): Design {
-  const names: Readonly<Record<string, string>> = {
-    large: t('page.plates.large'),
-    half: t('page.plates.half'),
-  };
-  return { ...fresh, plates: fresh.plates.map((p) => ({ ...p, name: names[p.id] ?? p.name })) };
+  const plates = fresh.plates.filter(({ id }) => id === 'large');
+  return { ...fresh, plates: plates.map((p) => ({ ...p, name: t('page.plates.large') })) };
 }

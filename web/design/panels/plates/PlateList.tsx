@@ -68,7 +68,9 @@ function PlateRow({ plate, only }: { readonly plate: PlateSpec; readonly only: b
   const { diameterMm } = plateDiameterMm(current, plate);
   const size = lengthWords(diameterMm, unit);
   const { diameter, quantity, name } = plate;
-  const pieces = (n: number): void => act((d) => setPlate(d, plate.id, { quantity: n }));
+  // none of it is wanted any more
+  const pieces = (n: number): void =>
+    act((d) => (n < 1 ? removePlate(d, plate.id) : setPlate(d, plate.id, { quantity: n })));
   return (
     <li className={css.row}>
       <div className={css.head}>
@@ -91,13 +93,13 @@ function PlateRow({ plate, only }: { readonly plate: PlateSpec; readonly only: b
             label={t('advice.plates.fewer', { name })}
             sign={Minus}
             size={16}
-            disabled={quantity <= 1}
+            disabled={quantity <= 1 && only}
             onClick={() => pieces(quantity - 1)}
           />
           <NumberField
             label={t('size.quantity')}
             value={quantity}
-            least={1}
+            least={only ? 1 : 0}
             most={MOST_PIECES}
             whole
             onChange={pieces}

@@ -1,7 +1,9 @@
 import ClipperLib from 'clipper-lib';
 import type { Path, PolyNode } from 'clipper-lib';
 import type { Point, Region, Ring } from '../shapes.ts';
+import { spend } from '../measure/counted-work.ts';
 import { GRID_MM, ROUND_JOIN_ERROR_MM } from '../units.ts';
+import { countClipper } from './count-clipper.ts';
 
 /**
  * Booleans and offsets of polygons, the only importer of clipper-lib.
@@ -12,6 +14,8 @@ import { GRID_MM, ROUND_JOIN_ERROR_MM } from '../units.ts';
  */
 
 const SCALE = 1 / GRID_MM;
+
+countClipper(ClipperLib);
 
 /** All area covered by any of the rings, filled non-zero. */
 export function union(rings: readonly Ring[]): Region[] {
@@ -95,6 +99,7 @@ function combine(kind: number, subject: readonly Ring[], clip: readonly Ring[]):
 }
 
 function toPath(ring: Ring): Path {
+  spend(ring.length);
   return ring.map((p) => ({ X: Math.round(p.x * SCALE), Y: Math.round(p.y * SCALE) }));
 }
 

@@ -4,12 +4,13 @@ import { flattenLines } from '../measure/flatten-lines.ts';
 import { flattenOutline } from '../measure/flatten.ts';
 import { outlineBox } from '../measure/outline-box.ts';
 import { signedAreaMm2 } from '../measure/ring.ts';
-import type { Outline, Region } from '../shapes.ts';
+import { doWithin } from '../measure/counted-work.ts';
+import type { Region, Ring } from '../shapes.ts';
 import { ownCurves } from './own-curves.ts';
 import { finish } from './finish.ts';
 import type { Composed, Matrix, Painted, Tone } from './painted.ts';
 import { placed, through } from './through.ts';
-import { ARTWORK_FIT_MM, ARTWORK_FLATTEN_MM, ARTWORK_SPECK_MM2 } from '../units.ts';
+import { ARTWORK_FIT_MM, ARTWORK_FLATTEN_MM, ARTWORK_SPECK_MM2, ROUND_JOIN_ERROR_MM } from '../units.ts';
 
 /**
  * Everything a drawing paints, one over the other, to what is cut away.
@@ -27,17 +28,16 @@ export function compose(shapes: readonly Painted[], cut: Tone): Composed {
   const scale = work[0];
   const scaled = shapes.map((s): Painted => ({ ...s, matrix: placed(work, s.matrix) }));
   if (countPoints(scaled) > MOST_POINTS) return { trouble: 'tooDetailed' };
-  let area: readonly Region[] = [];
-  for (const shape of scaled) {
-    for (const { tone, regions } of layersOf(shape)) {
-      if (regions.length === 0) continue;
-      area = tone === cut ? union(ringsOf([...area, ...regions])) : subtract(area, ringsOf(regions));
-    }
-  }
+  return doWithin(MOST_STEPS, () => composed(scaled, cut, scale)) ?? { trouble: 'tooDetailed' };
+}
+
+function composed(scaled: readonly Painted[], cut: Tone, scale: number): Composed {
+  const { added: area } = painted(scaled.flatMap(layersOf), cut);
   const shown = area.filter((r) => signedAreaMm2(r.outer) > ARTWORK_SPECK_MM2);
   if (shown.length === 0) return { trouble: 'nothing' };
   const own = ownCurves(scaled, cut, shown, ARTWORK_FLATTEN_MM);
   const specks = area.length - shown.length;
+  if (ringsOf(shown).reduce((n, ring) => n + ring.length, 0) > MOST_POINTS) return { trouble: 'tooDetailed' };
   if (own) {
     const done = finish(own, shown.length, specks, scale);
     if (!('trouble' in done)) return done;
@@ -54,6 +54,44 @@ const WORK_MM = 600;
 /** Flattened to ARTWORK_FLATTEN_MM, curves of 0.3 mm radius and more turn by less at each point. */
 const CORNER_DEG = 30;
 const MOST_POINTS = 150_000;
+/** Some seconds of work (measure/counted-work.ts); the drawings that ship with tests need a hundredth. */
+const MOST_STEPS = 6_000_000;
+
+/** What layers do to what lies below them: the area taken away, and what is added after that. */
+interface Effect {
+  readonly taken: readonly Ring[];
+  readonly added: readonly Region[];
+}
+
+/**
+ * All layers over each other. Two halves are worked out and then put together, so that each shape is united a few times
+ * and not once for every later one: area less A.taken, with A.added, less B.taken, with B.added.
+ */
+function painted(layers: readonly Layer[], cut: Tone): Effect {
+  const [first] = layers;
+  if (!first) return { taken: [], added: [] };
+  if (layers.every(({ tone }) => tone === first.tone)) {
+    const rings = layers.flatMap(({ regions }) => ringsOf(regions));
+    const all = layers.length === 1 ? first.regions : union(rings);
+    return first.tone === cut ? { taken: [], added: all } : { taken: ringsOf(all), added: [] };
+  }
+  const middle = layers.length >> 1;
+  const [below, above] = [painted(layers.slice(0, middle), cut), painted(layers.slice(middle), cut)];
+  const kept = above.taken.length === 0 ? below.added : subtract(below.added, above.taken);
+  return {
+    taken: ringsOf(joined(below.taken, above.taken)),
+    added: joined(ringsOf(kept), ringsOf(above.added)),
+  };
+}
+
+function joined(a: readonly Ring[], b: readonly Ring[]): Region[] {
+  return union([...a, ...b]);
+}
+
+interface Layer {
+  readonly tone: Tone;
+  readonly regions: readonly Region[];
+}
 
 /** From the drawing's units, y down, to WORK_MM about its middle, y up. */
 function workFrame(shapes: readonly Painted[]): Matrix | undefined {
@@ -71,8 +109,8 @@ function workFrame(shapes: readonly Painted[]): Matrix | undefined {
   return [by, 0, 0, -by, (-by * (left + right)) / 2, (by * (top + foot)) / 2];
 }
 
-function layersOf(shape: Painted): { tone: Tone; regions: readonly Region[] }[] {
-  const layers: { tone: Tone; regions: readonly Region[] }[] = [];
+function layersOf(shape: Painted): Layer[] {
+  const layers: Layer[] = [];
   if (shape.fill) {
     const rings = flattenOutline(through(shape.outline, shape.matrix), ARTWORK_FLATTEN_MM);
     layers.push({ tone: shape.fill.tone, regions: shape.fill.rule === 'evenodd' ? evenOdd(rings) : union(rings) });
@@ -112,9 +150,20 @@ function determinant([a, b, c, d]: Matrix): number {
   return a * d - b * c;
 }
 
+/** Points the shapes come to when flattened, stroked with round ends and corners where they have such. */
 function countPoints(shapes: readonly Painted[]): number {
-  return shapes.reduce((sum, s) => {
-    const lines: Outline = through(s.outline, s.matrix);
-    return sum + flattenOutline(lines, ARTWORK_FLATTEN_MM).reduce((n, ring) => n + ring.length, 0);
-  }, 0);
+  let count = 0;
+  for (const s of shapes) {
+    const lines = flattenLines(through(s.outline, s.matrix), ARTWORK_FLATTEN_MM);
+    for (const { points } of lines) count += points.length;
+    if (s.stroke) count += lines.length * roundPoints(s.stroke.widthMm, s.matrix);
+    if (count > MOST_POINTS) break;
+  }
+  return count;
+}
+
+/** Points of a full round of a stroke's end (sagitta of a chord). */
+function roundPoints(width: number, matrix: Matrix): number {
+  const radius = (width / 2) * Math.sqrt(Math.abs(determinant(matrix)));
+  return radius > ROUND_JOIN_ERROR_MM ? Math.ceil(Math.PI / Math.acos(1 - ROUND_JOIN_ERROR_MM / radius)) : 4;
 }

@@ -1,7 +1,8 @@
 import { ringsOf } from '../adapters/clipper.ts';
 import { flattenOutline } from '../measure/flatten.ts';
 import { signedAreaMm2 } from '../measure/ring.ts';
-import type { Outline, PathCommand, Region, Ring } from '../shapes.ts';
+import { spend } from '../measure/counted-work.ts';
+import type { Outline, PathCommand, Point, Region, Ring } from '../shapes.ts';
 import type { Painted, Tone } from './painted.ts';
 import { through } from './through.ts';
 import { SAME_AREA_MM } from '../units.ts';
@@ -25,26 +26,39 @@ export function ownCurves(
   });
   // The same rings came out as went in: same number, and each of the same size.
   const rings = ringsOf(area);
+  const outers = area.map(({ outer }) => sizeOf(outer));
+  const holes = area.flatMap((r) => r.holes.map(sizeOf));
   if (drawn.length !== rings.length) return undefined;
   const went = drawn.map((d) => Math.abs(d.area)).sort((a, b) => a - b);
   const came = rings.map((r) => Math.abs(signedAreaMm2(r))).sort((a, b) => a - b);
   if (went.some((mm2, i) => Math.abs(mm2 - came[i]!) > SAME_AREA_MM * Math.max(1, Math.sqrt(mm2)))) return undefined;
   return drawn.flatMap(({ path, ring, area: mm2 }) => {
-    const outer = isOuter(ring, area);
+    const outer = isOuter(ring, outers, holes);
     return outer === mm2 > 0 ? path : reversed(path);
   });
 }
 
+interface Size extends Point {
+  readonly mm2: number;
+}
+
+function sizeOf(ring: Ring): Size {
+  return { ...mean(ring), mm2: Math.abs(signedAreaMm2(ring)) };
+}
+
 /** Whether the nearest of the area's rings is an outer one. */
-function isOuter(ring: Ring, area: readonly Region[]): boolean {
-  const size = Math.abs(signedAreaMm2(ring));
-  const middle = mean(ring);
-  const off = (r: Ring): number => {
-    const m = mean(r);
-    return Math.abs(Math.abs(signedAreaMm2(r)) - size) + Math.hypot(m.x - middle.x, m.y - middle.y);
+function isOuter(ring: Ring, outers: readonly Size[], holes: readonly Size[]): boolean {
+  const size = sizeOf(ring);
+  spend((outers.length + holes.length) / 8);
+  const best = (sizes: readonly Size[]): number => {
+    let least = Infinity;
+    for (const s of sizes) {
+      const off = Math.abs(s.mm2 - size.mm2);
+      if (off < least) least = Math.min(least, off + Math.abs(s.x - size.x) + Math.abs(s.y - size.y));
+    }
+    return least;
   };
-  const best = (rings: readonly Ring[]): number => rings.reduce((least, r) => Math.min(least, off(r)), Infinity);
-  return best(area.map((r) => r.outer)) <= best(area.flatMap((r) => r.holes));
+  return best(outers) <= best(holes);
 }
 
 /** Middle of the box: the same however many points lie on it. */

@@ -39,6 +39,14 @@ const refused = (name: string, source: string, file: string, ends: string): Host
 });
 
 const laughs = Array.from({ length: 9 }, (_, i) => `<!ENTITY l${i + 1} "${`&l${i};`.repeat(10)}">`).join('');
+/** Nothing is drawn at the end of them, so that counting shapes does not notice. */
+const emptyUses = (levels: number, each: number): string =>
+  '<defs><g id="u0"/>' +
+  Array.from({ length: levels }, (_, i) => `<g id="u${i + 1}">${`<use href="#u${i}"/>`.repeat(each)}</g>`).join('') +
+  `</defs><use href="#u${levels}"/>`;
+const ruled = (rules: number, elements: number): string =>
+  `<style>${Array.from({ length: rules }, (_, i) => `g g * .c${i % 40}, .a > .b${i % 40} { fill: red }`).join('')}</style>` +
+  `<g class="${Array.from({ length: 40 }, (_, i) => `b${i} c${i}`).join(' ')}"/>`.repeat(elements);
 const usesOf = (levels: number, each: number): string =>
   '<defs><rect id="u0" width="1" height="1"/>' +
   Array.from({ length: levels }, (_, i) => `<g id="u${i + 1}">${`<use href="#u${i}"/>`.repeat(each)}</g>`).join('') +
@@ -85,6 +93,11 @@ export const SVG_CASES: readonly HostileCase[] = [
   { name: 'document type of its own elsewhere', source: XXE, file: `<!DOCTYPE svg PUBLIC "-//W3C//DTD SVG 1.1//EN" "${AWAY}/svg11.dtd">${svg(SQUARE)}`, ends: 'clean' },
   refused('entity that was never declared', XML, svg(`<text>&lol;</text>${SQUARE}`), 'notWellFormed'),
   refused('uses that multiply', USE, svg(usesOf(9, 10)), 'tooMany'),
+  refused('uses that multiply and draw nothing', USE, svg(emptyUses(11, 10) + SQUARE), 'tooMany'),
+  refused('uses that multiply, few and deep', USE, svg(emptyUses(12, 4) + SQUARE), 'tooMany'),
+  refused('rules times elements', CWE400, svg(ruled(500, 600) + SQUARE), 'tooMany'),
+  clean('a comment in a style that begins a million times', CWE400, `<style>${'/*'.repeat(500_000)}</style>`),
+  clean('a style without braces', CWE400, `<style>${'a'.repeat(500_000)}</style>`),
   refused('a hundred thousand tags', CWE400, svg('<g/>'.repeat(100_000)), 'tooMany'),
   refused('nested ten thousand deep', CWE400, svg('<g>'.repeat(10_000) + '</g>'.repeat(10_000)), 'tooDeep'),
   refused('six megabytes', CWE400, svg(`<!--${'x'.repeat(6_000_000)}-->${SQUARE}`), 'tooLarge'),

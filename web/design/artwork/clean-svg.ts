@@ -34,7 +34,7 @@ export function cleanSvg(
   if (parsed.getElementsByTagName('parsererror').length > 0) return { refused: 'notWellFormed' };
   const first = parsed.documentElement;
   if (first.localName !== 'svg') return { refused: 'noSvg' };
-  const styles = Array.from(parsed.getElementsByTagName('*'))
+  const styles = Array.from(parsed.querySelectorAll('*'))
     .filter((e) => e.localName === 'style')
     .map((e) => e.textContent ?? '');
   const purify = createDOMPurify(window);
@@ -57,7 +57,7 @@ export function cleanSvg(
     SANITIZE_DOM: false,
     RETURN_DOM: true,
   }) as unknown as Element;
-  const root = Array.from(body.getElementsByTagName('*')).find((e) => e.localName === 'svg');
+  const root = Array.from(body.querySelectorAll('*')).find((e) => e.localName === 'svg');
   if (!root) return { refused: 'noSvg' };
   return { root, styles, dropped: names(purify.removed) };
 }

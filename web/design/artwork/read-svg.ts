@@ -1,14 +1,18 @@
 import type { WindowLike } from 'dompurify';
 import type { Matrix, Painted } from '../../../geometry/artwork/painted.ts';
+import { doWithin, spend } from '../../../geometry/measure/counted-work.ts';
+import type { Outline } from '../../../geometry/shapes.ts';
 import { placed } from '../../../geometry/artwork/through.ts';
-import { cleanSvg } from './clean-svg.ts';
+import { cleanSvg, type CleanSvg } from './clean-svg.ts';
 import { LEAST_OPACITY, toneOf } from './colour.ts';
 import { isAbsolute, length, matrixOf, outlineOf, type Viewport } from './svg-shapes.ts';
-import { INITIAL, readRules, type Rule, type Style, styleOf } from './svg-style.ts';
+import { readRules, type Rules } from './svg-rules.ts';
+import { declaredBy, INITIAL, type OwnStyle, type Style, styleOf } from './svg-style.ts';
 import { svgText, type Refusal } from './svg-text.ts';
 
 /** What was left out of a drawing, as the page has words for it. */
-export type Note = 'scripts' | 'links' | 'pictures' | 'texts' | 'clips' | 'gradients' | 'uses' | 'effects' | 'dashes';
+export type Note =
+  'scripts' | 'links' | 'pictures' | 'texts' | 'clips' | 'gradients' | 'uses' | 'effects' | 'dashes' | 'rules';
 
 export interface SvgDrawing {
   readonly shapes: readonly Painted[];
@@ -22,6 +26,9 @@ export interface SvgDrawing {
 /** Shapes after all `use` is followed: more are a bomb, not a drawing. */
 const MOST_SHAPES = 20_000;
 const DEEPEST_USE = 12;
+/** Steps of counted work: an element looked at is VISIT of them. Real drawings of 5 MB need a tenth. */
+const MOST_STEPS = 4_000_000;
+const VISIT = 40;
 
 /**
  * Reads an SVG file into painted shapes; nothing of it is shown, run or fetched.
@@ -36,13 +43,20 @@ export function readSvg(
   if ('refused' in text) return text;
   const clean = cleanSvg(text.text, window);
   if ('refused' in clean) return clean;
+  return doWithin(MOST_STEPS, () => drawn(clean, text.handlers)) ?? { refused: 'tooMany' };
+}
+
+function drawn(clean: CleanSvg, handlers: boolean): SvgDrawing | { readonly refused: Refusal } {
+  const rules = readRules(clean.styles);
   const walk: Walk = {
     shapes: [],
-    notes: new Set(notesOf(text.handlers ? ['script', ...clean.dropped] : clean.dropped)),
-    rules: clean.styles.flatMap(readRules),
+    notes: new Set(notesOf(handlers ? ['script', ...clean.dropped] : clean.dropped)),
+    rules,
     ids: new Map(),
+    known: new Map(),
   };
-  for (const e of [clean.root, ...Array.from(clean.root.getElementsByTagName('*'))]) {
+  if (rules.partly) walk.notes.add('rules');
+  for (const e of [clean.root, ...clean.root.querySelectorAll('*')]) {
     const id = e.getAttribute('id');
     if (id !== null && !walk.ids.has(id)) walk.ids.set(id, e);
   }
@@ -66,27 +80,55 @@ export function readSvg(
 interface Walk {
   readonly shapes: Painted[];
   readonly notes: Set<Note>;
-  readonly rules: readonly Rule[];
+  readonly rules: Rules;
   readonly ids: Map<string, Element>;
+  /** What was once worked out of an element: it may be used again and again. */
+  readonly known: Map<Element, Known>;
   over?: boolean;
+}
+
+interface Known {
+  readonly declared: ReadonlyMap<string, string>;
+  readonly matrix: Matrix;
+  outline?: { readonly view: Viewport; readonly of: Outline | undefined };
+}
+
+function knownOf(walk: Walk, e: Element): Known {
+  spend(VISIT);
+  let known = walk.known.get(e);
+  if (!known) {
+    known = { declared: declaredBy(e, walk.rules), matrix: matrixOf(e) };
+    walk.known.set(e, known);
+  }
+  return known;
+}
+
+function outlineIn(known: Known, e: Element, view: Viewport): Outline | undefined {
+  const before = known.outline;
+  if (before?.view.width === view.width && before.view.height === view.height) return before.of;
+  const text = e.getAttribute('d') ?? e.getAttribute('points') ?? '';
+  spend(text.length / 4);
+  known.outline = { view, of: outlineOf(e, view) };
+  return known.outline.of;
 }
 
 function into(walk: Walk, e: Element, from: Style, at: Matrix, view: Viewport, uses: number, shown = false): void {
   if (walk.over) return;
-  const style = styleOf(e, from, walk.rules);
+  const known = knownOf(walk, e);
+  const style = styleOf(known.declared, from);
   if (style.display === 'none' || Number(style.opacity) < LEAST_OPACITY) return;
   if (style.clipped) walk.notes.add('clips');
-  const own = placed(at, matrixOf(e));
+  const own = placed(at, known.matrix);
   switch (e.localName) {
     case 'svg':
       nested(walk, e, style, own, view, uses, shown);
       return;
     case 'g':
     case 'a':
-      for (const child of Array.from(e.children)) into(walk, child, style, own, view, uses);
+      for (const child of childrenOf(e)) into(walk, child, style, own, view, uses);
       return;
     case 'switch': {
-      const first = e.children[0];
+      const first = e.firstElementChild;
       if (first) into(walk, first, style, own, view, uses);
       return;
     }
@@ -94,7 +136,7 @@ function into(walk: Walk, e: Element, from: Style, at: Matrix, view: Viewport, u
       used(walk, e, style, own, view, uses);
       return;
     default:
-      shape(walk, e, style, own, view);
+      shape(walk, e, known, style, own, view);
   }
 }
 
@@ -119,7 +161,7 @@ function nested(
     : ([1, 0, 0, 1, 0, 0] as const);
   const inner = placed(placed(at, [1, 0, 0, 1, x, y]), fit);
   const innerView = box ? { width: box[2], height: box[3] } : { width, height };
-  for (const child of Array.from(e.children)) into(walk, child, style, inner, innerView, uses);
+  for (const child of childrenOf(e)) into(walk, child, style, inner, innerView, uses);
 }
 
 function used(walk: Walk, e: Element, style: Style, at: Matrix, view: Viewport, uses: number): void {
@@ -138,13 +180,17 @@ function used(walk: Walk, e: Element, style: Style, at: Matrix, view: Viewport, 
   }
   const wide = length(e.getAttribute('width'), view.width) ?? view.width;
   const tall = length(e.getAttribute('height'), view.height) ?? view.height;
-  const inner = styleOf(target, style, walk.rules);
+  const inner = styleOf(knownOf(walk, target).declared, style);
   nested(walk, target, inner, moved, { width: wide, height: tall }, uses + 1, true);
 }
 
-function shape(walk: Walk, e: Element, style: Style, at: Matrix, view: Viewport): void {
+function* childrenOf(e: Element): Iterable<Element> {
+  for (let child = e.firstElementChild; child; child = child.nextElementSibling) yield child;
+}
+
+function shape(walk: Walk, e: Element, known: Known, style: Style & OwnStyle, at: Matrix, view: Viewport): void {
   if (style.visibility !== 'visible') return;
-  const outline = outlineOf(e, view);
+  const outline = outlineIn(known, e, view);
   if (!outline) return;
   if (walk.shapes.length >= MOST_SHAPES) {
     walk.over = true;
@@ -154,8 +200,7 @@ function shape(walk: Walk, e: Element, style: Style, at: Matrix, view: Viewport)
   const fill = e.localName === 'line' ? undefined : toneOf(plain(style.fill), number(style.fillOpacity), style.color);
   const line = toneOf(plain(style.stroke), number(style.strokeOpacity), style.color);
   const widthMm = length(style.strokeWidth, Math.hypot(view.width, view.height) / Math.SQRT2) ?? 1;
-  const dashes = (e.getAttribute('stroke-dasharray') ?? 'none').trim();
-  if (line && dashes !== 'none' && dashes !== '') walk.notes.add('dashes');
+  if (line && style.dashes !== 'none' && style.dashes !== '') walk.notes.add('dashes');
   if (!fill && !(line && widthMm > 0)) return;
   walk.shapes.push({
     outline,

@@ -53,7 +53,7 @@ function sfntProblem(view: DataView): Refused | undefined {
 }
 
 /**
- * Character maps of kind 12 may claim billions of characters, and the font reader would write each down.
+ * Character maps of kinds 4 and 12 may claim billions of characters, and the font reader would write each down.
  * Takes an unpacked font whose table directory was judged; true when the map is one it can read to the end.
  */
 export function hasSaneCharacterMap(bytes: Uint8Array): boolean {
@@ -68,7 +68,9 @@ export function hasSaneCharacterMap(bytes: Uint8Array): boolean {
 function saneMaps(map: DataView): boolean {
   for (let i = 0; i < map.getUint16(2); i++) {
     const at = map.getUint32(4 + 8 * i + 4);
-    if (map.getUint16(at) !== 12) continue;
+    const kind = map.getUint16(at);
+    if (kind === 4 && !saneSegments(map, at)) return false;
+    if (kind !== 12) continue;
     const groups = map.getUint32(at + 12);
     let characters = 0;
     for (let g = 0; g < groups; g++) {
@@ -78,6 +80,17 @@ function saneMaps(map: DataView): boolean {
     }
   }
   return true;
+}
+
+/** Segments of 16-bit characters (cmap format 4): overlapping ones may add up to billions. */
+function saneSegments(map: DataView, at: number): boolean {
+  const count = map.getUint16(at + 6) >> 1;
+  let characters = 0;
+  for (let s = 0; s < count; s++) {
+    const [last, first] = [map.getUint16(at + 14 + 2 * s), map.getUint16(at + 16 + 2 * count + 2 * s)];
+    characters += Math.max(0, last - first + 1);
+  }
+  return characters <= MOST_CHARACTERS;
 }
 
 /** Unicode has 1,114,112 code points; a font holds at most 65,535 glyphs (OpenType 1.9, maxp). */

@@ -9,10 +9,14 @@ type Contours = readonly (readonly GlyfPoint[])[];
 
 /** A glyph made of glyphs made of glyphs: no sound font goes deeper than a few. */
 const DEEPEST = 8;
+/** Those of glyphs within glyphs count each time: parts that double eight times over must end. */
+const MOST_POINTS = 50_000;
 
 /** Contours of the glyph at an index, out of the tables glyf and loca (OpenType 1.9). Throws on a damaged glyph. */
 export function glyfReader(glyf: DataView, loca: DataView, long: boolean, count: number): (index: number) => Contours {
   const startOf = (index: number) => (long ? loca.getUint32(4 * index) : 2 * loca.getUint16(2 * index));
+
+  let points = 0;
 
   function read(index: number, depth: number): Contours {
     if (index >= count || depth > DEEPEST) throw new Error(`no glyph ${index}`);
@@ -54,6 +58,8 @@ export function glyfReader(glyf: DataView, loca: DataView, long: boolean, count:
         dy = fixed.y - (b * moved.x + d * moved.y);
       }
       for (const contour of part) {
+        points += contour.length + 1;
+        if (points > MOST_POINTS) throw new Error('a glyph of too many points');
         out.push(contour.map((p) => ({ x: a * p.x + c * p.y + dx, y: b * p.x + d * p.y + dy, on: p.on })));
       }
       more = (flags & 32) !== 0;
@@ -61,7 +67,10 @@ export function glyfReader(glyf: DataView, loca: DataView, long: boolean, count:
     return out;
   }
 
-  return (index) => read(index, 0);
+  return (index) => {
+    points = 0;
+    return read(index, 0);
+  };
 }
 
 function simple(glyf: DataView, start: number, contours: number): Contours {

@@ -1,14 +1,25 @@
 import opentype from 'opentype.js';
 import type { Font, Glyph } from 'opentype.js';
+import { doWithin } from '../measure/counted-work.ts';
 import { refused } from '../sentences/say.ts';
 import type { Refused } from '../sentences/wording.ts';
-import { faceOf, tableKern } from './face-of.ts';
+import { countOpentype, countSubroutines } from './count-opentype.ts';
+import { faceOf, type FontParts, tableKern } from './face-of.ts';
 import type { Face, KerningTable } from './face.ts';
 import { fontFileProblem, hasSaneCharacterMap } from './font-file.ts';
 import { isWoff, unpackWoff } from './woff.ts';
 
+countOpentype();
+
+/** Steps of counted work to read a font with: the largest that is taken needs fewer than its bytes three times over. */
+const MOST_READ_STEPS = 16_000_000;
+/** And for one glyph: a point or a byte each. */
+const MOST_GLYPH_STEPS = 50_000;
+/** Glyphs beyond that: after so many the file is no font but a trap, and no other glyph is tried. */
+const MOST_ENDLESS = 3;
+
 /**
- * The only importer of opentype.js: font files in, faces of plain outlines out.
+ * Reads font files, as does only count-opentype.ts beside it with opentype.js: font files in, faces of plain outlines out.
  *
  * Takes from the library only single glyphs (their path commands, in font units, y up) and its kerning value of
  * a pair. Whole strings are never given to it: its ligatures and contextual forms are not wanted on an arc, and
@@ -28,7 +39,9 @@ export function readFace(
     const plain = isWoff(view) ? unpackWoff(view) : view;
     if (!plain || !hasSaneCharacterMap(plain)) return refused('reading.fontDamaged');
     // A copy: the reader wants a buffer of its own, and a view may lie inside a larger one.
-    const font = opentype.parse(plain.slice().buffer);
+    const font = doWithin(MOST_READ_STEPS, () => opentype.parse(plain.slice().buffer));
+    if (!font) return refused('reading.fontDamaged');
+    countSubroutines(font);
     return faceOf({
       id,
       name: nameOf(font) ?? id,
@@ -37,7 +50,7 @@ export function readFace(
       ascender: font.ascender,
       descender: font.descender,
       statedCapHeight: capHeightIn(font),
-      glyph: (char) => glyphIn(font, char),
+      glyph: glyphsIn(font),
       kern: kerning ? tableKern(kerning) : fontKern(font),
     });
   } catch {
@@ -45,11 +58,16 @@ export function readFace(
   }
 }
 
-function glyphIn(font: Font, char: string) {
-  // Index 0 is the box that stands for a missing character.
-  if (font.charToGlyphIndex(char) <= 0) return undefined;
-  const glyph: Glyph = font.charToGlyph(char);
-  return { advance: glyph.advanceWidth ?? 0, commands: glyph.path.commands };
+function glyphsIn(font: Font): FontParts['glyph'] {
+  let endless = 0;
+  return (char: string) => {
+    // Index 0 is the box that stands for a missing character.
+    if (endless >= MOST_ENDLESS || font.charToGlyphIndex(char) <= 0) return undefined;
+    const glyph: Glyph = font.charToGlyph(char);
+    const path = doWithin(MOST_GLYPH_STEPS, () => glyph.path);
+    if (!path) endless++;
+    return path && { advance: glyph.advanceWidth ?? 0, commands: path.commands };
+  };
 }
 
 function capHeightIn(font: Font): number | undefined {

@@ -27,7 +27,7 @@ export interface SvgDrawing {
 const MOST_SHAPES = 20_000;
 const DEEPEST_USE = 12;
 /** Steps of counted work: an element looked at is VISIT of them. Real drawings of 5 MB need a tenth. */
-const MOST_STEPS = 4_000_000;
+const MOST_STEPS = 2_000_000;
 const VISIT = 40;
 
 /**

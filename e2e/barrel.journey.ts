@@ -34,7 +34,7 @@ test('a barrel to turn by keys and pointer, in three states, with a picture to t
 
   await page.getByRole('button', { name: 'Straight on' }).click();
   const { name, bytes } = await downloadNamed(page, 'Save a picture');
-  expect(name).toMatch(/^Maker-s-head-[0-9a-f]{8}-barrel\.png$/);
+  expect(name).toMatch(/^Maker-s-head-[0-9a-f]{16}-barrel\.png$/);
   // PNG (W3C, third edition): signature, then width and height in the header chunk.
   expect(bytes.subarray(1, 4).toString()).toBe('PNG');
   expect([bytes.readUInt32BE(16), bytes.readUInt32BE(20)]).toEqual([2000, 2000]);

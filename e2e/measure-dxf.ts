@@ -30,7 +30,7 @@ export function measureDxf(text: string): MeasuredDxf {
     openings: openings.length,
     strays: entities.length - rims.length - openings.length,
     looseParts: rings.filter((ring, i) => rings.some((other, j) => j !== i && holds(other, ring))).length,
-    fingerprint: /^Fingerprint: ([0-9a-f]{8})/m.exec(text)?.[1],
+    fingerprint: /^Fingerprint: ([0-9a-f ]{19})/m.exec(text)?.[1],
   };
 }
 

@@ -32,7 +32,7 @@ export function acceptFinding(design: Design, { finding, plate, who, at, fingerp
   return { ...design, accepted: [...(design.accepted ?? []), added].slice(-MOST_ACCEPTED) };
 }
 
-/** What was accepted of this very fingerprint, whole or shortened; what was accepted before a change holds no longer. */
+/** What was accepted of this very fingerprint; what was accepted before a change holds no longer. */
 export function acceptedOf(design: Design, fingerprint: string): readonly Acceptance[] {
   return (design.accepted ?? []).filter((a) => sameFingerprint(a.fingerprint, fingerprint));
 }

@@ -1,11 +1,16 @@
-/** At least as many digits as proofs and files show. */
-const SOUND = /^[0-9a-f]{8,64}$/;
+const WHOLE = /^[0-9a-f]{64}$/;
+/** As older files and papers carry it. */
+const SHORTENED = /^[0-9a-f]{8,63}$/;
+
+/** True when two whole fingerprints (64 hex digits) are of the same cut. What is shortened is the same as nothing. */
+export function sameFingerprint(a: string, b: string): boolean {
+  return WHOLE.test(a) && a === b;
+}
 
 /**
- * True when two fingerprints, whole (64 hex digits) or shortened, are of the same cut: one begins with the other.
- * What is empty, shorter than 8 digits or no hex number is no fingerprint and is the same as nothing.
+ * True when a shortened fingerprint (8 digits at least) is the beginning of a whole one. That proves nothing, since two
+ * designs may share it: whoever asks says "compare by eye", never "approved".
  */
-export function sameFingerprint(a: string, b: string): boolean {
-  if (!SOUND.test(a) || !SOUND.test(b)) return false;
-  return a.length <= b.length ? b.startsWith(a) : a.startsWith(b);
+export function beginsAlike(shortened: string, whole: string): boolean {
+  return SHORTENED.test(shortened) && WHOLE.test(whole) && whole.startsWith(shortened);
 }

@@ -1,6 +1,7 @@
+import { showFingerprint } from '../design/show-fingerprint.ts';
 import { readFile } from 'node:fs/promises';
 import { loadFaces } from '../../fonts/node-faces.ts';
-import { standingOf } from '../approval/standing.ts';
+import { approvalOf } from '../files/approval.ts';
 import { oneLine } from '../files/plain-text.ts';
 import { checkMadeAgain } from '../order-file/check-made-again.ts';
 import type { OrderFault, SoundOrder } from '../order-file/order-file.ts';
@@ -28,17 +29,15 @@ export async function checkOrder(file: string, book: StockBook): Promise<number>
   }
   const faults = await madeAgain(read, book);
   if (faults.length > 0) return tell(faults);
-  const { design, manifest, files } = read;
+  const { design, manifest, files, byEye } = read;
   const cut = files.filter(({ role }) => role === 'cut').length;
-  const standing = standingOf(design, manifest.fingerprint);
-  console.log(`${oneLine(design.title, 120) || 'Stencil'}  ${manifest.fingerprint.slice(0, 8)}`);
+  console.log(`${oneLine(design.title, 120) || 'Stencil'}  ${showFingerprint(manifest.fingerprint)}`);
   console.log(`Order verified: ${files.length + 1} files are as they were written.`);
   console.log(`Made again from the design, ${cut} files to cut by come out the same, byte for byte.`);
-  console.log(
-    standing.kind === 'approved'
-      ? `Approved by ${oneLine(standing.approval.name, 60)}, ${oneLine(standing.approval.at, 40)}`
-      : 'Not yet approved',
-  );
+  if (byEye.length > 0) {
+    console.log(`Compare by eye: too few digits of the fingerprint on ${byEye.map((n) => oneLine(n, 150)).join(', ')}`);
+  }
+  console.log(approvalOf(design, manifest.fingerprint).text);
   return 0;
 }
 

@@ -82,7 +82,11 @@ export async function makeOrder(
 function whyNotApproved(design: Design, book: StockBook): string | undefined {
   const standing = standingOf(design, fingerprintOf(design, ownRules(design, book)));
   if (standing.kind === 'approved') return undefined;
-  const why = standing.kind === 'open' ? 'nobody approved this design' : 'the design was changed after it was approved';
+  const why = {
+    open: 'nobody approved this design',
+    changed: 'the design was changed after it was approved',
+    short: 'the approval carries too few digits of the fingerprint to be sure that it is this design',
+  }[standing.kind];
   return `No cut files written: ${why}. Have it approved as it is, or leave --approved-only out.`;
 }
 
@@ -94,8 +98,14 @@ function sealedOrder(
   rules: object | undefined,
 ): { readonly name: string; readonly bytes: Uint8Array } {
   const fingerprint = fingerprintOf(design, rules);
-  if (standingOf(design, fingerprint).kind === 'changed') {
+  const { kind } = standingOf(design, fingerprint);
+  if (kind === 'changed') {
     throw new Refusal('No order written: what was approved is another design. Have it approved anew.');
+  }
+  if (kind === 'short') {
+    throw new Refusal(
+      'No order written: the approval carries too few digits of the fingerprint. Have it approved again.',
+    );
   }
   return writeOrderFile({
     design,

@@ -8,6 +8,7 @@ import { appendFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { loadFaces } from '../../fonts/node-faces.ts';
 import type { Design } from '../design/schema.ts';
+import { printInName, showFingerprint } from '../design/show-fingerprint.ts';
 import { oneLine } from '../files/plain-text.ts';
 import type { Rows } from '../series/read-rows.ts';
 import { type MadeRow, runSeries, type SeriesStep } from '../series/run-series.ts';
@@ -95,7 +96,7 @@ async function reportOf({ line, of, outcome }: SeriesStep, desk: Desk): Promise<
   const report: RowReport = {
     line,
     name: outcome.name,
-    fingerprint: outcome.planned[0]?.plate.fingerprint ?? '',
+    fingerprint: showFingerprint(outcome.planned[0]?.plate.fingerprint ?? ''),
     verdict: outcome.verdict,
     reason: [...new Set(stops.map((f) => f.sentence))].join(' '),
     files,
@@ -119,7 +120,7 @@ async function writeRow(
     await write(`${row}-${name}`, text);
   }
   if (asked.sheets) {
-    const name = `${row}-spec-sheet-${planned[0]?.plate.fingerprint ?? 'draft'}.pdf`;
+    const name = `${row}-spec-sheet-${printInName(planned[0]?.plate.fingerprint ?? 'draft')}.pdf`;
     names.push(name);
     await write(name, await specSheet(design, planned, book, asked.paper));
   }

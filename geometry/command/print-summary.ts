@@ -1,3 +1,4 @@
+import { showFingerprint } from '../design/show-fingerprint.ts';
 import type { Design } from '../design/schema.ts';
 import { approvalOf } from '../files/approval.ts';
 import type { FaceProblems } from '../files/findings-file.ts';
@@ -18,7 +19,7 @@ export function printSummary(
   problems: FaceProblems,
   files: readonly string[],
 ): void {
-  console.log(`${oneLine(design.title, 120) || 'Stencil'}  ${planned[0]?.plate.fingerprint ?? ''}`);
+  console.log(`${oneLine(design.title, 120) || 'Stencil'}  ${showFingerprint(planned[0]?.plate.fingerprint ?? '')}`);
   console.log(`  ${approvalOf(design, planned[0]?.plate.fingerprint ?? '').text}`);
   for (const { problem } of problems) console.log(`  font: ${oneLine(problem, 500)}`);
   planned.forEach(({ plate, plan }, i) => {

@@ -34,11 +34,6 @@ export function documentMark(design: Design): string {
   return bytesToHex(sha256(utf8ToBytes(canonicalJson(design))));
 }
 
-/** First 8 hex digits: what proof, spec sheet, cut files and file names show. */
-export function shortFingerprint(design: Design, shopRules?: object): string {
-  return fingerprintOf(design, shopRules).slice(0, 8);
-}
-
 /** Later versions of the document brought nothing that is cut: an approval outlives them. Raised when one does. */
 const COUNTED_AS = 2;
 

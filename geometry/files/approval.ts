@@ -1,4 +1,5 @@
-import { standingOf } from '../approval/standing.ts';
+import { type Standing, standingOf } from '../approval/standing.ts';
+import { showFingerprint } from '../design/show-fingerprint.ts';
 import type { Design } from '../design/schema.ts';
 import { PAPER_EN } from '../sentences/paper-en.ts';
 import type { Wording } from '../sentences/wording.ts';
@@ -7,12 +8,12 @@ import { oneLine } from './plain-text.ts';
 /**
  * How a file stands to the approval, in one line. Name and moment stand as they are carried, the moment never in
  * another time zone: a file has the same bytes wherever it is made.
- * loud: what was approved is not what this file cuts.
+ * loud: what was approved is not what this file cuts, or nothing proves that it is.
  */
 export function approvalWords(
   design: Design,
   fingerprint: string,
-): { readonly kind: 'open' | 'approved' | 'changed'; readonly words: Wording; readonly loud: boolean } {
+): { readonly kind: Standing['kind']; readonly words: Wording; readonly loud: boolean } {
   const standing = standingOf(design, fingerprint);
   const { kind } = standing;
   if (kind === 'open') return { kind, words: PAPER_EN.say('paper.notApproved'), loud: false };
@@ -27,8 +28,8 @@ export function approvalWords(
       : PAPER_EN.say('paper.approvedBy', { who });
     return { kind, words, loud: false };
   }
-  const other = oneLine(approved, 8) || '–';
-  return { kind, words: PAPER_EN.say('paper.notThis', { who, approved: other, now: fingerprint }), loud: true };
+  const values = { who, approved: showFingerprint(oneLine(approved, 64)) || '–', now: showFingerprint(fingerprint) };
+  return { kind, words: PAPER_EN.say(kind === 'short' ? 'paper.byEye' : 'paper.notThis', values), loud: true };
 }
 
 /** The same in English; what is loud in capitals at first. */

@@ -1,10 +1,11 @@
+import { printInName } from '../design/show-fingerprint.ts';
 import { foldAccents } from './plain-text.ts';
 
 const LONGEST_PART = 60;
 
 /** `<title>-<plate>-<fingerprint>`: ASCII letters, digits and dashes only, so that any system and any controller takes it. */
 export function plateFileName(title: string, plateName: string, fingerprint: string, extension: 'dxf' | 'svg'): string {
-  return `${safePart(title, 'stencil')}-${safePart(plateName, 'plate')}-${safePart(fingerprint, 'draft')}.${extension}`;
+  return `${safePart(title, 'stencil')}-${safePart(plateName, 'plate')}-${safePart(printInName(fingerprint), 'draft')}.${extension}`;
 }
 
 /** Names for all plates of a design, in their order: two plates of one name get numbers, or one file would hide the other. */

@@ -1,5 +1,6 @@
 import { canonicalJson } from '../design/canonical-json.ts';
 import { fault, faultOf } from './fault.ts';
+import { markedBefore } from './marks.ts';
 import type { OrderFault, SoundOrder } from './order-file.ts';
 
 /** A file to cut by, freshly made from the order's design. */
@@ -18,9 +19,10 @@ export function checkMadeAgain(
   fresh: readonly MadeAgain[],
   ownRules: object | undefined,
 ): readonly OrderFault[] {
-  const { shopRules } = order.manifest;
+  const { shopRules, version, fingerprint } = order.manifest;
   if (canonicalJson(shopRules ?? {}) !== canonicalJson(ownRules ?? {})) return [fault('orderFault.otherRules')];
-  const made = new Map(fresh.map(({ name, bytes }) => [name, bytes]));
+  const wanted = version === 1 ? fresh.map((f) => markedBefore(f.name, f.bytes, fingerprint)) : fresh;
+  const made = new Map(wanted.map(({ name, bytes }) => [name, bytes]));
   const cut = order.files.filter(({ role }) => role === 'cut');
   const there = new Set(cut.map(({ name }) => name));
   return [
@@ -29,7 +31,7 @@ export function checkMadeAgain(
       if (!again) return [faultOf(name, 'orderFault.madeUnknown')];
       return isSame(again, bytes) ? [] : [faultOf(name, 'orderFault.madeOther')];
     }),
-    ...fresh.flatMap(({ name }) => (there.has(name) ? [] : [faultOf(name, 'orderFault.madeAbsent')])),
+    ...wanted.flatMap(({ name }) => (there.has(name) ? [] : [faultOf(name, 'orderFault.madeAbsent')])),
   ];
 }
 

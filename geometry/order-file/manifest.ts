@@ -56,7 +56,7 @@ const ROLES: readonly string[] = ['design', 'cut', 'proof', 'spec-sheet', 'findi
 function isManifest(value: Record<string, unknown>): value is Record<string, unknown> & Manifest {
   const { version, title, fingerprint, shopRules, approval, files } = value;
   return (
-    version === ORDER_VERSION &&
+    (version === 1 || version === ORDER_VERSION) &&
     typeof title === 'string' &&
     isHash(fingerprint) &&
     (shopRules === undefined || isFlat(shopRules, DEEPEST_RULES)) &&

@@ -6,12 +6,13 @@ import type { Refused } from '../sentences/wording.ts';
  * manifest.json, which says of every other file how long it is and its SHA-256 (FIPS 180-4).
  *
  * It proves that the files are as they were written and belong together. It does not prove who wrote them: whoever can
- * write a whole new order can also write a new manifest. What was agreed is told by the eight signs of the fingerprint,
- * which stand on every paper.
+ * write a whole new order can also write a new manifest. What was agreed is told by the fingerprint, of which every paper
+ * shows sixteen digits.
  */
 
 export const ORDER_FORMAT = 'bridgehead-order';
-export const ORDER_VERSION = 1;
+/** 2: files carry the whole fingerprint, where those of 1 carry its first 8 digits. */
+export const ORDER_VERSION = 2;
 
 export const DESIGN_NAME = 'design.json';
 export const MANIFEST_NAME = 'manifest.json';
@@ -36,7 +37,7 @@ export interface ListedFile {
 
 export interface Manifest {
   readonly format: typeof ORDER_FORMAT;
-  readonly version: typeof ORDER_VERSION;
+  readonly version: 1 | typeof ORDER_VERSION;
   readonly title: string;
   /** Of what is cut, 64 hex digits. */
   readonly fingerprint: string;
@@ -57,6 +58,11 @@ export interface SoundOrder {
   readonly manifest: Manifest;
   /** All but design and manifest. */
   readonly files: readonly OrderFile[];
+  /**
+   * What carries too few digits of the fingerprint to be the order's for sure (an order of version 1, an approval of
+   * those days), by name: a person compares it by eye.
+   */
+  readonly byEye: readonly string[];
 }
 
 export interface UnsoundOrder {

@@ -1,3 +1,4 @@
+import { showFingerprint } from '../design/show-fingerprint.ts';
 import { standingOf } from '../approval/standing.ts';
 import { isText } from '../design/kinds.ts';
 import type { Design } from '../design/schema.ts';
@@ -48,7 +49,7 @@ export function writeOrderText(asked: OrderTextAsked, speak: (words: Wording) =>
     ...design.elements.flatMap((e) => (isText(e) ? [`“${oneLine(e.text, 200)}”`] : [])),
     '',
     price === undefined ? undefined : ORDER_EN.say('orderText.price', { price }),
-    ORDER_EN.say('orderText.fingerprint', { fingerprint: fingerprint.slice(0, 8) }),
+    ORDER_EN.say('orderText.fingerprint', { fingerprint: showFingerprint(fingerprint) }),
     approvalLine(design, fingerprint),
     said('orderText.notes', 'notes', order.notes),
   ];
@@ -71,8 +72,9 @@ function approvalLine(design: Design, fingerprint: string): Wording {
   if (standing.kind === 'open') return ORDER_EN.say('orderText.notApproved');
   const { approval } = standing;
   const [name, at] = [oneLine(approval.name, 60), oneLine(approval.at, 40)];
-  if (standing.kind === 'changed') {
-    return ORDER_EN.say('orderText.approvedOther', { name, approved: oneLine(approval.fingerprint, 8) });
+  if (standing.kind !== 'approved') {
+    const key = standing.kind === 'short' ? 'orderText.approvedShort' : 'orderText.approvedOther';
+    return ORDER_EN.say(key, { name, approved: showFingerprint(oneLine(approval.fingerprint, 64)) });
   }
   return at === ''
     ? ORDER_EN.say('orderText.approvedPlain', { name })

@@ -1,8 +1,11 @@
+import { beginsAlike, sameFingerprint } from '../approval/same-fingerprint.ts';
 import { standingOf } from '../approval/standing.ts';
 import { canonicalJson } from '../design/canonical-json.ts';
 import { fingerprintOf } from '../design/fingerprint.ts';
 import { readDesign } from '../design/read-design.ts';
 import type { Design } from '../design/schema.ts';
+import { showFingerprint } from '../design/show-fingerprint.ts';
+import { visible } from '../design/visible.ts';
 import { fault, faultOf, quoteTexts } from './fault.ts';
 import { isCutName } from './file-name.ts';
 import { normalizeApproval, readManifest, sha256Of } from './manifest.ts';
@@ -46,6 +49,7 @@ export function readOrderFile(bytes: Uint8Array): SoundOrder | UnsoundOrder {
       design: design.design,
       manifest: manifest.manifest,
       files: listFiles(manifest.manifest, files),
+      byEye: listByEye(manifest.manifest, design.design, files),
     };
   }
   const isOrder = !told.some(({ words }) => NO_ORDER.has(words.key));
@@ -107,20 +111,34 @@ function faultsOfFiles(manifest: Manifest, files: ReadonlyMap<string, Uint8Array
 
 /** A file to cut by says what it cuts; a paper that says it says the same. */
 function faultsOfMark(manifest: Manifest, name: string, isCut: boolean, bytes: Uint8Array): OrderFault[] {
-  const [found, fingerprint] = [markOf(name, bytes), manifest.fingerprint.slice(0, 8)];
-  if (found === fingerprint) return [];
-  if (found !== undefined) {
-    return [faultOf(name, isCut ? 'orderFault.cutOther' : 'orderFault.paperOther', { found, fingerprint })];
-  }
-  return isCut ? [faultOf(name, 'orderFault.cutUnmarked')] : [];
+  const found = markOf(name, bytes);
+  const { version, fingerprint } = manifest;
+  if (found === undefined) return isCut ? [faultOf(name, 'orderFault.cutUnmarked')] : [];
+  if (sameFingerprint(found, fingerprint) || (version === 1 && beginsAlike(found, fingerprint))) return [];
+  const values = { found: showFingerprint(visible(found)), fingerprint: showFingerprint(fingerprint) };
+  return [faultOf(name, isCut ? 'orderFault.cutOther' : 'orderFault.paperOther', values)];
+}
+
+/** What agrees, and carries too few digits to prove it. */
+function listByEye(
+  { fingerprint, files: listed }: Manifest,
+  design: Design,
+  files: ReadonlyMap<string, Uint8Array>,
+): string[] {
+  const marked = listed.flatMap(({ name, role }) => {
+    const bytes = files.get(name);
+    const found = bytes && role !== 'design' ? markOf(name, bytes) : undefined;
+    return found !== undefined && !sameFingerprint(found, fingerprint) ? [name] : [];
+  });
+  return standingOf(design, fingerprint).kind === 'short' ? [DESIGN_NAME, ...marked] : marked;
 }
 
 function faultsOfDesign(manifest: Manifest, design: Design): OrderFault[] {
   const faults: OrderFault[] = [];
   const found = fingerprintOf(design, manifest.shopRules);
-  const fingerprint = manifest.fingerprint.slice(0, 8);
   if (found !== manifest.fingerprint) {
-    faults.push(faultOf(DESIGN_NAME, 'orderFault.designOther', { found: found.slice(0, 8), fingerprint }));
+    const values = { found: showFingerprint(found), fingerprint: showFingerprint(manifest.fingerprint) };
+    faults.push(faultOf(DESIGN_NAME, 'orderFault.designOther', values));
   }
   if (design.title !== manifest.title) {
     faults.push(
@@ -132,8 +150,8 @@ function faultsOfDesign(manifest: Manifest, design: Design): OrderFault[] {
     faults.push(faultOf(MANIFEST_NAME, 'orderFault.approvalDiffers'));
   }
   if (approval && standingOf(design, found).kind === 'changed') {
-    const values = quoteTexts({ name: approval.name, approved: approval.fingerprint.slice(0, 8) });
-    faults.push(faultOf(DESIGN_NAME, 'orderFault.approvalOther', { ...values, fingerprint: found.slice(0, 8) }));
+    const values = quoteTexts({ name: approval.name, approved: showFingerprint(approval.fingerprint) });
+    faults.push(faultOf(DESIGN_NAME, 'orderFault.approvalOther', { ...values, fingerprint: showFingerprint(found) }));
   }
   return faults;
 }

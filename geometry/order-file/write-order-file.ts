@@ -13,6 +13,7 @@
 
 import { zipOf } from '../adapters/zip-stream.ts';
 import { fingerprintOf } from '../design/fingerprint.ts';
+import { printInName } from '../design/show-fingerprint.ts';
 import type { Design } from '../design/schema.ts';
 import { designText } from '../design/write-design.ts';
 import { safePart } from '../files/names.ts';
@@ -76,9 +77,9 @@ export function writeOrderFile(asked: OrderContents): { readonly name: string; r
   };
 }
 
-/** `<title>-<fingerprint>-order.zip` */
+/** `<title>-<16 digits>-order.zip` */
 export function nameOrderFile(title: string, fingerprint: string): string {
-  return `${safePart(title, 'stencil')}-${fingerprint.slice(0, 8)}-order.zip`;
+  return `${safePart(title, 'stencil')}-${printInName(fingerprint)}-order.zip`;
 }
 
 function demandPlainNames(files: readonly OrderFile[]): void {

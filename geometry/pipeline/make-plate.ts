@@ -9,7 +9,7 @@ import { judgeGaps } from '../checks/gap-findings.ts';
 import { notOnePiece } from '../checks/not-one-piece.ts';
 import { proveUnits } from '../checks/prove-units.ts';
 import { verifyPlate } from '../checks/verify-plate.ts';
-import { shortFingerprint } from '../design/fingerprint.ts';
+import { fingerprintOf } from '../design/fingerprint.ts';
 import type { Design } from '../design/schema.ts';
 import { sortFindings, verdictOf } from '../findings.ts';
 import { layOut, type OnBarrel } from '../layout/lay-out.ts';
@@ -113,7 +113,7 @@ export function makePlate(
     },
     findings,
     verdict: verdictOf(findings),
-    fingerprint: shortFingerprint(design, ownRules(design, book)),
+    fingerprint: fingerprintOf(design, ownRules(design, book)),
   };
 }
 

@@ -35,6 +35,6 @@ export interface PlateResult {
   readonly measures: PlateMeasures;
   readonly findings: readonly Finding[];
   readonly verdict: Verdict;
-  /** First 8 hex digits of the design's fingerprint. */
+  /** The design's fingerprint, 64 hex digits. */
   readonly fingerprint: string;
 }

@@ -2,6 +2,7 @@
  * A plate at true size, on as many pages as it takes: a plan of how they lie, then the pages with marks to cut along,
  * crosses to lay on each other, and lines that show whether the printer kept the size.
  */
+import { showFingerprint } from '../design/show-fingerprint.ts';
 import { addPage, INK, type PdfPage } from '../files/paper/pdf-page.ts';
 import type { PlannedPlate } from '../files/paper/plate-drawing.ts';
 import { contourPath } from '../files/svg/svg-path.ts';
@@ -65,7 +66,7 @@ function drawTile(flow: Flow, planned: PlannedPlate, tile: Tile, tiles: readonly
   const { plate } = planned;
   const [x, y] = [TILE_FRAME.left, TILE_FRAME.top];
   page.line(tile.name, x, 11.5, 20, { size: 14, bold: true, tag: 'H2' });
-  page.line(`${plate.name}  ·  ${fingerprint}`, x + 20, 11.5, tile.width * 0.6, TYPE.label);
+  page.line(`${plate.name}  ·  ${showFingerprint(fingerprint)}`, x + 20, 11.5, tile.width * 0.6, TYPE.label);
   const alt = words.say('paperTiles.alt', { tile: tile.name, name: plate.name });
   page.tags.picture(alt, () => drawPart(page, planned, tile, x, y));
   page.tags.ornament(() => {

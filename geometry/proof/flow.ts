@@ -1,3 +1,4 @@
+import { showFingerprint } from '../design/show-fingerprint.ts';
 import type { PaperWords } from '../files/paper/paper-words.ts';
 import { addPage, INK, type PdfPage, type TextStyle } from '../files/paper/pdf-page.ts';
 
@@ -81,7 +82,7 @@ export function footDrawer(
     page.rule(left, y - 4.5, left + width, y - 4.5);
     page.tags.ornament(() => {
       page.line(whose, left, y, width * 0.6, TYPE.label);
-      const right = `${fingerprint}  ·  ${words.say('paper.pageOf', { number, of })}`;
+      const right = `${showFingerprint(fingerprint)}  ·  ${words.say('paper.pageOf', { number, of })}`;
       page.line(right, left + width * 0.6, y, width * 0.4, { ...TYPE.label, align: 'right' });
     });
   };

@@ -1,4 +1,5 @@
 import { findSameRevision } from '../approval/revisions.ts';
+import { showFingerprint } from '../design/show-fingerprint.ts';
 import { approvalWords } from '../files/approval.ts';
 import { asHeading } from '../files/paper/paper-words.ts';
 import { oneLine } from '../files/plain-text.ts';
@@ -50,7 +51,9 @@ function drawStanding(flow: Flow, { design }: ProofAsked, fingerprint: string, y
       : last !== undefined
         ? [words.say('paper.revisionAfter', { letter: last })]
         : [];
-  const text = [words.say('paper.fingerprint', { fingerprint }), ...revision].join('  ·  ');
+  const text = [words.say('paper.fingerprint', { fingerprint: showFingerprint(fingerprint) }), ...revision].join(
+    '  ·  ',
+  );
   const { kind, words: standing, loud } = approvalWords(design, fingerprint);
   page.line(text, left, y, width * 0.6, TYPE.quiet);
   if (!loud) {

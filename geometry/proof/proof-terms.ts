@@ -1,3 +1,4 @@
+import { showFingerprint } from '../design/show-fingerprint.ts';
 import { approvalWords } from '../files/approval.ts';
 import { listCautions } from '../files/paper/cautions.ts';
 import { INK, type PdfPage } from '../files/paper/pdf-page.ts';
@@ -104,14 +105,19 @@ export function drawApproval(flow: Flow, asked: ProofAsked, fingerprint: string)
   flow.y += 5;
   flow.heading(words.say('paperProof.approval'), 40);
   if (kind === 'approved') {
-    flow.paragraph(`${words.speak(standing)}. ${words.say('paper.fingerprint', { fingerprint })}.`, {
-      size: 11,
-      bold: true,
-    });
+    flow.paragraph(
+      `${words.speak(standing)}. ${words.say('paper.fingerprint', { fingerprint: showFingerprint(fingerprint) })}.`,
+      {
+        size: 11,
+        bold: true,
+      },
+    );
     flow.y += 6;
   } else {
     if (kind === 'changed') flow.paragraph(`${words.speak(standing)}.`, { size: 11, bold: true });
-    flow.paragraph(`${words.say('paperProof.approvalHow')} ${words.say('paperProof.approvalOf', { fingerprint })}`);
+    flow.paragraph(
+      `${words.say('paperProof.approvalHow')} ${words.say('paperProof.approvalOf', { fingerprint: showFingerprint(fingerprint) })}`,
+    );
     drawSignature(page, flow);
   }
   drawLegal(flow, legal);

@@ -10,6 +10,7 @@
  * 4. Price, care, cautions, approval.
  * 5. If wanted, the plates at true size.
  */
+import { showFingerprint } from '../design/show-fingerprint.ts';
 import { paperWords } from '../files/paper/paper-words.ts';
 import { PAPERS } from '../files/paper/page-size.ts';
 import { oneLine } from '../files/plain-text.ts';
@@ -35,7 +36,7 @@ export async function writeProof(asked: ProofAsked, fonts: PageFonts): Promise<U
   const title = oneLine(design.title, 120) || words.say('paper.stencil');
   const subject = words.say('paper.fingerprint', { fingerprint });
   const page = createPage({ title, subject, fonts, size: PAPERS[asked.page], language });
-  const flow = createFlow(page, words, `${title}  ·  ${fingerprint}`);
+  const flow = createFlow(page, words, `${title}  ·  ${showFingerprint(fingerprint)}`);
   drawCover(flow, asked, title, fingerprint);
   flow.newPage();
   drawDrawing(flow, asked);

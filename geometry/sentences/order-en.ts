@@ -71,6 +71,7 @@ export const ORDER_EN = makeSay({
   orderText: {
     approved: 'Approved by {{name}}, {{at}}',
     approvedPlain: 'Approved by {{name}}',
+    approvedShort: 'COMPARE BY EYE: the approval of {{name}} carries only {{approved}}',
     approvedOther: 'NOT APPROVED: the approval of {{name}} is for {{approved}}',
     fingerprint: 'Fingerprint: {{fingerprint}}',
     letters: 'What it says:',

@@ -9,6 +9,7 @@ export const PAPER_EN = makeSay({
   paper: {
     approvedBy: 'Approved by {{who}}',
     approvedLetter: 'Approved by {{who}} as revision {{letter}}',
+    byEye: 'Compare by eye: {{who}} approved {{approved}}, too short a fingerprint to be sure; this is {{now}}',
     findings: 'Findings',
     fingerprint: 'Fingerprint {{fingerprint}}',
     material: 'Material',

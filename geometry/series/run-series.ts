@@ -7,7 +7,7 @@
  * earlier run comes as a step too, without being made again.
  */
 import type { FaceSource } from '../adapters/face.ts';
-import { documentMark, shortFingerprint } from '../design/fingerprint.ts';
+import { documentMark, fingerprintOf } from '../design/fingerprint.ts';
 import type { Design } from '../design/schema.ts';
 import { verdictOf, type Verdict } from '../findings.ts';
 import type { PlannedPlate } from '../files/paper/plate-drawing.ts';
@@ -60,8 +60,8 @@ export interface SeriesTools {
 
 /** The same for the same filled design, stock and line, and for no other. */
 export function rowMark(filled: Design, line: number, book: StockBook): string {
-  const fingerprint = shortFingerprint(filled, ownRules(filled, book));
-  return `${line}-${fingerprint}-${documentMark(filled).slice(0, 16)}`;
+  const fingerprint = fingerprintOf(filled, ownRules(filled, book));
+  return `${line}-${fingerprint}-${documentMark(filled)}`;
 }
 
 /** A sentence when design and rows do not go together; otherwise the steps, made as they are asked for. */

@@ -12,7 +12,7 @@ import {
   whyNoRevision,
   withoutRevisions,
 } from '../../geometry/approval/revisions.ts';
-import { sameFingerprint } from '../../geometry/approval/same-fingerprint.ts';
+import { beginsAlike, sameFingerprint } from '../../geometry/approval/same-fingerprint.ts';
 import { standingOf } from '../../geometry/approval/standing.ts';
 import { canonicalJson } from '../../geometry/design/canonical-json.ts';
 import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
@@ -51,10 +51,15 @@ function reread(design: Design): Design {
 }
 
 describe('fingerprints', () => {
-  it('are the same whole or shortened to 8 digits, and never when shorter', () => {
+  it('are the same only when all 64 digits are; of 8 and more it is told that they begin alike', () => {
     const whole = fingerprintOf(PERRY);
-    for (const n of [8, 12, 64]) expect(sameFingerprint(whole, whole.slice(0, n))).toBe(true);
-    for (const n of [0, 1, 7]) expect(sameFingerprint(whole, whole.slice(0, n))).toBe(false);
+    expect(sameFingerprint(whole, whole)).toBe(true);
+    for (const n of [0, 1, 7, 8, 12, 16, 63]) {
+      expect(sameFingerprint(whole, whole.slice(0, n))).toBe(false);
+      expect(sameFingerprint(whole.slice(0, n), whole.slice(0, n))).toBe(false);
+      expect(beginsAlike(whole.slice(0, n), whole)).toBe(n >= 8);
+    }
+    expect(beginsAlike(whole, whole)).toBe(false);
     expect(sameFingerprint('', '')).toBe(false);
     expect(sameFingerprint(`${whole.slice(0, 63)}g`, whole)).toBe(false);
     const other = `${whole.slice(0, 63)}${whole.endsWith('0') ? '1' : '0'}`;
@@ -102,7 +107,7 @@ describe('an approval', () => {
     expect(withdrawn.revisions?.map((r) => [r.letter, r.approval])).toEqual([['A', undefined]]);
     expect(withdrawApproval(PERRY)).toBe(PERRY);
   });
-  it('counts neither empty nor shortened below 8 digits, whatever a file claims', () => {
+  it('counts neither empty nor shortened, whatever a file claims; of 8 digits it is to be compared by eye', () => {
     for (const fingerprint of ['', fingerprintOf(PERRY).slice(0, 7), 'zzzzzzzzzz']) {
       const claimed: Design = { ...PERRY, approval: { name: 'Ada Pell', at: AT, how: 'paper', fingerprint } };
       expect(standingOf(claimed, fingerprintOf(claimed)).kind).toBe('changed');
@@ -111,8 +116,8 @@ describe('an approval', () => {
       ...PERRY,
       approval: { name: 'Ada Pell', at: '2027-01-04', how: 'paper', fingerprint: fingerprintOf(PERRY).slice(0, 8) },
     };
-    expect(standingOf(older, fingerprintOf(older)).kind).toBe('approved');
-    expect(standingOf(older, fingerprintOf(older).slice(0, 8)).kind).toBe('approved');
+    expect(standingOf(older, fingerprintOf(older)).kind).toBe('short');
+    expect(standingOf(older, fingerprintOf(older).slice(0, 8)).kind).toBe('changed');
   });
   it('holds exactly as long as nothing is cut otherwise, whatever is changed', () => {
     fc.assert(

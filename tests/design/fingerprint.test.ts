@@ -4,7 +4,8 @@ import { isLifted } from '../../geometry/barrel/finger-room.ts';
 import { sideMeasures } from '../../geometry/barrel/side-measures.ts';
 import { canonicalJson } from '../../geometry/design/canonical-json.ts';
 import { emptyDesign, newRingText } from '../../geometry/design/defaults.ts';
-import { fingerprintOf, shortFingerprint } from '../../geometry/design/fingerprint.ts';
+import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
+import { printInName, showFingerprint } from '../../geometry/design/show-fingerprint.ts';
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import type { Design, Side } from '../../geometry/design/schema.ts';
@@ -22,9 +23,12 @@ const print = fingerprintOf(base);
 const first = (d: Design) => d.elements[0] as (typeof d.elements)[number];
 
 describe('the fingerprint', () => {
-  it('is 64 hex digits, of which 8 are shown', () => {
+  it('is 64 hex digits, of which 16 are shown in groups of four', () => {
     expect(print).toMatch(/^[0-9a-f]{64}$/);
-    expect(shortFingerprint(base)).toBe(print.slice(0, 8));
+    expect(showFingerprint(print).replaceAll(' ', '')).toBe(printInName(print));
+    expect(printInName(print)).toBe(print.slice(0, 16));
+    expect(showFingerprint(print)).toMatch(/^[0-9a-f]{4}( [0-9a-f]{4}){3}$/);
+    expect(showFingerprint('0a1b2c3d')).toBe('0a1b 2c3d');
   });
 
   it.each<[string, (d: Design) => Design]>([

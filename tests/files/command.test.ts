@@ -49,7 +49,7 @@ describe('the headless command', { timeout: 180_000 }, () => {
     expect(run.files).toHaveLength(4);
     expect(run.files).toEqual(expect.arrayContaining(['findings.json', 'spec-sheet.pdf']));
     const dxf = run.files.find((f) => f.endsWith('.dxf'))!;
-    expect(dxf).toMatch(/^Ottilie-Bastian-Large-[0-9a-f]{8}\.dxf$/);
+    expect(dxf).toMatch(/^Ottilie-Bastian-Large-[0-9a-f]{16}\.dxf$/);
     expect(run.said).toContain(dxf);
     const read = readDxf(readFileSync(join(run.out, dxf), 'utf8'));
     expect(read.entities.at(-1)).toMatchObject({ type: 'CIRCLE', layer: 'RIM', radius: 150 });

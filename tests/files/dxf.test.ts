@@ -5,7 +5,7 @@ import { writeDxf } from '../../geometry/files/dxf/dxf.ts';
 import { perimeterMm, regionAreaMm2, signedAreaMm2 } from '../../geometry/measure/ring.ts';
 import { polylinePoints, readDxf } from '../readers/dxf-reader.ts';
 import { ezdxfVersion, readWithEzdxf } from '../readers/ezdxf-reader.ts';
-import { handDesign, handPlate } from './hand-plate.ts';
+import { HAND_PRINT, handDesign, handPlate } from './hand-plate.ts';
 
 const design = handDesign();
 const hasEzdxf = ezdxfVersion() !== undefined;
@@ -133,7 +133,7 @@ describe('DXF', () => {
   it('says in a comment when this is not what was approved', () => {
     const approval = { name: 'Ada Pell', at: '2027-01-04', how: 'paper' as const, fingerprint: 'ffffffff' };
     expect(writeDxf({ ...design, approval }, handPlate(100), golden)).toContain('NOT THE APPROVED DESIGN');
-    const right = { ...approval, fingerprint: `0a1b2c3d${'0'.repeat(56)}` };
+    const right = { ...approval, fingerprint: HAND_PRINT };
     expect(writeDxf({ ...design, approval: right }, handPlate(100), golden)).toContain('Approved by Ada Pell');
   });
 

@@ -8,6 +8,10 @@ import type { PlateResult } from '../../geometry/plate/plate.ts';
 import type { Outline, Ring } from '../../geometry/shapes.ts';
 import { FLATTEN_ERROR_MM, GRID_MM } from '../../geometry/units.ts';
 
+/** A whole fingerprint, and as it is shown. */
+export const HAND_PRINT = '0a1b2c3d4e5f60718293a4b5c6d7e8f90a1b2c3d4e5f60718293a4b5c6d7e8f9';
+export const HAND_PRINT_SHOWN = '0a1b 2c3d 4e5f 6071';
+
 /** A circle as the chain makes it: points on the grid, chords within the flattening error. */
 export function circleRing(cx: number, cy: number, radius: number): Ring {
   const n = Math.ceil(Math.PI / Math.acos(1 - FLATTEN_ERROR_MM / radius));
@@ -103,7 +107,7 @@ export function handPlate(diameterMm: number, name = 'Large', findings: readonly
     },
     findings,
     verdict: verdictOf(findings),
-    fingerprint: '0a1b2c3d',
+    fingerprint: HAND_PRINT,
   };
 }
 

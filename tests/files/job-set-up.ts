@@ -10,9 +10,9 @@ export function threePlateJob(): Job {
   const three = sheetOfThree();
   const sheet = { ...three, plates: three.plates.map((p) => (p.id === 'a#2' ? { ...p, turnDeg: 37 } : p)) };
   const plates = new Map([
-    ['a#1', { ...handPlate(508), fingerprint: '11111111' }],
-    ['a#2', { ...handPlate(508), fingerprint: '22222222' }],
-    ['b#1', { ...handPlate(254, 'Half size'), fingerprint: '33333333' }],
+    ['a#1', { ...handPlate(508), fingerprint: '1'.repeat(64) }],
+    ['a#2', { ...handPlate(508), fingerprint: '2'.repeat(64) }],
+    ['b#1', { ...handPlate(254, 'Half size'), fingerprint: '3'.repeat(64) }],
   ]);
   const plans = new Map([...plates].map(([id, plate]) => [id, planCuts(plate)]));
   const plan = planSheet(sheet, plans, LASER, { marks: marksOf(1), tabs: true });

@@ -13,7 +13,7 @@ import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { paperSpeak } from '../../web/words/paper-speak.ts';
 import { readPdf } from '../readers/pdf-reader.ts';
 import { askTool, hasTool } from '../readers/poppler.ts';
-import { handDesign, handPlate } from './hand-plate.ts';
+import { HAND_PRINT, HAND_PRINT_SHOWN, handDesign, handPlate } from './hand-plate.ts';
 
 const face = (weight: number) =>
   new Uint8Array(
@@ -50,7 +50,7 @@ describe('spec sheet', () => {
     expect(read.lang).toBe('en');
     const all = read.texts.map((t) => t.text).join(' | ');
     for (const text of [
-      '0a1b2c3d',
+      HAND_PRINT_SHOWN,
       '533.4 mm',
       '21.000 in',
       '304 stainless steel',
@@ -122,7 +122,7 @@ describe('spec sheet', () => {
       const design = handDesign({ accepted: accepted(fingerprint) });
       return (await readPdf(await sheet(design, plateOf(300, 'Large', findings)))).texts.map((t) => t.text).join(' ');
     };
-    expect(await of(`0a1b2c3d${'0'.repeat(56)}`)).toContain('A small thing. Accepted by Ada Pell, 2027-01-04.');
+    expect(await of(HAND_PRINT)).toContain('A small thing. Accepted by Ada Pell, 2027-01-04.');
     expect(await of('f'.repeat(64))).not.toContain('Accepted');
   });
 

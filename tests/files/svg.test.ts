@@ -3,7 +3,7 @@ import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import { writeSvg } from '../../geometry/files/svg/svg.ts';
 import { perimeterMm, regionAreaMm2, signedAreaMm2 } from '../../geometry/measure/ring.ts';
 import { svgPathPoints } from '../readers/svg-reader.ts';
-import { handDesign, handPlate } from './hand-plate.ts';
+import { HAND_PRINT, HAND_PRINT_SHOWN, handDesign, handPlate } from './hand-plate.ts';
 
 const pathsOf = (svg: string) => [...svg.matchAll(/ d="([^"]+)"/g)].map((m) => svgPathPoints(m[1]!));
 
@@ -15,7 +15,7 @@ describe('SVG', () => {
     expect([w, h]).toEqual([Number(width), Number(height)]);
     expect([x, y]).toEqual([-w! / 2, -h! / 2]);
     expect(svg).toContain('<circle cx="0" cy="0" r="266.7"/>');
-    expect(svg).toContain('0a1b2c3d');
+    expect(svg).toContain(`Fingerprint ${HAND_PRINT_SHOWN}, whole ${HAND_PRINT}.`);
   });
 
   it.each([120, 533.4])('keeps area and length of the plate of %d mm within 0.1 %', (diameterMm) => {

@@ -235,7 +235,7 @@ export function damagesOf(order: MadeOrder, other: MadeOrder): readonly Damage[]
       name: 'a manifest of a version to come',
       source: OWN,
       bytes: rawZip([
-        { name: MANIFEST, bytes: encode(manifestText(manifest).replace('"version": 1', '"version": 2')) },
+        { name: MANIFEST, bytes: encode(manifestText(manifest).replace('"version": 2', '"version": 3')) },
         ...raw(parts).slice(1),
       ]),
       file: MANIFEST,

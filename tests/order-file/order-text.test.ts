@@ -1,4 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
+import { showFingerprint } from '../../geometry/design/show-fingerprint.ts';
 import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { writeOrderText } from '../../geometry/order-file/order-text.ts';
@@ -33,7 +34,7 @@ describe('an order as plain text', () => {
       '“OB”',
       '',
       'Price: EUR 240.00',
-      `Fingerprint: ${fingerprintOf(design).slice(0, 8)}`,
+      `Fingerprint: ${showFingerprint(fingerprintOf(design))}`,
       'Approved by O. Marrow, 2026-11-26T10:00:00.000Z',
       '',
     ]);
@@ -41,7 +42,7 @@ describe('an order as plain text', () => {
 
   it('says loudly that something else was approved, and nothing of a price that nobody named', () => {
     const stale = textOf(approved(smallDesign('OB'), 'f'.repeat(64)));
-    expect(stale).toContain('NOT APPROVED: the approval of O. Marrow is for fffffff');
+    expect(stale).toContain('NOT APPROVED: the approval of O. Marrow is for ffff ffff ffff ffff');
     expect(stale).not.toContain('Price');
     const { approval: _, ...open } = smallDesign('OB');
     expect(textOf(open)).toContain('\nNot approved yet\n');

@@ -22,7 +22,7 @@ describe('an order', () => {
     expect(read.manifest.approval).toEqual(order.design.approval);
     const again = writeOrderFile(order);
     expect(Buffer.compare(again.bytes, order.bytes)).toBe(0);
-    expect(again.name).toBe(`Ottilie-Bastian-${order.fingerprint.slice(0, 8)}-order.zip`);
+    expect(again.name).toBe(`Ottilie-Bastian-${order.fingerprint.slice(0, 16)}-order.zip`);
     expect(nameOrderFile('★', order.fingerprint)).toMatch(/^stencil-/);
   });
 

@@ -5,7 +5,7 @@ import { PAPERS } from '../../geometry/files/paper/page-size.ts';
 import { writeProof } from '../../geometry/proof/write-proof.ts';
 import { said } from '../../geometry/sentences/say.ts';
 import { paperSpeak } from '../../web/words/paper-speak.ts';
-import { handDesign } from '../files/hand-plate.ts';
+import { HAND_PRINT, HAND_PRINT_SHOWN, handDesign } from '../files/hand-plate.ts';
 import { readAllPages } from '../readers/pdf-reader.ts';
 import { askTool, fontsOf, hasTool } from '../readers/poppler.ts';
 import { asked, fonts, lineText, MM, plannedPlate, QUOTE, SHOP } from './set-up.ts';
@@ -42,7 +42,15 @@ describe('the proof', () => {
     ]) {
       expect(all).toContain(text);
     }
-    for (const text of ['0a1b2c3d', '500.0 mm', '19.685 in', 'Paint', 'Cask 27', '2027-05-14', 'Not yet approved']) {
+    for (const text of [
+      HAND_PRINT_SHOWN,
+      '500.0 mm',
+      '19.685 in',
+      'Paint',
+      'Cask 27',
+      '2027-05-14',
+      'Not yet approved',
+    ]) {
       expect(all).toContain(text);
     }
     for (const text of ['Plate, Large', '12.34 m', 'VAT 20 %', '€144.02', '5 to 8 working days', '30 days']) {
@@ -117,7 +125,7 @@ describe('the proof', () => {
       (await textsOf(await writeProof(asked({ design: handDesign({ approval: approval(fingerprint) }) }), fonts))).join(
         ' | ',
       );
-    const same = await of(`0a1b2c3d${'0'.repeat(56)}`);
+    const same = await of(HAND_PRINT);
     expect(same).toContain('Approved by Ada Pell, 2027-01-04');
     expect(same).not.toContain('Signature');
     const other = await of('f'.repeat(64));
@@ -161,7 +169,7 @@ describe('the proof', () => {
       'Large',
     ];
     const left = alike.filter((t) => !typed.some((known) => known?.includes(t)) && !own.test(t));
-    expect(left.filter((t) => /[a-z]{4}/i.test(t) && !/0a1b2c3d/.test(t))).toEqual([]);
+    expect(left.filter((t) => /[a-z]{4}/i.test(t) && !t.includes(HAND_PRINT_SHOWN))).toEqual([]);
     expect(read.pages.flatMap((p) => p.texts.map((t) => t.text)).join(' ')).toContain('144,02');
   });
 

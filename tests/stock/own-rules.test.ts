@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
-import { fingerprintOf, shortFingerprint } from '../../geometry/design/fingerprint.ts';
+import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import { makePlate } from '../../geometry/pipeline/make-plate.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
@@ -45,7 +45,7 @@ describe('the fingerprint and a shop’s own numbers', () => {
   it('changes with every number of the used material and process that the cut follows', async () => {
     const { faces } = await loadFaces(design);
     const shipped = makePlate(design, 'large', faces, createStore(), BUILT_IN);
-    expect(shipped.fingerprint).toBe(shortFingerprint(design));
+    expect(shipped.fingerprint).toBe(fingerprintOf(design));
     const prints = new Set([shipped.fingerprint]);
     const books = [
       bookWith((f) => (f.processes[0].families.metal.bridge.mm = 2.5)),

@@ -1,5 +1,6 @@
 import { Component, lazy, Suspense, useMemo, useState, type ComponentProps, type ReactNode } from 'react';
 import { useStore } from 'zustand';
+import { printInName } from '../../geometry/design/show-fingerprint.ts';
 import { drawBarrel } from '../../geometry/proof/barrel-picture.ts';
 import { regionsPath } from '../../geometry/proof/picture-path.ts';
 import { looks } from './solid/looks-store.ts';
@@ -34,7 +35,7 @@ export function BarrelPlace({ name, ...shown }: BarrelPlaceProps) {
   const flat = !able || !drawn;
   const give = () => setAble(false);
   const savePicture = (png: Uint8Array<ArrayBuffer>): void => {
-    const file = `${fileStem(design.title)}-${plate?.fingerprint ?? 'plain'}-barrel.png`;
+    const file = `${fileStem(design.title)}-${printInName(plate?.fingerprint ?? 'plain')}-barrel.png`;
     saveFile({ name: file, type: 'image/png', bytes: png });
     ui.getState().set({ notice: t('cask.saved', { name: file }) });
   };

@@ -3,6 +3,7 @@ import { useMemo, useState } from 'react';
 import { whyNoRevision } from '../../geometry/approval/revisions.ts';
 import { standingOf, type Standing } from '../../geometry/approval/standing.ts';
 import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
+import { showFingerprint } from '../../geometry/design/show-fingerprint.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { visible } from '../../geometry/design/visible.ts';
 import { ownRules } from '../../geometry/stock/own-rules.ts';
@@ -33,6 +34,7 @@ export function ApprovalNote({ design, open, title }: ApprovalNoteProps) {
   const standing = useMemo(() => standingOf(design, fingerprint), [design, fingerprint]);
   if (standing.kind === 'open') return null;
   const changed = standing.kind === 'changed';
+  const unsure = standing.kind !== 'approved';
   const was = changed ? standing.was : undefined;
   const sentence = approvalWords(standing);
 
@@ -50,9 +52,9 @@ export function ApprovalNote({ design, open, title }: ApprovalNoteProps) {
   }
 
   return (
-    <section className={css.note} data-changed={changed || undefined} aria-label={t('approved.label')}>
+    <section className={css.note} data-changed={unsure || undefined} aria-label={t('approved.label')}>
       <div className={css.line}>
-        {changed ? <FileWarning size={20} aria-hidden /> : <BadgeCheck size={20} aria-hidden />}
+        {unsure ? <FileWarning size={20} aria-hidden /> : <BadgeCheck size={20} aria-hidden />}
         <p role="status" className={css.sentence} data-testid="approval">
           {title === undefined ? sentence : t('approved.ofTitle', { title: visible(title), sentence })}
         </p>
@@ -93,5 +95,6 @@ function approvalWords(standing: Exclude<Standing, { readonly kind: 'open' }>): 
   const when = approval.at.trim() === '' ? t('approved.undated') : momentDay(approval.at);
   const values = { who, when, letter: letter ?? '' };
   if (kind === 'approved') return t(letter === undefined ? 'approved.sealBare' : 'approved.seal', values);
+  if (kind === 'short') return t('approved.short', { ...values, approved: showFingerprint(approval.fingerprint) });
   return t(letter === undefined ? 'approved.changedBare' : 'approved.changed', values);
 }

@@ -5,7 +5,7 @@ import { t } from '../words/t.ts';
 import { momentWords } from '../words/say/moment-words.ts';
 import css from './StandingLine.module.css';
 
-const SIGNS = { open: CircleDashed, approved: CircleCheck, changed: OctagonAlert };
+const SIGNS = { open: CircleDashed, approved: CircleCheck, short: OctagonAlert, changed: OctagonAlert };
 
 /** Whether what is cut is what was approved: always in sight, as a sign of its own shape and in words. */
 export function StandingLine({ standing }: { readonly standing: Standing }) {

@@ -1,3 +1,4 @@
+import { printInName } from '../../geometry/design/show-fingerprint.ts';
 import { expose } from 'comlink';
 import { designText } from '../../geometry/design/write-design.ts';
 import type { Job } from '../../geometry/files/job/job.ts';
@@ -117,7 +118,7 @@ function designFiles(there: ReadonlySet<string>): JobFile[] {
   const files = new Map<string, JobFile>();
   for (const { shown, design } of orderTaken().plates) {
     if (!there.has(shown.wish)) continue;
-    const name = `${safePart(design.title, 'design')}-${shown.key}-${shown.job.fingerprint}.json`;
+    const name = `${safePart(design.title, 'design')}-${shown.key}-${printInName(shown.job.fingerprint)}.json`;
     files.set(shown.key, { name, bytes: new TextEncoder().encode(designText(design)) });
   }
   return [...files.values()];

@@ -2,7 +2,8 @@ import { strToU8 } from 'fflate';
 import { zipOf } from '../../geometry/adapters/zip-stream.ts';
 import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import type { CutPlan } from '../../geometry/cutplan/cut-plan.ts';
-import { shortFingerprint } from '../../geometry/design/fingerprint.ts';
+import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
+import { printInName } from '../../geometry/design/show-fingerprint.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { designText } from '../../geometry/design/write-design.ts';
 import { writeDxf } from '../../geometry/files/dxf/dxf.ts';
@@ -83,7 +84,7 @@ function cutFile(
 
 /** The same name whether a plate is taken alone or with the others. */
 function cutFileName(design: Design, kind: 'dxf' | 'svg', plateId: string, book: StockBook): string {
-  const fingerprint = shortFingerprint(design, ownRules(design, book));
+  const fingerprint = fingerprintOf(design, ownRules(design, book));
   const plates = design.plates.map(({ name }) => ({ name, fingerprint }));
   return (
     plateFileNames(design.title, plates, kind)[design.plates.findIndex((p) => p.id === plateId)] ?? `plate.${kind}`
@@ -119,7 +120,7 @@ async function proof(
 }
 
 function paperFile(design: Design, book: StockBook, what: 'proof' | 'spec-sheet', bytes: Uint8Array): MadeFile {
-  const print = shortFingerprint(design, ownRules(design, book));
+  const print = printInName(fingerprintOf(design, ownRules(design, book)));
   return { name: `${fileStem(design.title)}-${print}-${what}.pdf`, type: 'application/pdf', bytes: bytes.slice() };
 }
 
@@ -129,7 +130,7 @@ async function everything(design: Design, planned: ReadonlyMap<string, Planned>,
     cutFile(design, 'svg', id, planned, book),
   ]);
   files.push(await specSheet(design, planned, book));
-  const stem = `${fileStem(design.title)}-${shortFingerprint(design, ownRules(design, book))}`;
+  const stem = `${fileStem(design.title)}-${printInName(fingerprintOf(design, ownRules(design, book)))}`;
   const bytes = zipOf([{ name: `${stem}.json`, bytes: strToU8(designText(design)) }, ...files]);
   return { name: `${stem}.zip`, type: 'application/zip', bytes: bytes.slice() };
 }

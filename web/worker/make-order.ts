@@ -10,9 +10,10 @@ import { ownRules } from '../../geometry/stock/own-rules.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
 import type { MadeFile, Paper } from './plate-api.ts';
 
-/** The design's approval is of something else: such an order would not be sound. */
+/** The design's approval is of something else, or does not prove that it is not: such an order would not be sound. */
 export function approvalIsStale(design: Design, book: StockBook): boolean {
-  return standingOf(design, fingerprintOf(design, ownRules(design, book))).kind === 'changed';
+  const { kind } = standingOf(design, fingerprintOf(design, ownRules(design, book)));
+  return kind === 'changed' || kind === 'short';
 }
 
 /** The whole order as one ZIP that can be checked. */

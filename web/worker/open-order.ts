@@ -26,7 +26,7 @@ export async function openOrder(
 ): Promise<OpenedOrder> {
   const read = readOrderFile(bytes);
   if (read.kind === 'unsound') return read;
-  const { design, manifest, files } = read;
+  const { design, manifest, files, byEye } = read;
   const planned: PlannedPlate[] = [];
   for (const { id } of design.plates) {
     told({ done: planned.length, of: design.plates.length });
@@ -38,7 +38,7 @@ export async function openOrder(
   }
   const faults = checkMadeAgain(read, cutAgain(design, planned), ownRules(design, book));
   if (faults.length > 0) return { kind: 'unsound', faults, isOrder: true, design };
-  return { kind: 'sound', design, manifest, files };
+  return { kind: 'sound', design, manifest, files, byEye };
 }
 
 function cutAgain(design: Design, planned: readonly PlannedPlate[]): MadeAgain[] {

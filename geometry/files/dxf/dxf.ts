@@ -6,6 +6,7 @@
  * plate's centre at the origin. True size: no kerf is taken off.
  */
 import type { CutPlan } from '../../cutplan/cut-plan.ts';
+import { showFingerprint } from '../../design/show-fingerprint.ts';
 import type { Design } from '../../design/schema.ts';
 import type { PlateResult } from '../../plate/plate.ts';
 import { MM_PER_INCH } from '../../units.ts';
@@ -35,7 +36,8 @@ function commentsFor(design: Design, plate: PlateResult): string[] {
     'Bridgehead cut file',
     `Title: ${oneLine(design.title, 120)}`,
     `Plate: ${oneLine(plate.name, 60)}`,
-    `Fingerprint: ${plate.fingerprint}`,
+    `Fingerprint: ${showFingerprint(plate.fingerprint)}`,
+    `Whole: ${plate.fingerprint}`,
     `Approval: ${approvalOf(design, plate.fingerprint).text}`,
     `Diameter: ${fileNumber(plate.diameterMm)} mm (${inches} in)`,
     'Units: millimetres',

@@ -2,6 +2,7 @@
  * The cut list of one sheet on paper: A4, a picture of the sheet with its plates, the designs with their fingerprints,
  * then every cut in its turn, on as many pages as it takes. The same input gives the same bytes.
  */
+import { showFingerprint } from '../../design/show-fingerprint.ts';
 import { type CutListRow, cutList } from './cut-list.ts';
 import { designsOn, type JobDesign, type JobSheet, sheetName } from './job.ts';
 import { contourPath } from '../svg/svg-path.ts';
@@ -92,8 +93,8 @@ function drawHead(
     y += 4.6;
   }
   for (const { title, plateName, fingerprint, approval } of designs.slice(0, MOST_DESIGNS)) {
-    page.line(`${title}, ${plateName}`, LEFT, y, 80, { size: 8.5, bold: true });
-    page.line(fingerprint, LEFT + 84, y, 24, { size: 8.5 });
+    page.line(`${title}, ${plateName}`, LEFT, y, 72, { size: 8.5, bold: true });
+    page.line(showFingerprint(fingerprint), LEFT + 75, y, 33, { size: 8.5 });
     page.line(approval, LEFT + 110, y, WIDTH - 110, { size: 7.5, colour: INK.quiet });
     y += 4.6;
   }

@@ -1,4 +1,5 @@
 import type { CutPass } from '../../cutplan/sheet-plan.ts';
+import { showFingerprint } from '../../design/show-fingerprint.ts';
 import { contourLengthMm } from '../../measure/arc.ts';
 import type { Point } from '../../shapes.ts';
 import { type Cell, CSV_BEGIN, csvLine } from '../csv.ts';
@@ -16,6 +17,7 @@ export interface CutListRow {
   readonly lengthMm: number;
   /** Where it is pierced, from the lower left corner of the sheet. */
   readonly pierce: Point;
+  /** As it is shown. */
   readonly fingerprint: string;
 }
 
@@ -31,7 +33,7 @@ export function cutList({ sheet, plan }: JobSheet, designs: readonly JobDesign[]
       word: wordOf(pass),
       lengthMm: contourLengthMm(pass.path) - tabsMm(pass),
       pierce: pass.pierce,
-      fingerprint: design?.fingerprint ?? '',
+      fingerprint: showFingerprint(design?.fingerprint ?? ''),
     };
   });
 }

@@ -1,3 +1,4 @@
+import { showFingerprint } from '../../design/show-fingerprint.ts';
 import { designOfPlate, designsOn, sheetName, type JobDesign, type JobSheet } from './job.ts';
 import type { LineWishes } from './job-lines.ts';
 
@@ -9,7 +10,7 @@ export function jobNotes(job: JobSheet, designs: readonly JobDesign[], wishes: L
   return [
     'Bridgehead cut file',
     plate ? `Plate ${plate.id} of ${sheetName(job)}` : sheetName(job),
-    ...shown.map((d) => `${d.title}, ${d.plateName}. Fingerprint: ${d.fingerprint}. ${d.approval}`),
+    ...shown.map((d) => `${d.title}, ${d.plateName}. Fingerprint: ${showFingerprint(d.fingerprint)}. ${d.approval}`),
     ...outdated.map((sentence) => `OUTDATED: ${sentence}`),
     'Units: millimetres. Seen from the painted side. In the order of cutting.',
     size.kind === 'net'

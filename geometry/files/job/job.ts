@@ -4,6 +4,7 @@ import type { PlateResult } from '../../plate/plate.ts';
 import type { NestedSheet, PlacedPlate } from '../../sheet/sheets.ts';
 import { CUT_EN } from '../../sentences/cut-en.ts';
 import type { Refused } from '../../sentences/wording.ts';
+import { showFingerprint } from '../../design/show-fingerprint.ts';
 import { approvalOf } from '../approval.ts';
 import { fileNumber } from '../numbers.ts';
 import { oneLine } from '../plain-text.ts';
@@ -13,6 +14,7 @@ export interface JobDesign {
   readonly wish: string;
   readonly title: string;
   readonly plateName: string;
+  /** 64 hex digits. */
   readonly fingerprint: string;
   readonly approval: string;
 }
@@ -50,7 +52,8 @@ export function findOutdated(planned: readonly JobDesign[], now: ReadonlyMap<str
     const current = now.get(wish);
     if (current === undefined) return [CUT_EN.refused('sheetFile.gone', { title })];
     if (current === fingerprint) return [];
-    return [CUT_EN.refused('sheetFile.changed', { title, planned: fingerprint, now: current })];
+    const values = { title, planned: showFingerprint(fingerprint), now: showFingerprint(current) };
+    return [CUT_EN.refused('sheetFile.changed', values)];
   });
 }
 

@@ -1,8 +1,5 @@
 import { encode } from 'uqr';
-import { fingerprintOf } from '../../design/fingerprint.ts';
 import type { Design } from '../../design/schema.ts';
-import { ownRules } from '../../stock/own-rules.ts';
-import type { StockBook } from '../../stock/stock-book.ts';
 import { oneLine } from '../plain-text.ts';
 import { INK, type PdfPage } from './pdf-page.ts';
 
@@ -11,11 +8,10 @@ const LONGEST_TITLE = 60;
 
 /**
  * What the code on a sheet says: `bridgehead:` and the whole fingerprint (64 hex digits), a semicolon, the title.
- * short: the fingerprint that the plates carry; where the design's is another, it alone is said.
+ * fingerprint: the one that the plates carry.
  */
-export function codeText(design: Design, short: string, book: StockBook): string {
-  const whole = fingerprintOf(design, ownRules(design, book));
-  return `bridgehead:${whole.startsWith(short) ? whole : short};${oneLine(design.title, LONGEST_TITLE)}`;
+export function codeText(design: Design, fingerprint: string): string {
+  return `bridgehead:${fingerprint};${oneLine(design.title, LONGEST_TITLE)}`;
 }
 
 /** A QR code (ISO/IEC 18004), level M, as squares of ink; sideMm without the four light modules that must stay around it. */

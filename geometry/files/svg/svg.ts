@@ -3,6 +3,7 @@
  * (SVG 2, coordinate systems); arcs as A commands, y down, hairlines without fill, in the order of cutting.
  */
 import type { CutPlan } from '../../cutplan/cut-plan.ts';
+import { showFingerprint } from '../../design/show-fingerprint.ts';
 import type { Design } from '../../design/schema.ts';
 import type { PlateResult } from '../../plate/plate.ts';
 import { approvalOf } from '../approval.ts';
@@ -26,7 +27,8 @@ export function writeSvg(design: Design, plate: PlateResult, plan: CutPlan): str
   );
   const title = `${oneLine(design.title, 120) || 'Stencil'}, ${oneLine(plate.name, 60)}`;
   const about =
-    `Bridgehead cut file. Fingerprint ${plate.fingerprint}. ${approvalOf(design, plate.fingerprint).text}. ` +
+    `Bridgehead cut file. Fingerprint ${showFingerprint(plate.fingerprint)}, whole ${plate.fingerprint}. ` +
+    `${approvalOf(design, plate.fingerprint).text}. ` +
     `Diameter ${fileNumber(plate.diameterMm)} mm. One unit is one millimetre. True size: kerf not taken off. ` +
     `Seen from the painted side.`;
   return writeSvgFile({ left: -half, top: -half, width: half * 2, height: half * 2 }, title, about, [

@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import jsQR from 'jsqr';
 import { fingerprintOf } from '../../../geometry/design/fingerprint.ts';
+import { showFingerprint } from '../../../geometry/design/show-fingerprint.ts';
 import { isText } from '../../../geometry/design/kinds.ts';
 import { PAPERS, type PaperName } from '../../../geometry/files/paper/page-size.ts';
 import { writeSpecSheet } from '../../../geometry/files/paper/spec-sheet.ts';
@@ -199,7 +200,7 @@ export const PDF_CLAIMS: readonly Claim[] = [
       return counted((bytes, { design }) => {
         const text = askTool('pdftotext', ['-layout', '{}', '-'], bytes).text;
         const lettering = design.elements.flatMap((e) => (isText(e) ? e.text.split('\n') : []));
-        const wanted = [design.title, fingerprintOf(design).slice(0, 8), ...(proofs.has(bytes) ? lettering : [])];
+        const wanted = [design.title, showFingerprint(fingerprintOf(design)), ...(proofs.has(bytes) ? lettering : [])];
         return wanted.every((part) => text.includes(part.trim()));
       });
     },

@@ -1,3 +1,4 @@
+import { showFingerprint } from '../../../geometry/design/show-fingerprint.ts';
 import { FilePlus2, X } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { openDesignFile } from '../../handover/open-design-file.ts';
@@ -102,7 +103,7 @@ function Item({ item, alone }: { readonly item: OrderItem; readonly alone: boole
           <span className={text.sub}>
             {t(`cut.what.from.${item.origin.kind}`)}
             {plates.find(({ key }) => key === item.key) &&
-              ` · ${plates.find(({ key }) => key === item.key)?.job.fingerprint ?? ''}`}
+              ` · ${showFingerprint(plates.find(({ key }) => key === item.key)?.job.fingerprint ?? '')}`}
           </span>
         </p>
         {!alone && <IconButton label={t('cut.what.drop', { title })} onClick={() => work.drop(item.key)} sign={X} />}

@@ -1,4 +1,4 @@
-import { shortFingerprint } from '../../../geometry/design/fingerprint.ts';
+import { fingerprintOf } from '../../../geometry/design/fingerprint.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
 import { findOutdated } from '../../../geometry/files/job/job.ts';
 import type { Refused } from '../../../geometry/sentences/wording.ts';
@@ -13,7 +13,7 @@ export function lookForChanges(desk: CutDesk, now: ReadonlyMap<string, Design>):
     plates.flatMap(({ wish, key, plateId }) => {
       const design = now.get(key);
       const there = design?.plates.some((p) => p.id === plateId);
-      return design && there ? [[wish, shortFingerprint(design, ownRules(design, desk.page.book))] as const] : [];
+      return design && there ? [[wish, fingerprintOf(design, ownRules(design, desk.page.book))] as const] : [];
     }),
   );
   const changed = findOutdated(

@@ -1,6 +1,7 @@
+import { showFingerprint } from '../../../geometry/design/show-fingerprint.ts';
 import { Download, ShieldCheck } from 'lucide-react';
 import { visible } from '../../../geometry/design/visible.ts';
-import type { OrderFile, SoundOrder } from '../../../geometry/order-file/order-file.ts';
+import { DESIGN_NAME, type OrderFile, type SoundOrder } from '../../../geometry/order-file/order-file.ts';
 import { usePage } from '../../page/page-context.ts';
 import { saveFile } from '../../page/save-file.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -14,7 +15,7 @@ import { closeOrder } from './order-store.ts';
 /** What was proven of an order, and its files to take. */
 export function SoundOrderPart({ order }: { readonly order: SoundOrder }) {
   const { ui } = usePage();
-  const { design, manifest, files } = order;
+  const { design, manifest, files, byEye } = order;
   const { approval } = design;
   return (
     <>
@@ -23,16 +24,17 @@ export function SoundOrderPart({ order }: { readonly order: SoundOrder }) {
           <ShieldCheck size={20} aria-hidden /> {t('handOver.verified', { count: files.length + 1 })}
         </p>
         <p>
-          {approval
+          {approval && !byEye.includes(DESIGN_NAME)
             ? t('handOver.approved', { name: visible(approval.name), day: momentDay(approval.at) })
             : t('handOver.notApproved')}
         </p>
         <p>{t('handOver.opened', { title: visible(design.title) })}</p>
       </div>
       <p className={text.note}>
-        <strong>{t('handOver.fingerprint', { fingerprint: manifest.fingerprint.slice(0, 8) })}</strong>{' '}
+        <strong>{t('handOver.fingerprint', { fingerprint: showFingerprint(manifest.fingerprint) })}</strong>{' '}
         {t('handOver.compare')}
       </p>
+      {byEye.length > 0 && <p className={text.note}>{t('handOver.byEye', { names: byEye.join(', ') })}</p>}
       <h3 className={css.filesTitle}>{t('handOver.files')}</h3>
       <ul className={css.files}>
         {files.map((file) => (

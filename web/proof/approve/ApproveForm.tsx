@@ -1,3 +1,4 @@
+import { showFingerprint } from '../../../geometry/design/show-fingerprint.ts';
 import { useId, useState } from 'react';
 import { whyNoApproval } from '../../../geometry/approval/approve.ts';
 import { approve } from '../../state/actions/agreed/agree.ts';
@@ -70,7 +71,7 @@ export function ApproveForm({ planned, fingerprint }: ApproveFormProps) {
           <Check label={t('proof.approve.read')} checked={read} onChange={setRead} />
           {missing && !read && <p className={css.problem}>{t('proof.approve.notRead')}</p>}
         </div>
-        <p className={text.note}>{t('proof.approve.means', { fingerprint: fingerprint.slice(0, 8) })}</p>
+        <p className={text.note}>{t('proof.approve.means', { fingerprint: showFingerprint(fingerprint) })}</p>
         {refused && (
           <p role="alert" className={css.problem}>
             {refusalWords(refused)}

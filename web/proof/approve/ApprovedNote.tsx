@@ -1,3 +1,4 @@
+import { showFingerprint } from '../../../geometry/design/show-fingerprint.ts';
 import { CircleCheck, Undo2 } from 'lucide-react';
 import { useEffect, useRef } from 'react';
 import type { Approval } from '../../../geometry/design/schema.ts';
@@ -35,8 +36,8 @@ export function ApprovedNote({ approval, letter }: ApprovedNoteProps) {
           <span className={text.soft}>
             {t(`proof.approved.how.${how}`, { at: momentWords(at) })}{' '}
             {letter === undefined
-              ? t('proof.approved.print', { fingerprint: fingerprint.slice(0, 8) })
-              : t('proof.approved.printAs', { letter, fingerprint: fingerprint.slice(0, 8) })}
+              ? t('proof.approved.print', { fingerprint: showFingerprint(fingerprint) })
+              : t('proof.approved.printAs', { letter, fingerprint: showFingerprint(fingerprint) })}
           </span>
         </span>
       </p>

@@ -1,3 +1,4 @@
+import { showFingerprint } from '../../../geometry/design/show-fingerprint.ts';
 import { visible } from '../../../geometry/design/visible.ts';
 import { OctagonAlert } from 'lucide-react';
 import { useState } from 'react';
@@ -39,8 +40,8 @@ export function ChangedNote({
             {t('proof.changed.says', {
               name: visible(approval.name),
               at: momentWords(approval.at),
-              approved: approval.fingerprint.slice(0, 8),
-              now: fingerprint.slice(0, 8),
+              approved: showFingerprint(approval.fingerprint),
+              now: showFingerprint(fingerprint),
             })}
           </p>
         </div>

@@ -1,3 +1,4 @@
+import { showFingerprint } from '../../../geometry/design/show-fingerprint.ts';
 import { visible } from '../../../geometry/design/visible.ts';
 import { useState } from 'react';
 import { revisionDesign, whyNoRevision } from '../../../geometry/approval/revisions.ts';
@@ -77,7 +78,7 @@ function RevisionRow({ revision, isNow, onBack }: RevisionRowProps) {
           {why || (approval ? t('proof.approved.by', { name: visible(approval.name) }) : t('proof.revisions.noNote'))}
         </h3>
         <p className={text.note}>
-          {momentWords(at)} · <span className={css.print}>{fingerprint.slice(0, 8)}</span>
+          {momentWords(at)} · <span className={css.print}>{showFingerprint(fingerprint)}</span>
         </p>
         {approval && why !== '' && (
           <p className={css.approved}>

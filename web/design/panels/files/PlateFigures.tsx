@@ -1,3 +1,4 @@
+import { showFingerprint } from '../../../../geometry/design/show-fingerprint.ts';
 import type { PlateSpec } from '../../../../geometry/design/schema.ts';
 import type { PlateResult } from '../../../../geometry/plate/plate.ts';
 import { useUi } from '../../../page/page-context.ts';
@@ -47,7 +48,7 @@ export function PlateFigures({ spec, plate }: PlateFiguresProps) {
         ))}
         <div className={css.row}>
           <dt>{t('figures.fingerprint')}</dt>
-          <dd className={css.print}>{plate.fingerprint}</dd>
+          <dd className={css.print}>{showFingerprint(plate.fingerprint)}</dd>
         </div>
       </dl>
     </div>

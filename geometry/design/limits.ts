@@ -21,3 +21,9 @@ export const LONGEST_TEXT = 200;
 
 /** Longest drawing that is taken in: 400,000 characters are about 30,000 points. */
 export const LONGEST_PATH = 400_000;
+
+/** Letters, dashes and copies of drawings of a design in all: fifty times what a full plate holds. */
+export const MOST_SHAPES = 20_000;
+
+/** Lines and curves of its drawings in all, each copy counted. */
+export const MOST_LINES = 1_000_000;

@@ -1,7 +1,9 @@
 import { DOCUMENT_EN } from '../sentences/document-en.ts';
 import type { KeyOf } from '../sentences/make-say.ts';
 import type { Refused } from '../sentences/wording.ts';
+import { workFault } from './work-fault.ts';
 import { bringUpToDate } from './versions/bring-up-to-date.ts';
+import { jsonFault } from './json-places.ts';
 import { problemFor } from './say-where.ts';
 import { DESIGN_FORMAT, DESIGN_VERSION } from './limits.ts';
 import { designSchema, type Design } from './schema.ts';
@@ -20,14 +22,14 @@ export function readDesign(text: string): { design: Design } | Refused {
   const raw = text.startsWith('\uFEFF') ? text.slice(1) : text;
   if (raw.trim() === '') return DOCUMENT_EN.refused('document.emptyFile');
 
-  let value: unknown;
-  try {
-    value = JSON.parse(raw);
-  } catch {
+  const fault = jsonFault(raw);
+  if (fault?.kind === 'deep') return DOCUMENT_EN.refused('document.tooDeep');
+  if (fault?.kind === 'broken')
     return DOCUMENT_EN.refused(endsEarly(raw) ? 'document.cutShort' : 'document.unreadable');
-  }
+  if (fault?.kind === 'forbidden') return DOCUMENT_EN.refused('document.hidden');
+  if (fault) return DOCUMENT_EN.refused('document.twice', { line: fault.line, name: visible(fault.name ?? '') });
+  const value: unknown = JSON.parse(raw);
   if (!isRecord(value) || value['format'] !== DESIGN_FORMAT) return DOCUMENT_EN.refused('document.notDesign');
-  if (hidesPrototype(value)) return DOCUMENT_EN.refused('document.hidden');
 
   const version = value['version'];
   if (typeof version !== 'number' || !Number.isInteger(version)) return DOCUMENT_EN.refused('document.noVersion');
@@ -45,7 +47,7 @@ export function readDesign(text: string): { design: Design } | Refused {
     idTwice(elements, 'document.elementsTwice') ??
     idTwice(plates, 'document.platesTwice') ??
     idTwice(ownFaces, 'document.facesTwice');
-  return twice ?? { design: parsed.data };
+  return twice ?? workFault(parsed.data) ?? { design: parsed.data };
 }
 
 /** True when strings or brackets are still open at the end of the text. */
@@ -62,18 +64,6 @@ function endsEarly(text: string): boolean {
     else if (c === '}' || c === ']') depth--;
   }
   return inString || depth > 0;
-}
-
-/** JSON can hold an own key of this name; merging such an object elsewhere would change every object's nature. */
-function hidesPrototype(root: unknown): boolean {
-  const stack: unknown[] = [root];
-  while (stack.length > 0) {
-    const value = stack.pop();
-    if (typeof value !== 'object' || value === null) continue;
-    if (Object.hasOwn(value, '__proto__')) return true;
-    for (const part of Object.values(value) as unknown[]) stack.push(part);
-  }
-  return false;
 }
 
 function idTwice(members: readonly { readonly id: string }[], key: KeyOf<typeof DOCUMENT_EN>): Refused | undefined {

@@ -6,6 +6,14 @@ import { makeSay } from './make-say.ts';
  */
 export const DOCUMENT_EN = makeSay({
   document: {
+    twice: 'Line {{line}} of this file says "{{name}}" a second time, and only one can count. Delete one of the two.',
+    tooManyLines:
+      'The drawings of this design have {{count}} lines and curves, more than the {{most}} that can be worked out. Take simpler drawings, or repeat them less often.',
+    tooMuch:
+      'This design has {{count}} shapes to cut, more than the {{most}} that can be worked out. Remove elements, or repeat them less often.',
+    tooDeep: 'This file is nested more deeply than any design. It was damaged or tampered with; ask for a fresh copy.',
+    artworkBox:
+      'In this design, the drawing of element {{number}} ("{{id}}") does not fit its frame. Import the drawing again.',
     above: 'is {{value}}, above the most allowed, {{most}}',
     below: 'is {{value}}, below the least allowed, {{least}}',
     cutShort:

@@ -36,7 +36,7 @@ export const PARTS: readonly Part[] = [
   { path: 'geometry/cache.ts', may: [] },
   { path: 'geometry/measure/', may: WORDS },
   { path: 'geometry/adapters/', may: [...WORDS, 'geometry/measure/'] },
-  { path: 'geometry/design/', may: WORDS },
+  { path: 'geometry/design/', may: [...WORDS, 'geometry/measure/'] },
   // How a design stands to what was approved. A difference is told by the names of materials, barrels and motifs.
   {
     path: 'geometry/approval/',

@@ -50,14 +50,14 @@ const LINE = newLineText('line-1', 'stardos-stencil-400');
 export const FILE_CASES: readonly DocumentCase[] = [
   ...(
     [
-      ['a million brackets', DEEP, '['.repeat(1_000_000), /stops in the middle/],
+      ['a million brackets', DEEP, '['.repeat(1_000_000), /nested more deeply/],
+      ['200,000 closed brackets', DEEP, '['.repeat(200_000) + ']'.repeat(200_000), /nested more deeply/],
       [
-        '200,000 closed brackets',
+        'deep in a part of a design',
         DEEP,
-        '['.repeat(200_000) + ']'.repeat(200_000),
-        /not a Bridgehead design|cannot be read/,
+        withParts({ title: '['.repeat(100_000) + ']'.repeat(100_000) }),
+        /nested more deeply/,
       ],
-      ['deep in a part of a design', DEEP, withParts({ title: '['.repeat(100_000) + ']'.repeat(100_000) }), /title/],
       ['__proto__ at the top', PROTO, withParts({}).replace('{', '{"__proto__":{"polluted":1},'), /__proto__/],
       ['__proto__ deep inside', PROTO, withParts({ order: '{"__proto__":{"polluted":1}}' }), /__proto__/],
       ['a part called constructor', PROTO, withParts({ constructor: '{"prototype":{"polluted":1}}' }), /"constructor"/],
@@ -76,7 +76,16 @@ export const FILE_CASES: readonly DocumentCase[] = [
       ['a file of 17 MB', SIZE, ' '.repeat(17_000_000), /larger than 16 MB/],
       ['elements that are no list', TYPES, withParts({ elements: '{"length":3}' }), /list/],
       ['a million elements', SIZE, withParts({ elements: `[${'0,'.repeat(999_999)}0]` }), /elements/],
-      ['the same key twice', `${JSON_RFC}, section 4`, withParts({}).replace('{', '{"title":7,'), undefined],
+      [
+        'the same key twice',
+        `${JSON_RFC}, section 4`,
+        withParts({}).replace('{', '{"title":7,'),
+        /Line 1 .*"title" a second time/,
+      ],
+      ['a drawing that is not 1 high', SIZE, withArtwork('M0 0L1 0L1 100000L0 100000Z'), /drawing of element 1/],
+      ['a drawing of one line without end', SIZE, withArtwork('M0 0L1e300 0L1e300 1e300Z'), /drawing of element 1/],
+      ['a drawing far from its frame', SIZE, withArtwork('M900 0L901 0L901 1L900 1Z'), /drawing of element 1/],
+      ['borders of 720 dashes, 200 times', SIZE, withParts({ elements: manyBorders(200) }), /144000 shapes/],
       ['an unpaired surrogate', `${JSON_RFC}, section 8.2`, withLine('text', '"A\\ud800B"'), undefined],
       ['a zero byte in a text', `${JSON_RFC}, section 7; CWE-158`, withLine('text', '"A\\u0000B"'), undefined],
       ['signs that turn the reading direction', BIDI, withParts({ title: '"\\u202egnol\\u2066 name"' }), undefined],
@@ -123,6 +132,11 @@ function withArtwork(path: string): string {
   return withParts({ elements: `[{${art},"path":"${path}"}]` });
 }
 
+function manyBorders(count: number): string {
+  const border = { kind: 'border', style: 'dashes', inner: 0.8, outer: 0.9, count: 720 };
+  return JSON.stringify(Array.from({ length: count }, (_, i) => ({ ...border, id: `b${i}` })));
+}
+
 const GOOD_LINK = linkOf(emptyDesign());
 
 function linkOf(design: Design): string {
@@ -165,7 +179,7 @@ export const LINK_CASES: readonly DocumentCase[] = [
       ],
       ['a form of packing not known yet', 'RFC 9413, section 4', '#d99.AAAA', /version of Bridgehead/],
       ['a design with __proto__', PROTO, linkAround(strToU8(withParts({ order: '{"__proto__":1}' }))), /__proto__/],
-      ['250,000 brackets', DEEP, linkAround(strToU8('['.repeat(250_000))), /stops in the middle/],
+      ['250,000 brackets', DEEP, linkAround(strToU8('['.repeat(250_000))), /nested more deeply/],
       ['a whole one', 'RFC 9110, section 4.1', GOOD_LINK, undefined],
     ] as const
   ).map(([name, source, fragment, says]) => ({

@@ -1,3 +1,4 @@
+import { BUILT_IN } from '../stock/built-in-stock.ts';
 import { bookOf, type StockBook } from '../stock/stock-book.ts';
 import { SHOP_PAGES, type ShopPage } from './shop-limits.ts';
 import type { ShopFile } from './shop-schema.ts';
@@ -36,6 +37,6 @@ export function bookOfShop(file: ShopFile): ShopBook {
     legal: file.legal ?? [],
     pages: SHOP_PAGES.filter((page) => pages.includes(page)),
     pageSize: file.pageSize ?? 'a4',
-    ...(stock && { stock: bookOf(stock) }),
+    ...(stock && { stock: bookOf(stock, BUILT_IN) }),
   };
 }

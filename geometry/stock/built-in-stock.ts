@@ -6,4 +6,4 @@ import type { StockFile } from './stock-schema.ts';
 export const STARTING_FILE = starting as unknown as StockFile;
 
 /** The numbers to begin with, until a shop puts in its own. */
-export const BUILT_IN: StockBook = bookOf(STARTING_FILE);
+export const BUILT_IN: StockBook = bookOf(STARTING_FILE, undefined);

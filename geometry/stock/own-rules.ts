@@ -1,5 +1,4 @@
 import type { BridgeWishes, Stock } from '../design/schema.ts';
-import { BUILT_IN } from './built-in-stock.ts';
 import type { StockRules } from './rules.ts';
 import type { StockBook } from './stock-book.ts';
 import { stockRules } from './stock-rules.ts';
@@ -13,8 +12,8 @@ export function ownRules(
   { stock, bridges }: { readonly stock: Stock; readonly bridges: Pick<BridgeWishes, 'width'> },
   book: StockBook,
 ): StockRules | undefined {
-  if (book === BUILT_IN) return undefined;
+  if (!book.shipped) return undefined;
   const { rules } = stockRules(stock, bridges.width, book);
-  const { rules: shipped } = stockRules(stock, bridges.width, BUILT_IN);
+  const { rules: shipped } = stockRules(stock, bridges.width, book.shipped);
   return JSON.stringify(rules) === JSON.stringify(shipped) ? undefined : rules;
 }

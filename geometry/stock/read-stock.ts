@@ -1,6 +1,7 @@
 import type { core } from 'zod/mini';
 import { STOCK_EN } from '../sentences/stock-en.ts';
 import type { Refused } from '../sentences/wording.ts';
+import { BUILT_IN } from './built-in-stock.ts';
 import { bookOf, type StockBook } from './stock-book.ts';
 import { contradictionIn } from './contradictions.ts';
 import { atLine, schemaFault, valueOfJson } from './file-faults.ts';
@@ -29,7 +30,7 @@ export function readStock(text: string): { book: StockBook; file: StockFile } | 
     return issue ? faultSentence(issue, value, raw) : STOCK_EN.refused('stockFile.incomplete');
   }
   const fault = contradictionIn(parsed.data);
-  return fault ? atLine(raw, fault) : { book: bookOf(parsed.data), file: parsed.data };
+  return fault ? atLine(raw, fault) : { book: bookOf(parsed.data, BUILT_IN), file: parsed.data };
 }
 
 function faultSentence(issue: core.$ZodIssue, value: unknown, text: string): Refused {

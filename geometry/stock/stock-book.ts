@@ -33,13 +33,18 @@ export interface StockBook extends Readonly<
   Pick<StockFile, 'currency' | 'processes' | 'sheets' | 'rules' | 'advice' | 'work'>
 > {
   readonly materials: readonly Material[];
+  /** What ships, where this is a shop's own: the fingerprint counts the rules in which the two differ. */
+  readonly shipped: StockBook | undefined;
 }
 
 type FileMaterial = StockFile['materials'][number];
 type FileFit = FileMaterial['torch'];
 
-/** Of a stock file that has been read: gauges become millimetres, and what must never meet overrules everything. */
-export function bookOf(file: StockFile): StockBook {
+/**
+ * Of a stock file that has been read: gauges become millimetres, and what must never meet overrules everything.
+ * `shipped`: the book that ships, or undefined for that one itself.
+ */
+export function bookOf(file: StockFile, shipped: StockBook | undefined): StockBook {
   const { currency, processes, sheets, rules, advice, work } = file;
   return {
     currency,
@@ -49,6 +54,7 @@ export function bookOf(file: StockFile): StockBook {
     advice,
     ...(work && { work }),
     materials: file.materials.map((m) => materialOfFile(m, file)),
+    shipped,
   };
 }
 

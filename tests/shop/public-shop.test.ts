@@ -53,7 +53,7 @@ describe('what a shop publishes', () => {
 
   it('changes no rule and no fingerprint', () => {
     const published = publicShop(STARTING_SHOP_FILE, STARTING_FILE).stock!;
-    const book: StockBook = bookOf(published);
+    const book: StockBook = bookOf(published, BUILT_IN);
     for (const design of demoDesigns()) {
       expect(ownRules(design, book)).toBeUndefined();
       expect(fingerprintOf(design, ownRules(design, book))).toBe(fingerprintOf(design));

@@ -28,7 +28,7 @@ export async function fetchShopStock(): Promise<ShopStock> {
 
 async function stockOfText(text: string): Promise<ShopStock> {
   const shipped = shippedIn(text);
-  if (shipped) return { book: bookOf(shipped) };
+  if (shipped) return { book: bookOf(shipped, undefined) };
   // With the schema it is large, and most visitors never need it.
   const { readStock } = await import('../../geometry/stock/read-stock.ts');
   const read = readStock(text);

@@ -108,7 +108,7 @@ async function fetchFace(fetcher: FaceFetcher, entry: FaceEntry): Promise<FaceOu
     const outcome =
       readTrueType(entry.id, entry.name, bytes, kerning, entry.joins) ??
       (await import('../geometry/adapters/opentype.ts')).readFace(entry.id, bytes, kerning, entry.joins);
-    return 'face' in outcome ? outcome : refusedFor(entry.name, outcome);
+    return 'face' in outcome ? { face: { ...outcome.face, name: entry.name } } : refusedFor(entry.name, outcome);
   } catch {
     return refused('reading.faceFetch', { name: entry.name });
   }

@@ -32,6 +32,7 @@ export const DESIGN_PARTS = {
   bridges: 'cut',
   ownFaces: 'cut',
   order: 'said',
+  beginning: 'paper',
   approval: 'paper',
   options: 'paper',
   accepted: 'paper',

@@ -327,6 +327,8 @@ export const designSchema = z.strictObject({
   ...cutParts,
   ownFaces: z.array(ownFaceSchema).check(z.maxLength(8)),
   order: orderSchema,
+  /** The ready-made beginning whose questions it answers; nothing of it is cut. */
+  beginning: z.optional(id),
   approval: z.optional(approvalSchema),
   options: z.optional(z.array(optionSchema).check(z.maxLength(MOST_OPTIONS))),
   accepted: z.optional(z.array(acceptanceSchema).check(z.maxLength(MOST_ACCEPTED))),

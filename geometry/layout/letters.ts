@@ -1,5 +1,6 @@
 import { createCache, memoize } from '../cache.ts';
 import type { Face } from '../adapters/face.ts';
+import { partAccents } from './part-accents.ts';
 import { flattenOutline } from '../measure/flatten.ts';
 import { mapOutline } from '../measure/map-outline.ts';
 import type { Outline, Ring } from '../shapes.ts';
@@ -31,13 +32,20 @@ export interface ReadText {
   readonly mended: string;
 }
 
+export interface Reading {
+  /** A text that closes round a ring needs its blanks at both ends. */
+  readonly keepEnds?: boolean;
+  /** & and + are so much smaller, at half the height of the capitals, without blanks about them. */
+  readonly joiner?: number | undefined;
+}
+
 /**
  * Splits a text into what a person sees as characters and takes each from the face at a size.
  * Every kind of white space counts as a space; marks that print nothing are passed over.
- * Blanks at both ends are dropped unless keepEnds (a text that closes round a ring needs them). With a joiner, & and +
- * are so much smaller, at half the height of the capitals, without blanks about them.
+ * Blanks at both ends are dropped, and accents keep the least web above their letters.
  */
-export function readText(text: string, face: Face, emMm: number, keepEnds: boolean, joiner?: number): ReadText {
+export function readText(text: string, face: Face, emMm: number, leastWebMm: number, how: Reading = {}): ReadText {
+  const { keepEnds = false, joiner } = how;
   const letters: Letter[] = [];
   const missing = new Set<string>();
   let mended = '';
@@ -62,7 +70,7 @@ export function readText(text: string, face: Face, emMm: number, keepEnds: boole
     mended += seen;
     // A character that is there but draws nothing (some faces have such) is only its width.
     const small = joiner !== undefined && JOINS.test(char) ? joiner : 1;
-    const glyph = drawn.outline.length > 0 ? sizedGlyph(face, char, emMm, drawn.outline, small) : undefined;
+    const glyph = drawn.outline.length > 0 ? sizedGlyph(face, char, emMm, drawn.outline, small, leastWebMm) : undefined;
     const joins = small < 1 ? ({ joins: true } as const) : {};
     letters.push({ char, word, advanceMm: drawn.advance * emMm * small, ...(glyph && { glyph }), ...joins });
   }
@@ -85,6 +93,9 @@ export function labelOf(char: string): string {
 }
 
 const JOINS = /^[&+]$/;
+
+/** Letters with something above them, decomposed: an accent, or the dot of i and j. */
+const ACCENTED = /\p{M}|^[ij]$/u;
 
 /** Costly to make, and without a state. */
 const GRAPHEMES = new Intl.Segmenter('en', { granularity: 'grapheme' });
@@ -120,10 +131,34 @@ function oneCodePoint(seen: string): string | undefined {
   return Array.from(plain).length === 1 ? plain : undefined;
 }
 
+/** The nearest that the face can draw: another form of the sign, else the letter without its accent. */
 function standIn(seen: string, face: Face): string {
-  const plain = STAND_INS[seen] ?? (/\p{L}|\p{N}/u.test(seen) ? seen.normalize('NFKC') : '');
-  return plain !== seen && Array.from(plain).every((char) => face.glyph(char)) ? plain : '';
+  const isLetter = /\p{L}|\p{N}/u.test(seen);
+  const bare = UNACCENTED[seen] ?? seen.normalize('NFKD').replace(/\p{M}/gu, '');
+  const tries = [STAND_INS[seen] ?? '', ...(isLetter ? [seen.normalize('NFKC'), bare] : [])];
+  return tries.find((plain) => plain !== '' && plain !== seen && Array.from(plain).every((c) => face.glyph(c))) ?? '';
 }
+
+/** Letters whose stroke Unicode does not take for an accent. */
+const UNACCENTED: Readonly<Record<string, string>> = {
+  Ł: 'L',
+  ł: 'l',
+  Đ: 'D',
+  đ: 'd',
+  Ø: 'O',
+  ø: 'o',
+  Ħ: 'H',
+  ħ: 'h',
+  ı: 'i',
+  Æ: 'AE',
+  æ: 'ae',
+  Œ: 'OE',
+  œ: 'oe',
+  ẞ: 'SS',
+  ß: 'ss',
+  Þ: 'Th',
+  þ: 'th',
+};
 
 /** Initials stand as near to what joins them as the text is spaced, whether blanks were typed or not. */
 function closedUp(letters: readonly Letter[]): readonly Letter[] {
@@ -146,13 +181,22 @@ function withoutBlankEnds(letters: readonly Letter[]): Letter[] {
 /** Glyphs already scaled and flattened. */
 const glyphsOf = memoize((_face: Face) => createCache<SizedGlyph>(1500));
 
-function sizedGlyph(face: Face, char: string, emMm: number, outline: Outline, small: number): SizedGlyph {
-  const smaller = small === 1 ? '' : `|${small}`;
+function sizedGlyph(
+  face: Face,
+  char: string,
+  emMm: number,
+  outline: Outline,
+  small: number,
+  leastWebMm: number,
+): SizedGlyph {
+  const accented = ACCENTED.test(char.normalize('NFD'));
+  const smaller = `${small === 1 ? '' : `|${small}`}${accented ? `|${leastWebMm}` : ''}`;
   const storeKey = `${face.id}|${char}|${emMm.toFixed(FILE_DECIMALS)}${smaller}`;
   return glyphsOf(face).getOrMake(storeKey, () => {
     const by = emMm * small;
     const up = ((1 - small) * face.capHeight * emMm) / 2;
     const scaled = mapOutline(outline, (x, y) => ({ x: x * by, y: y * by + up }));
-    return { storeKey, outline: scaled, rings: flattenOutline(scaled, FLATTEN_ERROR_MM) };
+    const parted = accented ? partAccents(scaled, face.capHeight * by, leastWebMm) : scaled;
+    return { storeKey, outline: parted, rings: flattenOutline(parted, FLATTEN_ERROR_MM) };
   });
 }

@@ -30,7 +30,7 @@ export function layLineText(asked: LineText, radiusMm: number, rules: LayoutRule
   if (!face) return nothing([unknownFaceFinding(element, around(2 * capMm))]);
 
   const emMm = emForCapHeight(face, capMm);
-  const read = readText(element.text, face, emMm, false, element.joiner);
+  const read = readText(element.text, face, emMm, rules.leastWebMm, element);
   if (!read.letters.some((letter) => letter.glyph)) {
     return nothing(characterFindings(element, read, face.name, around(2 * capMm)));
   }
@@ -74,7 +74,7 @@ function sizedToSpan(element: LineText, radiusMm: number, rules: LayoutRules, fa
   if (element.fit === 'natural' || element.fit.by !== 'size' || !face) return element;
   const capMm = largestFitting(element.capHeight * radiusMm, element.fit.width * radiusMm, (mm) => {
     const emMm = emForCapHeight(face, mm);
-    const { letters } = readText(element.text, face, emMm, false, element.joiner);
+    const { letters } = readText(element.text, face, emMm, rules.leastWebMm, element);
     const wish = { emMm, capMm: mm, trackingMm: element.tracking * mm, leastWebMm: rules.leastWebMm };
     const { fromMm, toMm } = spaceLetters(letters, face, straightRail(mm), wish);
     return toMm - fromMm;

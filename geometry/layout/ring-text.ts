@@ -39,7 +39,7 @@ export function layRingText(asked: RingText, radiusMm: number, rules: LayoutRule
   const emMm = emForCapHeight(face, capMm);
   const spanDeg = element.fit === 'natural' ? undefined : element.fit.spanDeg;
   const closed = spanDeg === 360;
-  const read = readText(element.text, face, emMm, closed);
+  const read = readText(element.text, face, emMm, rules.leastWebMm, { keepEnds: closed });
   const findings = characterFindings(element, read, face.name, place);
   if (!read.letters.some((letter) => letter.glyph)) return nothing(findings);
 
@@ -111,7 +111,7 @@ function sizedToSpan(element: RingText, radiusMm: number, rules: LayoutRules, fa
   const apartMm = spanDeg === 360 ? (WORD_GAP + Math.max(0, element.tracking)) * askedMm : 0;
   const capMm = largestFitting(askedMm, (spanDeg / 180) * Math.PI * middleMm - apartMm, (mm) => {
     const emMm = emForCapHeight(face, mm);
-    const { letters } = readText(element.text, face, emMm, false);
+    const { letters } = readText(element.text, face, emMm, rules.leastWebMm);
     const rail = ringRail(middleMm - mm / 2, middleMm + mm / 2, element.reads);
     const wish = { emMm, capMm: mm, trackingMm: element.tracking * mm, leastWebMm: rules.leastWebMm };
     const { fromMm, toMm } = spaceLetters(letters, face, rail, wish);

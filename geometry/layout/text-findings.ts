@@ -20,6 +20,7 @@ export function characterFindings(element: TextElement, read: ReadText, faceName
       ...said(mended === undefined ? 'findings.missingGlyph' : 'findings.missingGlyphMended', {
         face: faceName,
         signs: shown,
+        text: shortText(mended ?? ''),
       }),
       ...(mended !== undefined && {
         mend: {

@@ -74,8 +74,8 @@ export const PLATE_EN = makeSay({
     materialUnfit: '{{material}} must not go on this machine ({{process}}): {{reason}}.',
     metalInPieces:
       'A piece of {{what}} can’t be held: there is no room for two bridges of {{least}}. Make the lettering larger, or choose a bolder face.',
-    missingGlyph: '{{face}} has no {{signs}}. Type other characters or choose another face.',
-    missingGlyphMended: '{{face}} has no {{signs}}. Write it without, or choose another face.',
+    missingGlyph: '{{face}} has no {{signs}}. Leave it out, or use a font of your own that has it.',
+    missingGlyphMended: '{{face}} has no {{signs}}. The nearest it can write: {{text}}',
     noBilge: 'Nobody here knows how big round this barrel is. Lay a string round its belly and type how long it is.',
     noFingerRoom:
       'The plate leaves {{left}} around it, too little for fingers to lift it out again: they need {{need}}. Give it finger holes, or a loop of cord through an opening.',

@@ -58,6 +58,7 @@ const DESIGN: Changes<Omit<Design, 'format' | 'version' | 'order'>> = {
   elements: [newRingText('bottom', FACE)],
   bridges: { ...base.bridges, width: { mm: 4 } },
   ownFaces: [{ id: FACE, name: 'Mine', data: 'BBBB' }],
+  beginning: 'jubilee',
   approval: { name: 'Ada Pell', at: '2027-01-04', how: 'paper', fingerprint: 'f'.repeat(64) },
   options: [{ id: 'a', name: 'In steel' }],
   accepted: [{ code: 'thin', who: 'Ada Pell', at: '2027-01-04', fingerprint: 'f'.repeat(64) }],

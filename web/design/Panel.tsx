@@ -6,7 +6,8 @@ import { Button } from '../ui/Button.tsx';
 import { later } from '../ui/later.tsx';
 import { t, withWords } from '../words/t.ts';
 import { beginningById } from './beginnings/beginnings.ts';
-import { usePage, useUi } from '../page/page-context.ts';
+import { isFirstDesign } from './beginnings/first-design.ts';
+import { useDesign, usePage, useUi } from '../page/page-context.ts';
 import css from './Panel.module.css';
 
 // what is not asked first comes when it is asked
@@ -20,13 +21,23 @@ const FilesPanel = later(async () => (await withWords(import('./panels/files/Fil
 
 const PANELS: Record<Step, ComponentType> = { say: TextPanel, look: StylePanel, size: SizePanel, take: FilesPanel };
 
+/** What stands in place of the first question: the beginnings, the questions of the design's own one, or nothing. */
+function useBegin(): string | undefined {
+  const design = useDesign();
+  return useUi((s) => {
+    if (s.step !== 'say' || s.begin === 'all') return undefined;
+    if (s.begin === 'choose' || isFirstDesign(design)) return 'choose';
+    return beginningById(design.beginning)?.id;
+  });
+}
+
 /** One question at a time, and the way to the next. */
 export function Panel() {
   const { ui } = usePage();
   const step = useUi((s) => s.step);
   const scroller = useRef<HTMLDivElement>(null);
   const title = useRef<HTMLHeadingElement>(null);
-  const begin = useUi((s) => (s.step === 'say' ? s.begin : undefined));
+  const begin = useBegin();
   const page = `${step} ${begin ?? ''}`;
   const shown = useRef(page);
   const at = STEPS.indexOf(step);

@@ -1,3 +1,4 @@
+import { isFirstDesign } from './beginnings/first-design.ts';
 import { STEPS } from '../state/ui-store.ts';
 import { Steps } from '../ui/Steps.tsx';
 import { t } from '../words/t.ts';
@@ -6,7 +7,7 @@ import css from './StepNav.module.css';
 
 /** The four questions, in their order; any of them can be gone to at any time. */
 export function StepNav() {
-  const { ui } = usePage();
+  const { ui, design } = usePage();
   const step = useUi((s) => s.step);
   return (
     <Steps
@@ -22,7 +23,11 @@ export function StepNav() {
           </>
         ),
       }))}
-      onGo={(to) => ui.getState().set({ step: to, begin: undefined })}
+      onGo={(to) => {
+        // beginnings that nobody chose from are passed by; questions of one that was chosen come back
+        const begin = isFirstDesign(design.getState().history.present) ? 'all' : undefined;
+        ui.getState().set({ step: to, begin });
+      }}
     />
   );
 }

@@ -1,6 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Point } from '../../geometry/shapes.ts';
-import type { BeginningId } from './beginning-ids.ts';
 import type { Language } from '../words/languages.ts';
 import { readPreferences, writePreferences, type ThemeChoice, type Unit } from '../words/preferences.ts';
 
@@ -34,8 +33,11 @@ export interface UiState {
   /** Why the link in the address cannot be opened; nothing else is shown then. */
   readonly linkRefused: string | undefined;
   readonly step: Step;
-  /** choose: the beginnings are laid out; else the one that is asking. They stand in place of the first question. */
-  readonly begin: 'choose' | BeginningId | undefined;
+  /**
+   * What stands in place of the first question. choose: the beginnings are laid out; all: nothing, every element is listed;
+   * else the questions of the design's own beginning, where it has one.
+   */
+  readonly begin: 'choose' | 'all' | undefined;
   /** The plate looked at; the first when it is no longer in the design. */
   readonly plateId: string | undefined;
   readonly view: View;

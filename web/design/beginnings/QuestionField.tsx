@@ -1,17 +1,31 @@
 import { useState } from 'react';
-import { useAct, useDesign, usePage } from '../../page/page-context.ts';
-import { giveAnswer, readAnswer, shownAs } from './answer.ts';
+import { LONGEST_TEXT } from '../../../geometry/design/limits.ts';
+import type { Finding } from '../../../geometry/findings.ts';
+import { useAct, useCurrentPlate, useDesign, usePage, useUi } from '../../page/page-context.ts';
+import { applyMend } from '../../state/actions/apply-mend.ts';
+import { readAnswer, shownAs } from './answer.ts';
+import { answerBeginning } from './answer-all.ts';
+import type { Beginning } from './beginnings.ts';
 import type { Question, TextQuestion } from './question.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Check } from '../../ui/Check.tsx';
 import { Field } from '../../ui/fields/Field.tsx';
 import fieldCss from '../../ui/fields/Field.module.css';
+import { findingWords, mendWords } from '../../words/say/finding-words.ts';
 import { t } from '../../words/t.ts';
 import { Fold } from '../../ui/Fold.tsx';
 import { LetterChoice } from './LetterChoice.tsx';
 import { MotifChoice } from './MotifChoice.tsx';
 import { DateTool } from '../panels/text/DateTool.tsx';
+import css from './QuestionSheet.module.css';
+
+interface Asked<Q extends Question> {
+  readonly beginning: Beginning;
+  readonly question: Q;
+}
 
 /** One question of a beginning; nothing when the design no longer has what it is about. */
-export function QuestionField({ question }: { readonly question: Question }) {
+export function QuestionField({ beginning, question }: Asked<Question>) {
   const design = useDesign();
   const answer = readAnswer(design, question);
   if (answer === undefined) return null;
@@ -21,7 +35,7 @@ export function QuestionField({ question }: { readonly question: Question }) {
     case 'motif':
       return <MotifChoice question={question} answer={answer} />;
     default:
-      return <Typed question={question} answer={answer} />;
+      return <Typed beginning={beginning} question={question} answer={answer} />;
   }
 }
 
@@ -29,31 +43,35 @@ export function QuestionField({ question }: { readonly question: Question }) {
  * What is typed stays in the field as it was typed, though the plate shows it in capitals: letters that change under
  * the hand make the cursor jump.
  */
-function Typed({ question, answer }: { readonly question: TextQuestion; readonly answer: string }) {
+function Typed({ beginning, question, answer }: Asked<TextQuestion> & { readonly answer: string }) {
   const { design: store } = usePage();
   const act = useAct();
+  const { trouble, mend } = useTrouble(question);
   const [typed, setTyped] = useState(answer);
-  const value = shownAs(question, typed) === answer || (typed.trim() === '' && answer === '') ? typed : answer;
-  function write(next: string): void {
+  const [capitals, setCapitals] = useState(() => areCapitals(answer) ?? question.capitals === true);
+  const value =
+    shownAs(question, typed, capitals) === answer || (typed.trim() === '' && answer === '') ? typed : answer;
+  function write(next: string, inCapitals = capitals): void {
     setTyped(next);
-    act((d) => giveAnswer(d, question, next));
+    act((d) => answerBeginning(d, beginning, question, next, inCapitals));
   }
 
   const field = (
     <Field
       label={t(`ask.questions.${question.id}` as Parameters<typeof t>[0])}
-      hint={answer.trim() === '' ? t('ask.empty') : question.kind === 'date' ? t('ask.dateHint') : undefined}
+      problem={trouble}
+      hint={hintFor(question, value)}
     >
-      {({ id, describedBy }) => (
+      {({ id, describedBy, invalid }) => (
         <input
           id={id}
           type="text"
           className={fieldCss.control}
           value={value}
-          maxLength={question.most}
           aria-describedby={describedBy}
+          aria-invalid={invalid || undefined}
           autoComplete="off"
-          autoCapitalize={question.capitals === true ? 'characters' : 'sentences'}
+          autoCapitalize={capitals ? 'characters' : 'sentences'}
           inputMode={question.figures === true ? 'numeric' : 'text'}
           enterKeyHint="next"
           spellCheck={false}
@@ -66,20 +84,81 @@ function Typed({ question, answer }: { readonly question: TextQuestion; readonly
       )}
     </Field>
   );
-  if (question.kind !== 'date') return field;
-  return (
+  const more = (
     <>
-      {field}
-      <Fold title={t('dates.fold')}>
-        <DateTool
-          text={value}
-          most={question.most}
-          onWrite={(next) => {
-            write(next);
+      {mend !== undefined && (
+        <Button kind="plain" onClick={mend.take}>
+          {mend.label}
+        </Button>
+      )}
+      {areCapitals(value) !== undefined && (
+        <Check
+          label={t('ask.capitals')}
+          checked={capitals}
+          onChange={(on) => {
+            setCapitals(on);
+            const asTyped = !on && areCapitals(value) === true ? withoutCapitals(value) : value;
+            write(asTyped, on);
             store.getState().closeMerge();
           }}
         />
-      </Fold>
+      )}
     </>
   );
+  return (
+    <div className={css.typed}>
+      {field}
+      {more}
+      {question.kind === 'date' && (
+        <Fold title={t('dates.fold')}>
+          <DateTool
+            text={value}
+            most={LONGEST_TEXT}
+            onWrite={(next) => {
+              write(next);
+              store.getState().closeMerge();
+            }}
+          />
+        </Fold>
+      )}
+    </div>
+  );
+}
+
+function hintFor(question: TextQuestion, value: string): string | undefined {
+  if (value.trim() === '') return t('ask.empty');
+  if (value.length > LONGEST_TEXT) return t('say.longest', { most: LONGEST_TEXT });
+  return question.kind === 'date' ? t('ask.dateHint') : undefined;
+}
+
+/** Whether a text is all in capitals; undefined for one without letters that have any. */
+function areCapitals(text: string): boolean | undefined {
+  return text.toLowerCase() === text.toUpperCase() ? undefined : text === text.toUpperCase();
+}
+
+/** Words of which only the first letter is a capital: what was typed in capitals says no more. */
+function withoutCapitals(text: string): string {
+  return text
+    .toLowerCase()
+    .replace(/(^|[^\p{L}\p{N}’'])(\p{L})/gu, (_, before: string, letter: string) => before + letter.toUpperCase());
+}
+
+/** What stops the cut because of what is said here, in words, and the change that helps. */
+function useTrouble(question: TextQuestion): {
+  readonly trouble: string | undefined;
+  readonly mend: { readonly label: string; readonly take: () => void } | undefined;
+} {
+  const act = useAct();
+  const unit = useUi((s) => s.unit);
+  const { plate } = useCurrentPlate();
+  const { elements } = useDesign();
+  const ids = new Set(question.into.map(({ element }) => element));
+  const isOurs = (f: Finding): boolean => f.severity === 'stop' && f.elementIds.some((id) => ids.has(id));
+  const filled = elements.some((e) => ids.has(e.id) && 'text' in e && e.text !== '');
+  const found = filled ? plate?.findings.find(isOurs) : undefined;
+  const mend = found?.mend;
+  return {
+    trouble: found && findingWords(found, unit),
+    mend: mend && { label: mendWords(mend, unit), take: () => act((d) => applyMend(d, mend.change)) },
+  };
 }

@@ -16,13 +16,13 @@ export function QuestionSheet({ beginning }: { readonly beginning: Beginning }) 
         <Button kind="quiet" onClick={() => ui.getState().set({ begin: 'choose', view: 'plate' })}>
           <ArrowLeft size={16} aria-hidden /> {t('ask.choose')}
         </Button>
-        <Button kind="quiet" onClick={() => ui.getState().set({ begin: undefined, step: 'say' })}>
+        <Button kind="quiet" onClick={() => ui.getState().set({ begin: 'all', step: 'say' })}>
           {t('ask.more')}
         </Button>
       </div>
       <div className={css.questions}>
         {beginning.questions.map((question) => (
-          <QuestionField key={question.id} question={question} />
+          <QuestionField key={question.id} beginning={beginning} question={question} />
         ))}
       </div>
       <div className={css.done}>

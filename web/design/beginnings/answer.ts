@@ -1,4 +1,5 @@
 import { isText } from '../../../geometry/design/kinds.ts';
+import { LONGEST_TEXT } from '../../../geometry/design/limits.ts';
 import type { Design, DesignElement } from '../../../geometry/design/schema.ts';
 import { editElement } from '../../state/actions/elements/edit-element.ts';
 import { setFace } from '../../state/actions/elements/set-face.ts';
@@ -28,21 +29,21 @@ export function readAnswer(design: Design, question: Question): string | undefin
 }
 
 /** The design with an answer given; typing in one field is one step of undo. */
-export function giveAnswer(design: Design, question: Question, answer: string): Change {
+export function giveAnswer(design: Design, question: Question, answer: string, capitals?: boolean): Change {
   switch (question.kind) {
     case 'motif':
       return { design: giveMotif(design, question, answer), undo: 'step' };
     case 'letters':
       return { design: giveLetters(design, question, answer), undo: 'step' };
     default:
-      return { design: giveText(design, question, answer), undo: 'merge', about: `answer:${question.id}` };
+      return { design: giveText(design, question, answer, capitals), undo: 'merge', about: `answer:${question.id}` };
   }
 }
 
-/** What the plate shows for what was typed: letters as it has them, no more of them than it takes. */
-export function shownAs(question: TextQuestion, typed: string): string {
-  const answer = typed.replace(/\s+/g, ' ').slice(0, question.most);
-  return question.capitals === true ? answer.toUpperCase() : answer;
+/** What the plate shows for what was typed: in capitals or as typed, no more than one text may have. */
+export function shownAs(question: TextQuestion, typed: string, capitals = question.capitals === true): string {
+  const answer = typed.replace(/\s+/g, ' ').slice(0, LONGEST_TEXT);
+  return capitals ? answer.toUpperCase() : answer;
 }
 
 function readText(design: Design, question: TextQuestion): string | undefined {
@@ -58,8 +59,8 @@ function readText(design: Design, question: TextQuestion): string | undefined {
   return undefined;
 }
 
-function giveText(design: Design, question: TextQuestion, typed: string): Design {
-  const answer = shownAs(question, typed);
+function giveText(design: Design, question: TextQuestion, typed: string, capitals?: boolean): Design {
+  const answer = shownAs(question, typed, capitals);
   let next = design;
   for (const { element, around } of question.into) {
     next = setText(next, element, answer.trim() === '' ? '' : (around ?? '{}').replace('{}', () => answer)).design;

@@ -6,12 +6,12 @@ export interface TextQuestion {
   readonly id: string;
   /** Elements that say the answer; `around` is what stands about it on the plate, with {} in its place: `OF {}`. */
   readonly into: readonly { readonly element: string; readonly around?: string }[];
-  /** The plate shows it in capitals, however it was typed. */
+  /** The plate shows it in capitals, however it was typed, unless the person chooses otherwise. */
   readonly capitals?: boolean;
   /** The text that takes the first letters of the names given, with & between two. */
   readonly initials?: string;
-  /** As many characters as may be typed. */
-  readonly most: number;
+  /** The design, and with it every file, is called by what is answered here. */
+  readonly names?: boolean;
   /** A number: phones show figures first. */
   readonly figures?: boolean;
 }

@@ -3,7 +3,7 @@ import { beginWith } from '../../state/actions/begin-with.ts';
 import { isOrderFile, lookAtOrder } from '../../handover/order/order-store.ts';
 import { t } from '../../words/t.ts';
 import { BEGINNINGS, type Beginning } from './beginnings.ts';
-import { titled } from './first-design.ts';
+import { begun } from './first-design.ts';
 import { openDesignFile } from '../../handover/open-design-file.ts';
 import { usePage } from '../../page/page-context.ts';
 
@@ -17,7 +17,7 @@ export function useBegin(): {
 } {
   const { ui, own } = usePage();
 
-  function settled(notice: string | undefined, begin: Beginning['id'] | undefined): void {
+  function settled(notice: string | undefined): void {
     ui.getState().set({
       selectedId: undefined,
       litFinding: undefined,
@@ -25,19 +25,19 @@ export function useBegin(): {
       findingsOpen: false,
       view: 'plate',
       notice,
-      begin,
+      begin: undefined,
       step: 'say',
     });
   }
 
   return {
     readyMade(beginning) {
-      own.begin((before) => beginWith(before, titled(beginning), READY), 'when-changed');
-      settled(undefined, beginning.id);
+      own.begin((before) => beginWith(before, begun(beginning), READY), 'when-changed');
+      settled(undefined);
     },
     empty() {
       own.begin((before) => beginWith(before, emptyDesign(), READY), 'when-changed');
-      settled(t('begin.begun', { title: t('begin.emptyHead') }), undefined);
+      settled(t('begin.begun', { title: t('begin.emptyHead') }));
     },
     async file(chosen) {
       if (isOrderFile(chosen)) {
@@ -50,7 +50,7 @@ export function useBegin(): {
         return;
       }
       own.begin((before) => beginWith(before, opened.design));
-      settled(t('begin.opened', { title: opened.design.title }), undefined);
+      settled(t('begin.opened', { title: opened.design.title }));
     },
   };
 }

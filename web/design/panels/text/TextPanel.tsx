@@ -1,4 +1,4 @@
-import { CircleDotDashed, Plus } from 'lucide-react';
+import { CircleDotDashed, ListChecks, Plus } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { addBorder } from '../../../state/actions/elements/add-border.ts';
 import { addLineText } from '../../../state/actions/elements/add-line-text.ts';
@@ -46,6 +46,11 @@ export function TextPanel() {
         <Button kind="plain" onClick={() => ui.getState().set({ begin: 'choose' })}>
           <CircleDotDashed size={16} aria-hidden /> {t('ask.again')}
         </Button>
+        {design.beginning !== undefined && (
+          <Button kind="plain" onClick={() => ui.getState().set({ begin: undefined })}>
+            <ListChecks size={16} aria-hidden /> {t('ask.back')}
+          </Button>
+        )}
         <p>{t('ask.againHint')}</p>
       </div>
       <section aria-labelledby="elements-title">

@@ -1,5 +1,6 @@
 import { type Cache, createCache } from '../geometry/cache.ts';
 import type { Face, FaceSource, KerningTable } from '../geometry/adapters/face.ts';
+import { bytesOfBase64, contentKey, ownFaceId } from '../geometry/design/own-face-id.ts';
 import { readTrueType } from '../geometry/adapters/truetype.ts';
 import { refused } from '../geometry/sentences/say.ts';
 import type { Refused } from '../geometry/sentences/wording.ts';
@@ -65,15 +66,6 @@ function faceIdsOf(design: FacesWanted): string[] {
   return [...new Set(design.elements.flatMap((element) => (element.face === undefined ? [] : [element.face])))];
 }
 
-/** Bytes of a base64 text; undefined when it is none. */
-export function bytesOfBase64(text: string): Uint8Array | undefined {
-  try {
-    return Uint8Array.from(atob(text), (char) => char.charCodeAt(0));
-  } catch {
-    return undefined;
-  }
-}
-
 async function outcomeOf(
   fetcher: FaceFetcher,
   store: FaceStore,
@@ -82,15 +74,17 @@ async function outcomeOf(
 ): Promise<FaceOutcome> {
   const own = design.ownFaces.find((face) => face.id === faceId);
   if (own) {
-    // The id is made from the bytes, but a hand-edited design may lie: the length tells most such cases apart.
-    return store.getOrMake(`${own.id}/${own.data.length}`, () => ownFaceOf(own));
+    return store.getOrMake(contentKey(own), () => ownFaceOf(own));
   }
   const entry = faceEntry(faceId);
   if (entry) return catalogueFace(fetcher, store, entry);
   return faceId.startsWith('own:') ? refused('reading.faceGone') : refused('reading.faceUnknown', { name: faceId });
 }
 
-/** The large reader, which knows every kind of font file, comes only when one of a person's own is to be read. */
+/**
+ * The large reader, which knows every kind of font file, comes only when one of a person's own is to be read. The face is
+ * called by its data whatever the design calls it: outlines and distances are kept by that.
+ */
 async function ownFaceOf(own: {
   readonly id: string;
   readonly name: string;
@@ -98,7 +92,7 @@ async function ownFaceOf(own: {
 }): Promise<FaceOutcome> {
   const { readFace } = await import('../geometry/adapters/opentype.ts');
   const bytes = bytesOfBase64(own.data);
-  const outcome = bytes ? readFace(own.id, bytes) : refused('reading.faceData');
+  const outcome = bytes ? readFace(ownFaceId(bytes), bytes) : refused('reading.faceData');
   return 'face' in outcome ? outcome : refusedFor(own.name, outcome);
 }
 

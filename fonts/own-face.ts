@@ -1,6 +1,5 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex } from '@noble/hashes/utils.js';
 import { readFace } from '../geometry/adapters/opentype.ts';
+import { ownFaceId } from '../geometry/design/own-face-id.ts';
 import { beginningOf } from '../geometry/sentences/shorten.ts';
 import type { Refused } from '../geometry/sentences/wording.ts';
 
@@ -13,7 +12,7 @@ export interface OwnFaceRecord {
 
 /** Takes a font file's bytes and file name; never throws. The same bytes always get the same id. */
 export function ownFaceFrom(bytes: Uint8Array, fileName: string): { ownFace: OwnFaceRecord } | Refused {
-  const id = `own:${bytesToHex(sha256(bytes)).slice(0, 8)}`;
+  const id = ownFaceId(bytes);
   const outcome = readFace(id, bytes);
   if ('problem' in outcome) return outcome;
   const plainName = fileName

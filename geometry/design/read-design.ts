@@ -4,6 +4,7 @@ import type { Refused } from '../sentences/wording.ts';
 import { workFault } from './work-fault.ts';
 import { bringUpToDate } from './versions/bring-up-to-date.ts';
 import { jsonFault } from './json-places.ts';
+import { isCalledByData } from './own-face-id.ts';
 import { problemFor } from './say-where.ts';
 import { DESIGN_FORMAT, DESIGN_VERSION } from './limits.ts';
 import { designSchema, type Design } from './schema.ts';
@@ -47,7 +48,7 @@ export function readDesign(text: string): { design: Design } | Refused {
     idTwice(elements, 'document.elementsTwice') ??
     idTwice(plates, 'document.platesTwice') ??
     idTwice(ownFaces, 'document.facesTwice');
-  return twice ?? workFault(parsed.data) ?? { design: parsed.data };
+  return twice ?? workFault(parsed.data) ?? faceMiscalled(ownFaces) ?? { design: parsed.data };
 }
 
 /** True when strings or brackets are still open at the end of the text. */
@@ -64,6 +65,12 @@ function endsEarly(text: string): boolean {
     else if (c === '}' || c === ']') depth--;
   }
   return inString || depth > 0;
+}
+
+/** A font that is not called by its data: another that is called so could be cut in its place. */
+function faceMiscalled(faces: Design['ownFaces']): Refused | undefined {
+  const face = faces.find((f) => !isCalledByData(f));
+  return face && DOCUMENT_EN.refused('document.faceMiscalled', { name: visible(face.name) });
 }
 
 function idTwice(members: readonly { readonly id: string }[], key: KeyOf<typeof DOCUMENT_EN>): Refused | undefined {

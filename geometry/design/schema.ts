@@ -9,6 +9,7 @@ import {
   MOST_ACCEPTED,
   MOST_REVISIONS,
 } from './limits.ts';
+import { OWN_FACE_ID } from './own-face-id.ts';
 
 // The library would otherwise write code of its own at run time, which the page's policy forbids.
 z.config({ jitless: true });
@@ -252,7 +253,7 @@ const bridgesSchema = z.strictObject({
 
 /** A person's own face travels in the design, or the plate could not be made elsewhere. */
 export const ownFaceSchema = z.strictObject({
-  id: z.string().check(z.regex(/^own:[a-f0-9]{8}$/)),
+  id: z.string().check(z.regex(OWN_FACE_ID)),
   name: z.string().check(z.minLength(1), z.maxLength(120)),
   /** The font file as it was given, base64. */
   data: z.string().check(z.maxLength(8_000_000)),

@@ -22,6 +22,8 @@ export const DOCUMENT_EN = makeSay({
     elementsTwice: 'Two elements of this design carry the same id, "{{id}}". Give one of them another.',
     empty: 'is empty',
     emptyFile: 'This file is empty. Choose another copy of the design.',
+    faceMiscalled:
+      'Your own font "{{name}}" does not belong to the id it carries, so other letters might be cut. Ask for the design again, or take the font out and add its file anew.',
     facesTwice: 'Two fonts of your own of this design carry the same id, "{{id}}". Give one of them another.',
     fewest: 'needs at least {{least}}',
     formUnknown: 'is {{value}}, which is not a form it can have',

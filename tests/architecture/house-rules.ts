@@ -173,7 +173,7 @@ export const PARTS: readonly Part[] = [
   { path: 'geometry/series/', may: ['geometry/'] },
   // The headless commands: the roof of the kernel.
   { path: 'geometry/command/', may: ['geometry/', 'fonts/'], isRoof: true },
-  { path: 'fonts/', may: [...WORDS, 'geometry/adapters/'] },
+  { path: 'fonts/', may: [...WORDS, 'geometry/adapters/', 'geometry/design/own-face-id.ts'] },
   // All words of the interface: they may name what findings and designs hold, and reach nothing else.
   { path: 'web/words/', may: ['geometry/sentences/', 'geometry/ (types)'] },
   { path: 'web/words/say/', may: ['geometry/', 'fonts/', 'web/words/'] },

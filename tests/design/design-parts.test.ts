@@ -69,8 +69,7 @@ describe('parts of a design', () => {
   it.each(Object.entries(DESIGN))('%s is told by each asker as the record says', (key, part) => {
     const isCut = DESIGN_PARTS[key as keyof typeof DESIGN] === 'cut';
     const found = toldApart({ ...base, [key]: part });
-    // A font of one's own has its id from its data: the proof need not look at the data.
-    expect(found).toEqual({ fingerprint: isCut, page: isCut, worker: isCut, proof: isCut && key !== 'ownFaces' });
+    expect(found).toEqual({ fingerprint: isCut, page: isCut, worker: isCut, proof: isCut });
   });
 
   const order: Changes<Design['order']> = { who: 'x', reference: 'x', neededBy: '2027-05-01', notes: 'x' };

@@ -3,10 +3,15 @@ import { describe, expect, test } from 'vitest';
 import { loadFaces, packageFile } from '../../fonts/node-faces.ts';
 import { ownFaceFrom } from '../../fonts/own-face.ts';
 import { readFace } from '../../geometry/adapters/opentype.ts';
+import { emptyDesign } from '../../geometry/design/defaults.ts';
+import { readDesign } from '../../geometry/design/read-design.ts';
 import { ownFaceSchema } from '../../geometry/design/schema.ts';
 import { seeded } from '../judge/seeded.ts';
 
 const GOOD = new Uint8Array(readFileSync(packageFile('@fontsource/oswald', 'files/oswald-latin-700-normal.woff')));
+const OTHER = new Uint8Array(
+  readFileSync(packageFile('@fontsource/bebas-neue', 'files/bebas-neue-latin-400-normal.woff')),
+);
 const PACKED = new Uint8Array(readFileSync(packageFile('@fontsource/oswald', 'files/oswald-latin-700-normal.woff2')));
 const bytesOf = (text: string) => new TextEncoder().encode(text);
 
@@ -44,6 +49,31 @@ describe('a file that is no usable font gets a sentence that says what to do', (
     const { problems } = await loadFaces({ elements: [{ kind: 'lineText', face: 'own:0badf00d' }], ownFaces });
     expect(problems[0]?.problem).toMatch(/Family face.*Add the font file again/);
   });
+});
+
+test('a font that another is called by is refused, and two of the same first digits are never taken for each other', async () => {
+  const made = ownFaceFrom(GOOD, 'one.woff');
+  const second = ownFaceFrom(OTHER, 'two.woff');
+  if (!('ownFace' in made && 'ownFace' in second)) throw new Error('unread');
+  const { id, data } = made.ownFace;
+  expect(id).toMatch(/^own:[0-9a-f]{64}$/);
+  const withFace = (face: object) =>
+    readDesign(JSON.stringify({ ...emptyDesign(), ownFaces: [{ ...made.ownFace, ...face }] }));
+  expect(withFace({})).toHaveProperty('design');
+  expect(withFace({ id: id.slice(0, 12) })).toHaveProperty('design');
+  for (const face of [{ data: second.ownFace.data }, { id: second.ownFace.id }, { id: 'own:00000000' }, { data: '' }]) {
+    expect(withFace(face)).toHaveProperty('words.key', 'document.faceMiscalled');
+  }
+  // Twins of eight digits, as a search finds them: each design gets the letters of its own file.
+  const twin = (own: string) => ({
+    elements: [{ kind: 'lineText', face: id.slice(0, 12) }],
+    ownFaces: [{ id: id.slice(0, 12), name: 'Twin', data: own }],
+  });
+  const letters = async (own: string) => (await loadFaces(twin(own))).faces.get(id.slice(0, 12))!;
+  const [one, two] = [await letters(data), await letters(second.ownFace.data)];
+  expect(one.glyph('R')).not.toEqual(two.glyph('R'));
+  // Outlines are kept by this name.
+  expect([one.id, two.id]).toEqual([id, second.ownFace.id]);
 });
 
 test('200 fonts with bytes turned over at random (fixed seed) never throw', () => {

@@ -1,4 +1,5 @@
 import { createCache } from '../../geometry/cache.ts';
+import { bytesOfBase64, contentKey } from '../../geometry/design/own-face-id.ts';
 import { faceEntry } from '../../fonts/catalogue.ts';
 
 /** More faces than a design may hold and the catalogue has. */
@@ -9,22 +10,30 @@ const SHOWN = createCache<Promise<string | undefined>>(200);
  * source is the id of a catalogue face, or the base64 data of a font of one's own.
  */
 export function showFace(id: string, source: string): Promise<string | undefined> {
-  return SHOWN.getOrMake(id, () => {
+  const key = entryKey(id, source);
+  return SHOWN.getOrMake(key, () => {
     const coming = load(id, source);
     void coming.then((family) => {
-      if (family === undefined) SHOWN.delete(id);
+      if (family === undefined) SHOWN.delete(key);
     });
     return coming;
   });
 }
 
+/** A font of one's own by its data. */
+function entryKey(id: string, source: string): string {
+  return source === id ? id : contentKey({ id, data: source });
+}
+
+/** Families written with so far: each has a name of its own. */
+let families = 0;
+
 async function load(id: string, source: string): Promise<string | undefined> {
-  const family = `sample-${id.replace(/[^a-z0-9]/gi, '-')}`;
+  const family = `sample-${++families}-${id.replace(/[^a-z0-9]/gi, '-')}`;
   const entry = faceEntry(id);
   try {
     // the font reader that hangs on these two is large, and needed only once somebody chooses a face
     const { faceUrl } = await import('../../fonts/browser-faces.ts');
-    const { bytesOfBase64 } = await import('../../fonts/load-faces.ts');
     const url = entry === undefined ? undefined : faceUrl(entry);
     const data = url === undefined ? bytesOfBase64(source)?.slice().buffer : `url("${url}")`;
     if (data === undefined) return undefined;

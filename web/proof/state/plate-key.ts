@@ -1,13 +1,14 @@
 import { PLATE_PARTS, pickParts, pickPlateParts } from '../../../geometry/design/design-parts.ts';
+import { contentKey } from '../../../geometry/design/own-face-id.ts';
 import type { Design, PlateSpec } from '../../../geometry/design/schema.ts';
 
 /**
  * The same for plates that are cut alike and have the same findings: how many there are and what they are called is
- * counted apart. A font of one's own stands by its id, which is made from its data.
+ * counted apart. A font of one's own stands by its data.
  */
 export function plateKey(design: Design, plateId: string): string {
   const plates = design.plates.map((p) => pickParts(p, PLATE_PARTS, 'cut', 'id'));
-  const ownFaces = design.ownFaces.map(({ id }) => id);
+  const ownFaces = design.ownFaces.map(contentKey);
   return JSON.stringify([plateId, { ...pickPlateParts(design), plates, ownFaces }]);
 }
 

@@ -26,6 +26,7 @@ import type { Design, Manner } from '../design/schema.ts';
 import { gatherAlike } from './gather-alike.ts';
 import type { Finding, Severity } from '../findings.ts';
 import { placePoint } from '../measure/clock.ts';
+import { doWithin } from '../measure/counted-work.ts';
 import { placeRegions, placeRing } from '../measure/place.ts';
 import type { Unit } from '../openings/gather-units.ts';
 import type { Placement, Point } from '../shapes.ts';
@@ -158,7 +159,7 @@ function recallSolved(
     store.reused++;
     return known;
   }
-  const alone = solveUnit(unit.regions, rules, manner, edits);
+  const alone = solveWithin(unit, rules, manner, edits);
   const on = findShapesOfBars(alone.bars, unit, edits);
   const solved =
     unit.shapes.length === 1 ? alone : { ...alone, bars: alone.bars.map((b, i) => ({ ...b, shape: on[i]! })) };
@@ -166,6 +167,33 @@ function recallSolved(
   store.units.set(key, solved);
   return solved;
 }
+
+/**
+ * Bridging in counted work: the hardest unit of the demos takes 3 million steps, most letters some 50,000. Beyond this
+ * the unit is left out and a finding says so, so that no design runs for minutes.
+ */
+const MOST_UNIT_STEPS = 9_000_000;
+
+function solveWithin(unit: Unit, rules: StockRules, manner: Manner, edits: HandEdits | undefined): SolvedUnit {
+  // Shapes that touch and came to no area: their union alone was too much (gather-units.ts).
+  const united = unit.shapes.length === 1 || unit.regions.length > 0;
+  const solved = united && doWithin(MOST_UNIT_STEPS, () => solveUnit(unit.regions, rules, manner, edits));
+  return solved || LEFT_OUT;
+}
+
+const LEFT_OUT: SolvedUnit = {
+  openings: [],
+  bars: [],
+  islands: [],
+  specks: [],
+  loose: [],
+  once: [],
+  covered: 0,
+  lostParts: [],
+  lost: [],
+  refused: [],
+  tooIntricate: true,
+};
 
 function unitFindings(unit: Unit, solved: SolvedUnit, elementIds: string[], rules: StockRules): Finding[] {
   const what = nameOf(unit);
@@ -180,6 +208,9 @@ function unitFindings(unit: Unit, solved: SolvedUnit, elementIds: string[], rule
     ...(limitMm !== undefined && { limitMm }),
     ...sentence,
   });
+  if (solved.tooIntricate) {
+    return [at('too-intricate', 'stop', { x: 0, y: 0 }, said('findings.tooIntricate', { what }))];
+  }
   const inPieces = said('findings.metalInPieces', { what, least: inMm(leastMm, 2) });
   const findings = solved.loose.map((p) => at('metal-in-pieces', 'stop', p, inPieces, leastMm));
   const [once, speck] = [solved.once[0], solved.specks[0]];

@@ -43,4 +43,6 @@ export interface SolvedUnit {
   /** Edits whose bridge finds no opening to cross, and edits that bar a place the plate cannot do without. */
   readonly lost: readonly string[];
   readonly refused: readonly string[];
+  /** It took more work than there may be: nothing of it is cut, and the plate can't be. */
+  readonly tooIntricate?: boolean;
 }

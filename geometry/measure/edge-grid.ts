@@ -1,3 +1,4 @@
+import { spend } from './counted-work.ts';
 import type { Point, Ring } from '../shapes.ts';
 import { LEAST_DIVISOR_MM } from '../units.ts';
 
@@ -78,9 +79,13 @@ export function edgeGrid(rings: readonly Ring[], owners: readonly number[]): Edg
 export function castRay(grid: EdgeGrid, from: Point, dx: number, dy: number): Hit[] {
   const hits: Hit[] = [];
   grid.ray++;
+  spend(RAY);
   walkCells(grid, from, dx, dy, hits);
   return hits.sort(byDistance);
 }
+
+/** Steps of counted work that a ray costs. */
+const RAY = 10;
 
 function byDistance(a: Hit, b: Hit): number {
   return a.at - b.at;

@@ -2,6 +2,7 @@ import { union } from '../adapters/clipper.ts';
 import { memoize } from '../cache.ts';
 import type { Layout, PlacedShape } from '../layout/placed.ts';
 import { unplacePoint } from '../measure/clock.ts';
+import { doWithin } from '../measure/counted-work.ts';
 import { ringsGap } from '../measure/distance.ts';
 import { placeRegions, placeRing } from '../measure/place.ts';
 import { boxesWithin, ringHolds } from '../measure/ring.ts';
@@ -57,9 +58,15 @@ function unitOfMany(members: readonly Placed[], store: OutlineStore): Unit {
   const { id, placement: frame } = shapes[0]!;
   const relative = shapes.map((s) => relativePlacement(s.placement, frame));
   const key = shapes.map((s, i) => `${s.storeKey}@${Object.values(relative[i]!).join(',')}`).join('+');
-  const regions = store.regions.getOrMake(key, () => union(shapes.flatMap((s, i) => ownRings(s, relative[i]!, store))));
+  const regions = store.regions.getOrMake(
+    key,
+    () => doWithin(MOST_UNION_STEPS, () => union(shapes.flatMap((s, i) => ownRings(s, relative[i]!, store)))) ?? [],
+  );
   return { id, shapes, key, frame, regions, inPlace: placeRegions(regions, frame) };
 }
+
+/** Counted work to unite touching shapes with; beyond it they come to nothing, and bridging says that (bridge-openings.ts). */
+const MOST_UNION_STEPS = 6_000_000;
 
 /** Shapes by transitive nearness, in the order of their first member. */
 function groupNear(placed: readonly Placed[], reachMm: number): Placed[][] {

@@ -72,6 +72,8 @@ export const PLATE_EN = makeSay({
     materialPoor:
       '{{material}} cuts poorly this way ({{process}}): {{reason}}. Ask the shop first, or choose another process.',
     materialUnfit: '{{material}} must not go on this machine ({{process}}): {{reason}}.',
+    tooIntricate:
+      '{{what}} is too intricate to work out, so it is not cut. Repeat it less often, move copies apart, or take a simpler one.',
     metalInPieces:
       'A piece of {{what}} can’t be held: there is no room for two bridges of {{least}}. Make the lettering larger, or choose a bolder face.',
     missingGlyph: '{{face}} has no {{signs}}. Leave it out, or use a font of your own that has it.',

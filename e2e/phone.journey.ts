@@ -3,6 +3,7 @@ import { measureDxf, SOUND } from './measure-dxf.ts';
 import {
   downloadBy,
   figuresOf,
+  openFiles,
   openFirst,
   openPage,
   questionButton,
@@ -41,6 +42,9 @@ test('first visit to downloaded cut file on a phone, by touch', async ({ page })
 
   await page.getByRole('button', { name: 'Next: take it home' }).tap();
   await worked(page);
+  // first what a customer wants: off to the shop with it
+  await expect(page.getByRole('button', { name: 'Send it to the shop' })).toBeInViewport();
+  await openFiles(page);
   const said = await figuresOf(page, 'Large');
   const dxf = await downloadBy(page, () => page.getByRole('button', { name: 'Large: DXF for the cutter' }).tap());
   expect(measureDxf(dxf.bytes.toString('utf8'))).toMatchObject({

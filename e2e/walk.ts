@@ -65,6 +65,14 @@ export function questionButton(page: Page, question: Question): Locator {
 export async function goTo(page: Page, question: Question): Promise<void> {
   await questionButton(page, question).click();
   await expect(page.getByRole('heading', { level: 2, name: QUESTIONS[question] })).toBeVisible();
+  if (question === 'take') await openFiles(page);
+}
+
+/** The files are a fold below the price and the way to the shop. */
+export async function openFiles(page: Page): Promise<void> {
+  const fold = page.getByText('Files for the workshop', { exact: true });
+  await expect(fold).toBeVisible();
+  if (!(await page.getByRole('button', { name: 'Download everything' }).isVisible())) await fold.click();
 }
 
 /** Chooses one of a set of radio buttons by pressing its label, as one does. */

@@ -20,6 +20,7 @@ import { StageLater } from '../design/bench/StageLater.tsx';
 import { StepNav } from '../design/StepNav.tsx';
 import { TopBar } from './TopBar.tsx';
 import { useLanguageOnDocument } from '../page/use-language.ts';
+import { useKeyboardOpen } from './use-keyboard-open.ts';
 import { useShortcuts } from './use-shortcuts.ts';
 import { useThemeOnDocument } from '../page/use-theme.ts';
 import { VerdictBar } from './VerdictBar.tsx';
@@ -33,6 +34,7 @@ const LATER: Readonly<Record<Exclude<PageName, 'design'>, ComponentType<{ readon
 /** The pages under one bar: the design, and what comes after it. */
 export function App() {
   useShortcuts();
+  useKeyboardOpen();
   useThemeOnDocument();
   useLanguageOnDocument();
   const language = useUi((s) => s.language);
@@ -50,6 +52,11 @@ export function App() {
         <a href="#stage" className={css.skip}>
           {t('page.skip')}
         </a>
+        {page === 'design' && (
+          <a href="#questions" className={css.skip}>
+            {t('page.skipQuestions')}
+          </a>
+        )}
         <div>
           <NewerVersion />
           <MissingPart />

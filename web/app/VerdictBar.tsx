@@ -10,6 +10,10 @@ import { useCurrentPlate, usePage, usePlates, useUi } from '../page/page-context
 import { useLasting } from './use-lasting.ts';
 import css from './VerdictBar.module.css';
 
+// how a price is made is large, and nobody asks for it before there is a plate
+const PriceLine = later(
+  async () => (await withWords(import('../handover/price/PriceLine.tsx'), 'work', 'proof')).PriceLine,
+);
 const FindingsList = later(async () => (await withWords(import('./FindingsList.tsx'), 'work')).FindingsList);
 const HaltNote = later(async () => (await withWords(import('./HaltNote.tsx'), 'work')).HaltNote);
 
@@ -25,6 +29,7 @@ export function VerdictBar() {
   const busy = usePlates((s) => s.busy);
   const open = useUi((s) => s.findingsOpen);
   const unit = useUi((s) => s.unit);
+  const choosing = useUi((s) => s.begin === 'choose');
   const findings = plate?.findings ?? [];
   const count = (severity: string): number => findings.filter((f) => f.severity === severity).length;
   // what stood here is no longer true of the design once a change takes its time
@@ -66,6 +71,7 @@ export function VerdictBar() {
               ` · ${t('figures.narrowest', { width: lengthWords(plate.measures.leastBridgeMm, unit, unit === 'mm' ? 1 : 3) })}`}
           </p>
         )}
+        {plate !== undefined && !choosing && <PriceLine />}
         {findings.length > 0 && (
           <button
             type="button"

@@ -1,7 +1,7 @@
 import { ArrowLeft, ArrowRight } from 'lucide-react';
 import { useEffect, useRef, type ComponentType } from 'react';
 import { Beginnings } from './beginnings/Beginnings.tsx';
-import { STEPS, type Step } from '../state/ui-store.ts';
+import { lettingGo, STEPS, type Step } from '../state/ui-store.ts';
 import { Button } from '../ui/Button.tsx';
 import { later } from '../ui/later.tsx';
 import { t, withWords } from '../words/t.ts';
@@ -17,7 +17,7 @@ const QuestionSheet = later(
 const StylePanel = later(async () => (await withWords(import('./panels/face/StylePanel.tsx'), 'work')).StylePanel);
 const TextPanel = later(async () => (await withWords(import('./panels/text/TextPanel.tsx'), 'work')).TextPanel);
 const SizePanel = later(async () => (await withWords(import('./panels/SizePanel.tsx'), 'work')).SizePanel);
-const FilesPanel = later(async () => (await withWords(import('./panels/files/FilesPanel.tsx'), 'work')).FilesPanel);
+const FilesPanel = later(async () => (await withWords(import('./panels/files/FilesPanel.tsx'), 'work', 'proof')).FilesPanel);
 
 const PANELS: Record<Step, ComponentType> = { say: TextPanel, look: StylePanel, size: SizePanel, take: FilesPanel };
 
@@ -56,7 +56,7 @@ export function Panel() {
   const beginning = beginningById(begin);
   if (begin !== undefined) {
     return (
-      <div ref={scroller} className={css.scroller} tabIndex={-1}>
+      <div ref={scroller} id="questions" className={css.scroller} tabIndex={-1}>
         <h2 ref={title} tabIndex={-1} className={css.title}>
           {beginning === undefined ? t('begin.title') : t(`begin.kinds.${beginning.id}`)}
         </h2>
@@ -68,7 +68,7 @@ export function Panel() {
   }
 
   return (
-    <div ref={scroller} className={css.scroller} tabIndex={-1}>
+    <div ref={scroller} id="questions" className={css.scroller} tabIndex={-1}>
       <h2 ref={title} tabIndex={-1} className={css.title}>
         {t(`page.steps.${step}.title`)}
       </h2>
@@ -82,7 +82,7 @@ export function Panel() {
           </Button>
         )}
         {after !== undefined && step !== 'take' && (
-          <Button kind="next" onClick={() => ui.getState().set({ step: after })}>
+          <Button kind="next" onClick={() => ui.getState().set({ step: after, ...lettingGo(ui.getState()) })}>
             {t(`page.steps.next.${step}`)} <ArrowRight size={16} aria-hidden />
           </Button>
         )}

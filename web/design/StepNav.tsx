@@ -1,5 +1,5 @@
 import { isFirstDesign } from './beginnings/first-design.ts';
-import { STEPS } from '../state/ui-store.ts';
+import { lettingGo, STEPS } from '../state/ui-store.ts';
 import { Steps } from '../ui/Steps.tsx';
 import { t } from '../words/t.ts';
 import { usePage, useUi } from '../page/page-context.ts';
@@ -26,7 +26,7 @@ export function StepNav() {
       onGo={(to) => {
         // beginnings that nobody chose from are passed by; questions of one that was chosen come back
         const begin = isFirstDesign(design.getState().history.present) ? 'all' : undefined;
-        ui.getState().set({ step: to, begin });
+        ui.getState().set({ step: to, begin, ...lettingGo(ui.getState()) });
       }}
     />
   );

@@ -129,3 +129,8 @@ export function createUiStore(): UiStore {
   });
   return store;
 }
+
+/** What goes along to the next question: only what was chosen on the plate; a field typed into is let go. */
+export function lettingGo({ placing, step }: UiState): Partial<Pick<UiState, 'selectedId'>> {
+  return step === 'say' && !placing ? { selectedId: undefined } : {};
+}

@@ -14,20 +14,19 @@ export interface Placed {
   readonly plateRadiusMm: number;
 }
 
-/** The four views one can go back to, for one barrel or two side by side. */
+/** The four views one can go back to, for one barrel or two side by side; all about the heads, where the lettering is. */
 export function setView(name: ViewName, placed: readonly Placed[]): Eye {
   const wide = Math.max(...placed.map((p) => Math.abs(p.x) + p.pose.halfWidthMm));
   const high = Math.max(...placed.map((p) => p.pose.halfHeightMm));
   const front = high;
   const ratio = wide / front;
-  const deep = Math.max(...placed.map((p) => p.pose.depthMm));
   switch (name) {
     case 'straight':
       return { turn: 0, rise: 0, at: [0, 0, 0], reachMm: front * 1.08, wide: ratio };
     case 'quarter':
-      return { turn: 31, rise: 14, at: [0, -front * 0.06, -deep * 0.3], reachMm: front * 1.3, wide: ratio * 1.1 };
+      return { turn: 31, rise: 14, at: [0, 0, 0], reachMm: front * 1.4, wide: ratio * 1.1 };
     case 'above':
-      return { turn: 10, rise: 48, at: [0, 0, -deep * 0.4], reachMm: front * 1.78, wide: ratio };
+      return { turn: 10, rise: 48, at: [0, 0, 0], reachMm: front * 1.95, wide: ratio };
     case 'close': {
       const [first] = placed;
       return {

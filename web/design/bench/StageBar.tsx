@@ -16,24 +16,26 @@ export function StageBar() {
   const barrelState = useStore(ui, (s) => s.barrelState);
   return (
     <div className={css.bar}>
-      <Choice
-        legend={t('page.plates.legend')}
-        quiet
-        value={spec.id}
-        options={design.plates.map((p) => {
-          const verdict = plates[p.id]?.verdict;
-          return {
-            value: p.id,
-            label: (
-              <>
-                {p.name}
-                {verdict !== undefined && <VerdictMark verdict={verdict} size={16} />}
-              </>
-            ),
-          };
-        })}
-        onChange={(plateId) => ui.getState().set({ plateId, litFinding: undefined })}
-      />
+      {design.plates.length > 1 && (
+        <Choice
+          legend={t('page.plates.legend')}
+          quiet
+          value={spec.id}
+          options={design.plates.map((p) => {
+            const verdict = plates[p.id]?.verdict;
+            return {
+              value: p.id,
+              label: (
+                <>
+                  {p.name}
+                  {verdict !== undefined && <VerdictMark verdict={verdict} size={16} />}
+                </>
+              ),
+            };
+          })}
+          onChange={(plateId) => ui.getState().set({ plateId, litFinding: undefined })}
+        />
+      )}
       <Choice<View>
         legend={t('page.views.legend')}
         quiet

@@ -72,7 +72,9 @@ export function PlateStage(props: PlateStageProps) {
   // A plate that arrives is taken in by a task of its own, so that a hand on the page never waits for both.
   const newest = useDeferredValue(props.plate);
   const findings = useDeferredValue(props.findings);
-  const busy = useDeferredValue(props.busy);
+  // Busy from the first moment, and until the plate that was made has been taken in as well.
+  const busyBefore = useDeferredValue(props.busy);
+  const busy = props.busy || busyBefore;
   const words = props.words ?? stageWords();
   const box = useRef<HTMLDivElement>(null);
   const helpId = useId();

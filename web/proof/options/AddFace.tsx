@@ -3,12 +3,12 @@ import type { OptionPart } from '../../../geometry/approval/options.ts';
 import { isText } from '../../../geometry/design/kinds.ts';
 import { beginningOf } from '../../../geometry/sentences/shorten.ts';
 import { useDesign } from '../../page/page-context.ts';
+import { facesInUse, facesThatSuit } from '../../page/faces-that-suit.ts';
 import { FaceSample } from '../../page/FaceSample.tsx';
 import { faceSuits } from '../../words/say/record-words.ts';
 import { t } from '../../words/t.ts';
 import text from '../../ui/text.module.css';
 import css from './AddOption.module.css';
-import { facesInUse, facesThatSuit } from './faces-that-suit.ts';
 
 interface AddFaceProps {
   readonly onAdd: (part: OptionPart & { readonly name: string }) => void;

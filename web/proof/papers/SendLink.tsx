@@ -6,7 +6,7 @@ import { useDesign, usePage } from '../../page/page-context.ts';
 import { copyText, linkTo, shareLink } from '../../handover/link/hand-on.ts';
 import { Button } from '../../ui/Button.tsx';
 import { t } from '../../words/t.ts';
-import { mailTo } from './mail-to.ts';
+import { mailTo } from '../../handover/link/mail-to.ts';
 import layout from '../../ui/layout.module.css';
 import css from './SendLink.module.css';
 

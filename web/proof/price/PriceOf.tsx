@@ -1,15 +1,11 @@
 import type { Design } from '../../../geometry/design/schema.ts';
-import type { Quote } from '../../../geometry/shop/quote.ts';
+import { Price } from '../../handover/price/Price.tsx';
+import css from '../../handover/price/Price.module.css';
+import { quoteFor } from '../../handover/price/quote-for.ts';
 import { usePage } from '../../page/page-context.ts';
 import { refusalWords } from '../../words/say/finding-words.ts';
-import { formatNumber } from '../../words/say/format-number.ts';
-import { Fold } from '../../ui/Fold.tsx';
-import { moneyWords } from '../../words/say/money-words.ts';
 import { t } from '../../words/t.ts';
 import text from '../../ui/text.module.css';
-import css from './PriceOf.module.css';
-import { PriceLines } from './PriceLines.tsx';
-import { quoteFor } from './quote-for.ts';
 import type { PlannedDesign } from '../state/planned-design.ts';
 
 interface PriceOfProps {
@@ -19,7 +15,7 @@ interface PriceOfProps {
   readonly name: string;
 }
 
-/** What the customer pays, when it is ready, and on demand how it adds up. */
+/** The price of a design that is planned, or why it is on request. */
 export function PriceOf({ design, planned, name }: PriceOfProps) {
   const { shop, book } = usePage();
   if (planned.state === 'failed') return null;
@@ -34,30 +30,5 @@ export function PriceOf({ design, planned, name }: PriceOfProps) {
       </div>
     );
   }
-  return (
-    <div className={css.price}>
-      <p className={text.title} data-testid="price">
-        {moneyWords(quote.totalMinor, quote.currency)}
-      </p>
-      <p className={text.note}>{taxWords(quote)}</p>
-      {quote.lead && <p>{leadWords(quote.lead)}</p>}
-      <Fold title={<span aria-label={t('proof.price.linesOf', { name })}>{t('proof.price.lines')}</span>}>
-        <PriceLines quote={quote} />
-      </Fold>
-    </div>
-  );
-}
-
-function taxWords({ tax, currency }: Quote): string {
-  if (!tax) return t('proof.price.noTax');
-  const values = {
-    name: tax.name,
-    percent: formatNumber(tax.percent, 2),
-    amount: moneyWords(tax.minor, currency),
-  };
-  return t('proof.price.withTax', values);
-}
-
-function leadWords({ least, most }: NonNullable<Quote['lead']>): string {
-  return least === most ? t('proof.price.leadOne', { count: most }) : t('proof.price.lead', { least, most });
+  return <Price quote={quote} name={name} />;
 }

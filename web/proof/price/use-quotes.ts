@@ -4,7 +4,7 @@ import type { Quote } from '../../../geometry/shop/quote.ts';
 import { usePage } from '../../page/page-context.ts';
 import { plannedOf } from '../state/planned-design.ts';
 import { useProof } from '../state/proof-context.ts';
-import { quoteFor } from './quote-for.ts';
+import { quoteFor } from '../../handover/price/quote-for.ts';
 
 /** The prices of all options that are planned, by the id of the option; those on request are absent. */
 export function useQuotes(options: readonly OptionDesign[]): ReadonlyMap<string, Quote> {

@@ -1,10 +1,14 @@
-import { useId } from 'react';
+import { useId, useMemo, useState } from 'react';
 import { FACES, type FaceEntry } from '../../../../fonts/catalogue.ts';
+import { isText } from '../../../../geometry/design/kinds.ts';
+import { facesThatSuit, mixedKinds } from '../../../page/faces-that-suit.ts';
 import { useDesign } from '../../../page/page-context.ts';
+import { Button } from '../../../ui/Button.tsx';
 import { t } from '../../../words/t.ts';
 import css from './FacePicker.module.css';
 import { FaceSample } from '../../../page/FaceSample.tsx';
 import { OwnFaceField } from './OwnFaceField.tsx';
+import { useFacesThatFail } from './use-faces-that-fail.ts';
 import { faceSuits } from '../../../words/say/record-words.ts';
 
 interface FacePickerProps {
@@ -15,11 +19,30 @@ interface FacePickerProps {
   readonly onPick: (faceId: string) => void;
 }
 
-/** All faces, by kind, each drawn with the customer's own words. */
+/** So many are offered at first. */
+const FEW = 10;
+const NONE: ReadonlySet<string> = new Set();
+
+/** Some faces that suit these words and hold at this size, then all by kind; each drawn with the customer's own words. */
 export function FacePicker({ faces, sample, elementId, onPick }: FacePickerProps) {
   const design = useDesign();
   const name = useId();
   const only = faces.size === 1 ? [...faces][0] : undefined;
+  const [all, setAll] = useState(false);
+  const words = design.elements
+    .filter((e) => isText(e) && (elementId === undefined || e.id === elementId))
+    .map((e) => ('text' in e ? e.text : ''))
+    .join(' ');
+  // the order stays while one chooses among them
+  const [usedFirst] = useState(faces);
+  const candidates = useMemo(() => {
+    const suit = mixedKinds(facesThatSuit(FACES, words, NONE));
+    const used = FACES.filter(({ id }) => usedFirst.has(id));
+    return [...used, ...suit.filter(({ id }) => !usedFirst.has(id))];
+  }, [words, usedFirst]);
+  const ids = useMemo(() => candidates.map(({ id }) => id), [candidates]);
+  const failed = useFacesThatFail(design, ids, FEW, elementId);
+  const few = candidates.filter(({ id }) => !failed.has(id) || faces.has(id)).slice(0, FEW);
 
   const card = (id: string, title: string, suits: string | undefined, source: string) => (
     <li key={id}>
@@ -44,12 +67,19 @@ export function FacePicker({ faces, sample, elementId, onPick }: FacePickerProps
           <ul>{design.ownFaces.map((f) => card(f.id, f.name, undefined, f.data))}</ul>
         </section>
       )}
-      {byKind().map(([kind, entries]) => (
-        <section key={kind}>
-          <h3 className={css.kind}>{t(`look.kinds.${kind}`)}</h3>
-          <ul>{entries.map((f) => card(f.id, f.name, faceSuits(f), f.id))}</ul>
-        </section>
-      ))}
+      {!all && <ul>{few.map((f) => card(f.id, f.name, faceSuits(f), f.id))}</ul>}
+      {!all && (
+        <Button kind="plain" className={css.more} onClick={() => setAll(true)}>
+          {t('look.more', { count: FACES.length })}
+        </Button>
+      )}
+      {all &&
+        byKind().map(([kind, entries]) => (
+          <section key={kind}>
+            <h3 className={css.kind}>{t(`look.kinds.${kind}`)}</h3>
+            <ul>{entries.map((f) => card(f.id, f.name, faceSuits(f), f.id))}</ul>
+          </section>
+        ))}
       <OwnFaceField elementId={elementId} />
     </div>
   );

@@ -9,7 +9,6 @@ import { findingWords } from '../../../words/say/finding-words.ts';
 import { t } from '../../../words/t.ts';
 import type { WantedFile } from '../../../worker/plate-api.ts';
 import css from './Downloads.module.css';
-import { Refusal } from './Refusal.tsx';
 
 type Phase =
   | { readonly kind: 'rest' }
@@ -47,7 +46,6 @@ export function Downloads() {
 
   return (
     <section className={css.downloads}>
-      {stopped.length > 0 && <Refusal plates={stopped.flatMap((p) => plates[p.id] ?? [])} />}
       {stopped.length === 0 && !settled && <p className={css.note}>{t('take.notReady')}</p>}
       <Button kind="next" disabled={!canAll} onClick={() => void take([{ kind: 'all' }])}>
         <Download size={18} aria-hidden /> {t('take.all')}

@@ -42,7 +42,11 @@ test('a customer on a desk: from the tape measure to the cut files', async ({ pa
 
   await test.step('picks a face', async () => {
     await goTo(page, 'look');
+    // ten at first, and all on demand; none of them scrolls the page away
+    await expect(page.getByRole('radiogroup').getByRole('radio')).toHaveCount(10);
+    await page.getByRole('button', { name: /^All \d+ faces/ }).click();
     await pick(page, /Zilla Slab/);
+    await expect(page.getByRole('banner')).toBeInViewport();
     await worked(page);
     await expect(verdict(page)).toHaveText(/Holds together/);
   });

@@ -4,6 +4,13 @@ import { downloadBy, figuresOf, openFirst, questionButton, test, verdict, worked
 
 test('first visit to downloaded cut file, by keyboard alone', async ({ page }) => {
   await openFirst(page);
+  // two keys to the questions, and the beginnings stay while one walks over the plate
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('link', { name: 'Skip to the questions' })).toBeFocused();
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('list', { name: 'Ready-made' }).getByRole('button').first()).toBeFocused();
   await press(page, page.getByRole('button', { name: 'Golden wedding' }), 'Enter');
   await expect(page.getByRole('heading', { level: 2, name: 'Golden wedding' })).toBeFocused();
   await type(page, page.getByRole('textbox', { name: 'What is celebrated' }), 'fifty years');
@@ -21,6 +28,7 @@ test('first visit to downloaded cut file, by keyboard alone', async ({ page }) =
   await choose(page, page.getByRole('radio', { name: 'Char with a torch' }));
 
   await step(page, 'look');
+  await press(page, page.getByRole('button', { name: /^All \d+ faces/ }), 'Enter');
   await choose(page, page.getByRole('radio', { name: /Stardos Stencil/ }).first());
   await worked(page);
   await expect(verdict(page)).toHaveText(/Holds together/);

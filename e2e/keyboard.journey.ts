@@ -35,7 +35,11 @@ test('first visit to downloaded cut file, by keyboard alone', async ({ page }) =
 
   await step(page, 'take');
   await worked(page);
-  await press(page, page.getByText('Files for the workshop', { exact: true }).locator('xpath=ancestor-or-self::summary'), 'Enter');
+  await press(
+    page,
+    page.getByText('Files for the workshop', { exact: true }).locator('xpath=ancestor-or-self::summary'),
+    'Enter',
+  );
   const said = await figuresOf(page, 'Large');
   expect(said.diameterMm).toBe(462);
   const button = page.getByRole('button', { name: 'Large: DXF for the cutter' });

@@ -17,7 +17,9 @@ const QuestionSheet = later(
 const StylePanel = later(async () => (await withWords(import('./panels/face/StylePanel.tsx'), 'work')).StylePanel);
 const TextPanel = later(async () => (await withWords(import('./panels/text/TextPanel.tsx'), 'work')).TextPanel);
 const SizePanel = later(async () => (await withWords(import('./panels/SizePanel.tsx'), 'work')).SizePanel);
-const FilesPanel = later(async () => (await withWords(import('./panels/files/FilesPanel.tsx'), 'work', 'proof')).FilesPanel);
+const FilesPanel = later(
+  async () => (await withWords(import('./panels/files/FilesPanel.tsx'), 'work', 'proof')).FilesPanel,
+);
 
 const PANELS: Record<Step, ComponentType> = { say: TextPanel, look: StylePanel, size: SizePanel, take: FilesPanel };
 

@@ -8,7 +8,7 @@ import { Button } from '../../ui/Button.tsx';
 import { Fold } from '../../ui/Fold.tsx';
 import { moneyWords } from '../../words/say/money-words.ts';
 import { t } from '../../words/t.ts';
-import { mailTo } from './mail-to.ts';
+import { mailTo } from '../../handover/link/mail-to.ts';
 import layout from '../../ui/layout.module.css';
 import text from '../../ui/text.module.css';
 import css from './PapersPart.module.css';

@@ -32,7 +32,9 @@ export function FilesPanel() {
         ) : quote ? (
           <Price quote={quote} name={design.title} />
         ) : (
-          <p className={text.title}>{t(quoted.state === 'working' ? 'proof.price.working' : 'proof.price.onRequest')}</p>
+          <p className={text.title}>
+            {t(quoted.state === 'working' ? 'proof.price.working' : 'proof.price.onRequest')}
+          </p>
         )}
         <SendToShop
           shop={shop}

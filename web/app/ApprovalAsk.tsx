@@ -23,7 +23,7 @@ export function ApprovalAsk() {
           {t('approved.asked.title', { title })}
         </h2>
         <p>{t('approved.asked.from', { name, when: momentWords(at) })}</p>
-        <p className={css.hint}>{t(changedSince ? 'approved.asked.changed' : 'approved.asked.check')}</p>
+        <p>{t(changedSince ? 'approved.asked.changed' : 'approved.asked.check')}</p>
         <Button kind="next" onClick={closeAnd(take)}>
           {t('approved.asked.take')}
         </Button>

@@ -37,7 +37,7 @@ export function VerdictBar() {
   const failed = plate === undefined && (trouble ?? halt) !== undefined && !busy;
   const sentence =
     failed || plate === undefined || outdated
-      ? t(failed ? 'verdict.failed' : 'verdict.working')
+      ? t(failed ? (halt?.why === 'before' ? 'verdict.waiting' : 'verdict.failed') : 'verdict.working')
       : plate.measures.openings === 0 && plate.verdict !== 'stop'
         ? t('verdict.none')
         : verdictSentence(plate.verdict, count('stop'), count('look'));

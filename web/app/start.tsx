@@ -38,7 +38,7 @@ const mark = createWorkMark(
   () => localStorage,
   () => kept.own.id(),
 );
-window.addEventListener('pagehide', () => mark.leave());
+window.addEventListener('pagehide', () => mark.leave(page.client.silentS()));
 const page: Omit<Page, 'book'> = {
   ...stores,
   client: startPlateClient(stores.plates, bookComing, mark),

@@ -9,18 +9,19 @@ export interface WorkMark {
   found(): boolean;
   /** A person wants the design worked out all the same. */
   forget(): void;
-  /** The page is closed as pages are: work that had only just begun is no reason to be careful. */
-  leave(): void;
+  /** The page is closed as pages are: work that was going well is no reason to be careful. silentS: without a sign of it. */
+  leave(silentS: number): void;
 }
 
 const FAMILY = 'bridgehead-at-work ';
 /** What was made is still to be painted, which may hang as well. */
 const PAINTED_MS = 1000;
-const JUST_BEGUN_MS = 3000;
+/** Work that gave a sign of life so lately goes well. */
+const WELL_S = 3;
 
 /** storage: where localStorage is shut, undefined or throwing. openId: the entry of the design that is open. */
 export function createWorkMark(storage: () => Storage | undefined, openId: () => string): WorkMark {
-  let mine: { readonly key: string; readonly begunMs: number } | undefined;
+  let mine: { readonly key: string } | undefined;
   let ending: ReturnType<typeof setTimeout> | undefined;
   const key = (): string => FAMILY + openId();
 
@@ -44,7 +45,7 @@ export function createWorkMark(storage: () => Storage | undefined, openId: () =>
     begin() {
       clearTimeout(ending);
       if (mine?.key !== key()) remove();
-      mine = { key: key(), begunMs: performance.now() };
+      mine = { key: key() };
       const set = mine.key;
       tried((there) => there.setItem(set, '1'));
     },
@@ -54,8 +55,8 @@ export function createWorkMark(storage: () => Storage | undefined, openId: () =>
     },
     found: () => mine?.key !== key() && tried((there) => there.getItem(key()) !== null) === true,
     forget: () => void tried((there) => there.removeItem(key())),
-    leave() {
-      if (mine && performance.now() - mine.begunMs < JUST_BEGUN_MS) remove();
+    leave(silentS) {
+      if (silentS < WELL_S) remove();
     },
   };
 }

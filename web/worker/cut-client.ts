@@ -32,7 +32,12 @@ const worker: CutApi = {
   async take(...given) {
     taken = undefined;
     lost = false;
-    const made = await remote.take(...given).catch(() => ({ problem: 'trouble.worker' as const }));
+    const made = await remote.take(...given).catch((fault: unknown) => ({
+      problem:
+        fault instanceof WorkerGone && fault.why === 'missing'
+          ? ('trouble.notLoaded' as const)
+          : ('trouble.worker' as const),
+    }));
     if (!('problem' in made)) taken = given;
     return made;
   },

@@ -36,6 +36,8 @@ export interface Life<Api> {
   ask<T>(question: (api: Api) => Promise<T>): Promise<T>;
   /** Ends it now; the next question begins another. */
   end(why: WhyGone): void;
+  /** Seconds without a sign of life from a worker that was asked something; 0 when none is, or it has not come yet. */
+  silentS(): number;
 }
 
 interface Running<Api> {
@@ -119,6 +121,7 @@ export function createLife<Api>(open: () => Worker, patience: Patience = USUAL):
       }
     },
     end: (why) => running?.fail(why),
+    silentS: () => (running?.begun && running.asked > 0 ? running.silent : 0),
   };
 }
 

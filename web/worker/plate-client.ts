@@ -15,6 +15,8 @@ export interface PlateClient {
   work(design: Design, plateId: string | undefined): void;
   /** The same for a design that was stopped before: a person wants it tried. */
   again(design: Design, plateId: string | undefined): void;
+  /** Seconds that work has gone on without a sign of life. */
+  silentS(): number;
   /** One plate of some other design, for a small picture; waits until the page's own work is done. */
   picture(design: Design): Promise<PlateResult | undefined>;
   /** One plate of a design with its cut plan; waits until the page's own work is done. */
@@ -109,6 +111,7 @@ export function startPlateClient(store: PlatesStore, coming: Promise<StockBook>,
   }
 
   return {
+    silentS: () => life.silentS(),
     work(design, plateId) {
       if (!queue.idle()) hurry();
       queue.submit({ design, plateId });

@@ -3,13 +3,13 @@ import type { BrowserContext, Page } from '@playwright/test';
 /** One thing that goes wrong on the page while somebody works on it. */
 export interface PageFault {
   readonly name: string;
-  /** Sets it going, for all that is loaded from here on. */
+  /** Sets it going, for all that is loaded from here on: after the letters were typed, or before. */
   arm(context: BrowserContext): Promise<unknown>;
   /** What the person does then, on the page loaded again. */
   act?(page: Page): Promise<unknown>;
   /** Where the page says so, in words. */
   readonly told?: string;
-  /** It lasts while the letters are looked for again: another way keeps them. */
+  /** The letters are typed and looked for again while it lasts: another way keeps them. */
   readonly lasts?: true;
   /** Nothing at all can be kept: the letters are looked for on the page that was not left. */
   readonly keepsNothing?: true;
@@ -18,7 +18,8 @@ export interface PageFault {
 const FAILED = '[data-testid=part-failed]';
 const HALT = '[data-testid=halt]';
 const WAITING = '[data-testid=waiting]';
-const STATUS = '[role=status] p, [role=alert] p';
+const BAR = '[role=alert] p';
+const says = (words: string): string => `text=/${words}/`;
 
 export const missing = (file: string) => (context: BrowserContext) =>
   context.route(new RegExp(`/assets/${file}-[^/]*\\.(js|css)$`), (route) => route.fulfill({ status: 404, body: '' }));
@@ -38,11 +39,6 @@ const dropped = (name: string, type: string, text: string) => (page: Page) =>
     },
     [name, type, text] as const,
   );
-const at = (hash: string) => (page: Page) =>
-  page.evaluate((to) => {
-    location.hash = to;
-  }, hash);
-
 /** Parts that are loaded when they are needed, each gone from the server: an old page before a new build. */
 const CHUNKS: readonly PageFault[] = [
   { name: 'stage', arm: missing('StageArea'), told: FAILED },
@@ -59,13 +55,13 @@ const CHUNKS: readonly PageFault[] = [
     told: FAILED,
   },
   { name: 'order dialog', arm: missing('OrderDialog'), act: dropped('o.zip', 'application/zip', 'PK'), told: FAILED },
-  { name: 'page Proof', arm: missing('ProofPlace'), act: at('#proof'), told: FAILED },
-  { name: 'page Cut', arm: missing('CutPage'), act: at('#cut'), told: FAILED },
-  { name: 'words of the page Cut', arm: missing('words-en-cut'), act: at('#cut'), told: FAILED },
+  { name: 'page Proof', arm: missing('ProofPlace'), act: pressed(/^Proof$/), told: FAILED },
+  { name: 'page Cut', arm: missing('CutPage'), act: pressed(/^Cut$/), told: FAILED },
+  { name: 'words of the page Cut', arm: missing('words-en-cut'), act: pressed(/^Cut$/), told: FAILED },
   { name: 'entry of the page', arm: missing('index'), told: WAITING },
-  { name: 'reader of designs', arm: missing('read-design'), told: STATUS },
+  { name: 'reader of designs', arm: missing('read-design'), told: BAR },
   { name: 'stage that never answers', arm: never(/\/assets\/StageArea-/), told: FAILED },
-  { name: 'page Cut that never answers', arm: never(/\/assets\/CutPage-/), act: at('#cut'), told: FAILED },
+  { name: 'page Cut that never answers', arm: never(/\/assets\/CutPage-/), act: pressed(/^Cut$/), told: FAILED },
 ];
 
 /** A worker that begins and then says nothing more, whatever it is asked. */
@@ -94,8 +90,13 @@ const WORKERS: readonly PageFault[] = [
   { name: 'plate worker missing', arm: missing('plate-worker'), told: HALT },
   { name: 'plate worker that never comes', arm: never(/plate-worker-/), told: HALT },
   { name: 'plate worker that hangs', arm: before(HANGS), told: HALT },
-  { name: 'plate worker that dies', arm: before(DIES), told: STATUS },
-  { name: 'cut worker missing', arm: missing('cut-worker'), act: at('#cut'), told: STATUS },
+  { name: 'plate worker that dies', arm: before(DIES), told: HALT },
+  {
+    name: 'cut worker missing',
+    arm: missing('cut-worker'),
+    act: pressed(/^Cut$/),
+    told: says('part of the page could not be loaded'),
+  },
   {
     name: 'artwork worker missing',
     arm: missing('artwork-worker'),
@@ -119,11 +120,11 @@ const STORES: readonly PageFault[] = [
       }; })()`),
     lasts: true,
   },
-  { name: 'database denied', arm: before(noDatabase), told: STATUS, lasts: true },
+  { name: 'database denied', arm: before(noDatabase), told: says('keeps nothing between visits'), lasts: true },
   {
     name: 'database full',
     arm: before(`IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); };`),
-    told: STATUS,
+    told: says('no room left'),
     lasts: true,
   },
   {
@@ -142,7 +143,12 @@ const STORES: readonly PageFault[] = [
     arm: before(`Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError'); };`),
     lasts: true,
   },
-  { name: 'all storage denied', arm: before(noStorage + noDatabase), told: STATUS, keepsNothing: true },
+  {
+    name: 'all storage denied',
+    arm: before(noStorage + noDatabase),
+    told: says('keeps nothing between visits'),
+    keepsNothing: true,
+  },
   {
     name: 'locks that never answer',
     arm: before('LockManager.prototype.request = () => new Promise(() => {});'),

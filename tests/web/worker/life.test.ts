@@ -26,7 +26,7 @@ function fakeWorker(api: object, { silent = false, idle = true } = {}) {
   return { worker, port: port2, ended };
 }
 
-const QUICK = { firstS: 1, silentS: 1, idleS: 3 };
+const QUICK = { firstS: 1.5, silentS: 1.5, idleS: 3.5 };
 const NEVER = () => new Promise<never>(() => undefined);
 
 async function whyOf(asked: Promise<unknown>): Promise<WorkerGone | undefined> {

@@ -7,6 +7,7 @@ import { Button } from '../../ui/Button.tsx';
 import { Choice } from '../../ui/fields/Choice.tsx';
 import { Modal } from '../../ui/Modal.tsx';
 import { artworkWorker } from '../../worker/artwork-client.ts';
+import { WorkerGone } from '../../worker/life.ts';
 import { t } from '../../words/t.ts';
 import { DrawingPicture } from './DrawingPicture.tsx';
 import css from './FileDialog.module.css';
@@ -134,9 +135,11 @@ export function FileDialog({ file, inPlaceOf }: FileDialogProps) {
   );
 }
 
+type MadeOf = Composed | { readonly trouble: 'notLoaded' };
+
 /** What comes of the file as it is set; the last answer stays until the next is there. */
-function useMade(read: Imported | undefined, cut: Tone, threshold: number, smoothing: number): Composed | undefined {
-  const [made, setMade] = useState<Composed | undefined>();
+function useMade(read: Imported | undefined, cut: Tone, threshold: number, smoothing: number): MadeOf | undefined {
+  const [made, setMade] = useState<MadeOf | undefined>();
   useEffect(() => {
     if (read === undefined || 'refused' in read) return;
     let gone = false;
@@ -148,7 +151,9 @@ function useMade(read: Imported | undefined, cut: Tone, threshold: number, smoot
           : artworkWorker().trace(read.grey, { threshold: threshold / 100, smoothing: smoothing / 100, cut });
       asked.then(
         (answer) => !gone && setMade(answer),
-        () => !gone && setMade({ trouble: 'tooDetailed' }),
+        (fault: unknown) =>
+          !gone &&
+          setMade({ trouble: fault instanceof WorkerGone && fault.why === 'missing' ? 'notLoaded' : 'tooDetailed' }),
       );
     }, 60);
     return () => {

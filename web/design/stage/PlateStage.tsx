@@ -181,7 +181,7 @@ export function PlateStage(props: PlateStageProps) {
           />
         </div>
       )}
-      {!plate && <p className={styles.empty}>{words.empty}</p>}
+      {!plate && words.empty !== '' && <p className={styles.empty}>{words.empty}</p>}
       <p id={helpId} className={styles.unseen}>
         {hand ? words.bridgeKeys : `${words.keys} ${words.placingKeys}`}
       </p>

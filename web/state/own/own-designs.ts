@@ -157,18 +157,20 @@ export function createOwnDesigns(parts: OwnDesignsParts): OwnDesigns {
     return written;
   }
 
-  function note(origin: Origin): void {
+  /** False where it could not be noted. */
+  function note(origin: Origin): boolean {
     const wanted = pending.get(origin);
-    if (!wanted) return;
+    if (!wanted) return true;
     const { id, revision: after } = origin;
     const saving = writing?.origin === origin ? writing.changedMs : undefined;
-    journal.note({ id, title: wanted.title, text: designText(wanted), changedMs: parts.nowMs(), after, saving });
+    return journal.note({ id, title: wanted.title, text: designText(wanted), changedMs: parts.nowMs(), after, saving });
   }
 
   function noteAll(): void {
     clearTimeout(noting);
     noting = undefined;
-    for (const origin of pending.keys()) note(origin);
+    // without a note only the store is left, and it takes its time
+    if ([...pending.keys()].filter((origin) => !note(origin)).length > 0) void saver.flush();
   }
 
   /** With each letter; where a design is so large that this takes time, as often as the eye sees. */

@@ -8,6 +8,10 @@ test('a customer on a desk: from the tape measure to the cut files', async ({ pa
 
   await test.step('measures the head, both ways', async () => {
     await goTo(page, 'size');
+    // barrels are called what customers call them
+    const barrels = page.getByRole('combobox', { name: 'Barrel' }).getByRole('option');
+    for (const called of [/Bourbon/, /Wine barrel/, /Quarter cask/])
+      await expect(barrels.filter({ hasText: called }).first()).toBeAttached();
     await pick(page, 'I measured it');
     await fillIn(page, 'Along the boards', '560');
     await fillIn(page, 'Across the boards', '552.4');

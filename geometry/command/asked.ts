@@ -5,7 +5,7 @@ import { Refusal } from './refusal.ts';
 import { splitArguments } from './split-arguments.ts';
 
 const USAGE =
-  'npm run -s make -- DESIGN.json --out FOLDER [--stock FILE] [--today YYYY-MM-DD] [--even-so] [--approved-only] [--order] [--proof] [--paper a4|letter] ' +
+  'npm run -s make -- DESIGN.json --out FOLDER [--stock FILE] [--today YYYY-MM-DD] [--even-so] [--approved-only] [--order [--sign KEYFILE]] [--proof] [--paper a4|letter] ' +
   '[--cut net|path|leads] or, a plate a row, ' +
   'npm run -s make -- DESIGN.json --csv ROWS.csv --out FOLDER [--stock FILE] [--even-so] [--sheets] [--zip]';
 
@@ -29,6 +29,8 @@ export interface Asked {
   readonly zip: boolean;
   /** All files also as an order in one ZIP that can be checked. */
   readonly order: boolean;
+  /** File of the key that the order is signed by. */
+  readonly sign?: string;
   /** The proof for the customer too, with pages at true size. */
   readonly proof: boolean;
   /** What proof and spec sheet are set on. */
@@ -44,6 +46,7 @@ const VALUES = {
   '--today': 'a day',
   '--cut': 'net, path or leads',
   '--paper': 'a4 or letter',
+  '--sign': 'a key file',
 };
 const FLAGS = ['--even-so', '--approved-only', '--sheets', '--zip', '--order', '--proof'];
 
@@ -55,6 +58,8 @@ export function readArguments(args: readonly string[]): Asked {
   if (folder === undefined) throw new Refusal(`Say where the files go. Use: ${USAGE}`);
   const [sheets, zip] = [flags.has('--sheets'), flags.has('--zip')];
   const order = flags.has('--order');
+  const sign = values.get('--sign');
+  if (sign !== undefined && !order) throw new Refusal(`--sign goes with --order. Use: ${USAGE}`);
   const [day, today] = [values.get('--today'), readIso(values.get('--today') ?? '')];
   if (day !== undefined && (today === undefined || csv !== undefined)) {
     throw new Refusal(`--today takes a day as 2027-06-12, and does not go with --csv. Use: ${USAGE}`);
@@ -85,6 +90,7 @@ export function readArguments(args: readonly string[]): Asked {
     sheets,
     zip,
     order,
+    ...(sign !== undefined && { sign }),
     proof,
     paper,
     ...(cut !== undefined && { cut }),

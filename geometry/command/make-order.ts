@@ -10,7 +10,7 @@ import type { PaperName } from '../files/paper/page-size.ts';
 import type { PlannedPlate } from '../files/paper/plate-drawing.ts';
 import { writeSvg } from '../files/svg/svg.ts';
 import type { OrderFile } from '../order-file/order-file.ts';
-import { writeOrderFile } from '../order-file/write-order-file.ts';
+import { type OrderSigner, writeOrderFile } from '../order-file/write-order-file.ts';
 import { planPlates } from '../pipeline/plan-plates.ts';
 import { createStore } from '../pipeline/solve-store.ts';
 import { ownRules } from '../stock/own-rules.ts';
@@ -61,7 +61,8 @@ export async function makeOrder(
       { name: 'spec-sheet.pdf', bytes: sheet, role: 'spec-sheet' },
       { name: 'findings.json', bytes: encode(findingsText(design, planned, problems)), role: 'findings' },
     ];
-    const order = sealedOrder(design, files, papers, ownRules(design, book));
+    const signer = asked.sign === undefined ? undefined : await (await import('./order-key.ts')).signerOf(asked.sign);
+    const order = sealedOrder(design, files, papers, ownRules(design, book), signer);
     await write(order.name, order.bytes);
     console.log(`  ${order.name}`);
   }
@@ -96,6 +97,7 @@ function sealedOrder(
   cut: readonly { readonly name: string; readonly text: string }[],
   papers: readonly OrderFile[],
   rules: object | undefined,
+  signer: OrderSigner | undefined,
 ): { readonly name: string; readonly bytes: Uint8Array } {
   const fingerprint = fingerprintOf(design, rules);
   const { kind } = standingOf(design, fingerprint);
@@ -113,6 +115,7 @@ function sealedOrder(
     papers,
     fingerprint,
     ownRules: rules,
+    signer,
   });
 }
 

@@ -12,7 +12,7 @@ import { splitArguments } from './split-arguments.ts';
 import { writerFor } from './write-files.ts';
 
 const USAGE =
-  'npm run -s shop -- check FILE [--stock FILE] or npm run -s shop -- publish FILE [--stock FILE] --out FOLDER';
+  'npm run -s shop -- check FILE [--stock FILE] or npm run -s shop -- publish FILE [--stock FILE] --out FOLDER or npm run -s shop -- key --out FOLDER';
 
 interface ShopAsked {
   readonly file: string;
@@ -55,7 +55,7 @@ async function filesOf(asked: ShopAsked): Promise<{ file: ShopFile; stock?: Stoc
 
 function readAsked(args: readonly string[]): ShopAsked {
   const [verb, ...rest] = args;
-  if (verb !== 'check' && verb !== 'publish') throw new Refusal(`Say check or publish. Use: ${USAGE}`);
+  if (verb !== 'check' && verb !== 'publish') throw new Refusal(`Say check, publish or key. Use: ${USAGE}`);
   const { file, values } = splitArguments(rest, {
     file: 'shop file',
     values: { '--stock': 'a name', '--out': 'a name' },

@@ -5,6 +5,8 @@ import type { Design } from '../design/schema.ts';
 import { oneLine } from '../files/plain-text.ts';
 import type { PageFonts } from '../files/paper/pdf-page.ts';
 import { readRows, type Rows } from '../series/read-rows.ts';
+import { readShop } from '../shop/read-shop.ts';
+import type { ShopFile } from '../shop/shop-schema.ts';
 import { BUILT_IN } from '../stock/built-in-stock.ts';
 import { readStock } from '../stock/read-stock.ts';
 import type { StockBook } from '../stock/stock-book.ts';
@@ -23,6 +25,12 @@ export async function bookOf(file: string | undefined): Promise<StockBook> {
   const read = readStock(await textOf(file));
   if ('problem' in read) throw refusal(file, read.problem);
   return read.book;
+}
+
+export async function shopOf(file: string): Promise<ShopFile> {
+  const read = readShop(await textOf(file));
+  if ('problem' in read) throw refusal(file, read.problem);
+  return read.file;
 }
 
 export async function rowsOf(file: string): Promise<Rows> {

@@ -12,6 +12,7 @@ import {
   ORDER_FORMAT,
   ORDER_VERSION,
 } from './order-file.ts';
+import { isOrderKey, SIGNATURE_NAME } from './signature.ts';
 
 /** 64 hex digits (FIPS 180-4). */
 export function sha256Of(bytes: Uint8Array): string {
@@ -19,7 +20,16 @@ export function sha256Of(bytes: Uint8Array): string {
 }
 
 /** The text of manifest.json: one manifest, one text, so that nothing can stand in it unseen. */
-export function manifestText({ format, version, title, fingerprint, shopRules, approval, files }: Manifest): string {
+export function manifestText({
+  format,
+  version,
+  title,
+  fingerprint,
+  shopRules,
+  approval,
+  signer,
+  files,
+}: Manifest): string {
   const record = {
     format,
     version,
@@ -27,6 +37,7 @@ export function manifestText({ format, version, title, fingerprint, shopRules, a
     fingerprint,
     shopRules,
     approval: approval && normalizeApproval(approval),
+    signer,
     files: files.map(({ name, role, bytes, sha256 }) => ({ name, role, bytes, sha256 })),
   };
   return `${JSON.stringify(record, null, 2)}\n`;
@@ -54,13 +65,14 @@ export function readManifest(text: string): Manifest | { readonly newer: number 
 const ROLES: readonly string[] = ['design', 'cut', 'proof', 'spec-sheet', 'findings', 'other'];
 
 function isManifest(value: Record<string, unknown>): value is Record<string, unknown> & Manifest {
-  const { version, title, fingerprint, shopRules, approval, files } = value;
+  const { version, title, fingerprint, shopRules, approval, signer, files } = value;
   return (
     (version === 1 || version === ORDER_VERSION) &&
     typeof title === 'string' &&
     isHash(fingerprint) &&
     (shopRules === undefined || isFlat(shopRules, DEEPEST_RULES)) &&
     (approval === undefined || isApproval(approval)) &&
+    (signer === undefined || (typeof signer === 'string' && isOrderKey(signer))) &&
     Array.isArray(files) &&
     files.length <= MOST_FILES &&
     files.every(isListed) &&
@@ -82,9 +94,9 @@ function isListed(value: unknown): value is ListedFile {
 
 /** Each name a plain one and there once, and just the design listed as such. */
 function areNamesPlain(files: readonly ListedFile[]): boolean {
-  const names = new Set([MANIFEST_NAME, ...files.map(({ name }) => sameOnDisk(name))]);
+  const names = new Set([MANIFEST_NAME, SIGNATURE_NAME, ...files.map(({ name }) => sameOnDisk(name))]);
   return (
-    names.size === files.length + 1 &&
+    names.size === files.length + 2 &&
     files.every(({ name, role }) => nameTrouble(name) === undefined && (name === DESIGN_NAME) === (role === 'design'))
   );
 }

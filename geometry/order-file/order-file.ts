@@ -1,4 +1,5 @@
 import type { Approval, Design } from '../design/schema.ts';
+import type { Signature } from './signature.ts';
 import type { Refused } from '../sentences/wording.ts';
 
 /**
@@ -44,6 +45,8 @@ export interface Manifest {
   /** The shop's own rules that the fingerprint counts; absent where they are those that ship. */
   readonly shopRules?: object;
   readonly approval?: Approval;
+  /** Public key that the order is signed by (signature.ts). */
+  readonly signer?: string;
   readonly files: readonly ListedFile[];
 }
 
@@ -63,6 +66,10 @@ export interface SoundOrder {
    * those days), by name: a person compares it by eye.
    */
   readonly byEye: readonly string[];
+  /** As it stands in the archive; checkSignature says whether it is right. */
+  readonly signature?: Signature;
+  /** What was signed. */
+  readonly manifestBytes: Uint8Array;
 }
 
 export interface UnsoundOrder {

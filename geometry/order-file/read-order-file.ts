@@ -21,6 +21,7 @@ import {
   type SoundOrder,
   type UnsoundOrder,
 } from './order-file.ts';
+import { readSignature, SIGNATURE_NAME, type Signature } from './signature.ts';
 import { unpackOrderFile } from './unpack-order-file.ts';
 
 /**
@@ -36,6 +37,8 @@ export function readOrderFile(bytes: Uint8Array): SoundOrder | UnsoundOrder {
   const manifest = manifestOf(files, packed);
   const design = designOf(files, packed);
   const faults = [...packed];
+  const seal: Seal = 'manifest' in manifest ? sealOf(manifest.manifest, files) : {};
+  if (seal.fault) faults.push(seal.fault);
   if ('fault' in manifest && manifest.fault) faults.push(manifest.fault);
   if ('fault' in design && design.fault) faults.push(design.fault);
   if ('manifest' in manifest) {
@@ -49,6 +52,8 @@ export function readOrderFile(bytes: Uint8Array): SoundOrder | UnsoundOrder {
       design: design.design,
       manifest: manifest.manifest,
       files: listFiles(manifest.manifest, files),
+      manifestBytes: files.get(MANIFEST_NAME)!,
+      ...(seal.signature && { signature: seal.signature }),
       byEye: listByEye(manifest.manifest, design.design, files),
     };
   }
@@ -97,7 +102,7 @@ function designOf(
 /** Every file as the manifest has it, and none besides. */
 function faultsOfFiles(manifest: Manifest, files: ReadonlyMap<string, Uint8Array>): OrderFault[] {
   const faults: OrderFault[] = [];
-  const names = new Set([MANIFEST_NAME, ...manifest.files.map(({ name }) => name)]);
+  const names = new Set([MANIFEST_NAME, SIGNATURE_NAME, ...manifest.files.map(({ name }) => name)]);
   for (const { name, role, bytes: length, sha256 } of manifest.files) {
     const bytes = files.get(name);
     if (!bytes) faults.push(faultOf(name, 'orderFault.missing'));
@@ -117,6 +122,20 @@ function faultsOfMark(manifest: Manifest, name: string, isCut: boolean, bytes: U
   if (sameFingerprint(found, fingerprint) || (version === 1 && beginsAlike(found, fingerprint))) return [];
   const values = { found: showFingerprint(visible(found)), fingerprint: showFingerprint(fingerprint) };
   return [faultOf(name, isCut ? 'orderFault.cutOther' : 'orderFault.paperOther', values)];
+}
+
+interface Seal {
+  readonly signature?: Signature;
+  readonly fault?: OrderFault;
+}
+
+/** The signature, of the key that the manifest names; nothing for an order that is not signed. */
+function sealOf({ signer }: Manifest, files: ReadonlyMap<string, Uint8Array>): Seal {
+  const bytes = files.get(SIGNATURE_NAME);
+  if (!bytes) return signer === undefined ? {} : { fault: faultOf(SIGNATURE_NAME, 'orderFault.signatureGone') };
+  const signature = readSignature(utf8(bytes) ?? '');
+  if (signature?.key !== signer || !signature) return { fault: faultOf(SIGNATURE_NAME, 'orderFault.signatureWrong') };
+  return { signature };
 }
 
 /** What agrees, and carries too few digits to prove it. */

@@ -5,6 +5,7 @@
  *    lays it out, unpack-order-file.ts unpacks in memory up to the limits.
  * 2. Every file is held against the manifest, the design against its fingerprint, cut files and papers against what they
  *    say of themselves (marks.ts), the approval against both.
+ *    A signature (signature.ts) says by whose key; without one nothing says who wrote the order.
  * 3. check-made-again.ts finds what was changed and then sealed: only the cut files, freshly made, tell.
  *
  * A new way to harm an order is a record in tests/order-file/damages.ts; test and figure take it from there. A writer that
@@ -28,6 +29,7 @@ import {
   ORDER_VERSION,
   type OrderFile,
 } from './order-file.ts';
+import { SIGNATURE_NAME, signatureText } from './signature.ts';
 import { isArchive } from './unpack-order-file.ts';
 
 /** What an order is written from. */
@@ -41,6 +43,16 @@ export interface OrderContents {
   readonly fingerprint: string;
   /** The shop's own rules, where they are others than those that ship (ownRules in geometry/stock/). */
   readonly ownRules?: object | undefined;
+  /** Absent: the order is not signed. */
+  readonly signer?: OrderSigner | undefined;
+}
+
+/** A key of the shop. */
+export interface OrderSigner {
+  /** The public half (signature.ts). */
+  readonly key: string;
+  /** Signs signedMessage of the manifest; 64 bytes, base64. */
+  sign(manifest: Uint8Array): string;
 }
 
 /**
@@ -50,7 +62,7 @@ export interface OrderContents {
  * design) is written as it is.
  */
 export function writeOrderFile(asked: OrderContents): { readonly name: string; readonly bytes: Uint8Array } {
-  const { design, fingerprint, ownRules, cut, papers } = asked;
+  const { design, fingerprint, ownRules, cut, papers, signer } = asked;
   if (fingerprintOf(design, ownRules) !== fingerprint) throw new RangeError('the fingerprint is not the design’s');
   const files = [...cut, ...papers];
   demandPlainNames(files);
@@ -62,15 +74,19 @@ export function writeOrderFile(asked: OrderContents): { readonly name: string; r
     fingerprint,
     ...(ownRules && { shopRules: ownRules }),
     ...(design.approval && { approval: normalizeApproval(design.approval) }),
+    ...(signer && { signer: signer.key }),
     files: [
       { name: DESIGN_NAME, role: 'design', bytes: text.length, sha256: sha256Of(text) },
       ...files.map(({ name, role, bytes }) => ({ name, role, bytes: bytes.length, sha256: sha256Of(bytes) })),
     ],
   };
+  const listed = encode(manifestText(manifest));
+  const signature = signer && encode(signatureText({ key: signer.key, signature: signer.sign(listed) }));
   return {
     name: nameOrderFile(design.title, fingerprint),
     bytes: zipOf([
-      { name: MANIFEST_NAME, bytes: encode(manifestText(manifest)) },
+      { name: MANIFEST_NAME, bytes: listed },
+      ...(signature ? [{ name: SIGNATURE_NAME, bytes: signature }] : []),
       { name: DESIGN_NAME, bytes: text },
       ...files,
     ]),
@@ -83,7 +99,7 @@ export function nameOrderFile(title: string, fingerprint: string): string {
 }
 
 function demandPlainNames(files: readonly OrderFile[]): void {
-  const taken = new Set([DESIGN_NAME, MANIFEST_NAME]);
+  const taken = new Set([DESIGN_NAME, MANIFEST_NAME, SIGNATURE_NAME]);
   for (const { name, role, bytes } of files) {
     if (nameTrouble(name) !== undefined) throw new RangeError(`no plain name: ${name}`);
     if (taken.has(sameOnDisk(name))) throw new RangeError(`two files are called ${name}`);

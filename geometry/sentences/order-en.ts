@@ -55,6 +55,10 @@ export const ORDER_EN = makeSay({
     repackedFile:
       '“{{file}}” is entered in the archive otherwise than Bridgehead does it. Ask for the order as it was written.',
     role: '“{{file}}” is listed as something that it is not. Do not cut by it; ask for the order again.',
+    signatureGone:
+      'This order says that it is signed, and its signature is missing. Do not use it; ask for the order again.',
+    signatureWrong:
+      'The signature of this order does not fit its files or its key: it was signed for something else. Do not use it; ask for the order again.',
     signs:
       'A file of this archive is called “{{file}}”, with signs that can pass for others or turn the reading direction. Do not use it; ask for the order again.',
     stray:

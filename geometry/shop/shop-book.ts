@@ -14,6 +14,7 @@ export interface ShopBook extends Readonly<
   readonly contact: Readonly<NonNullable<ShopFile['contact']>>;
   /** Lines for proof and spec sheet; may be none. */
   readonly legal: readonly string[];
+  readonly orderKey?: string;
   /** Never empty, in the order in which they are offered. */
   readonly pages: readonly ShopPage[];
   readonly pageSize: 'a4' | 'letter';
@@ -35,6 +36,7 @@ export function bookOfShop(file: ShopFile): ShopBook {
     ...(offer && { offer }),
     ...(leadTime && { leadTime }),
     legal: file.legal ?? [],
+    ...(file.orderKey !== undefined && { orderKey: file.orderKey }),
     pages: SHOP_PAGES.filter((page) => pages.includes(page)),
     pageSize: file.pageSize ?? 'a4',
     ...(stock && { stock: bookOf(stock, BUILT_IN) }),

@@ -122,6 +122,8 @@ export const shopFileSchema = z.strictObject({
     z.strictObject({ least: whole(0, 1000), most: whole(0, 1000), platesADay: z.optional(whole(1, 1e6)) }),
   ),
   /** Printed on proof and spec sheet. */
+  /** Public key that the shop signs orders by: `npm run -s shop -- key` prints it. */
+  orderKey: z.optional(z.string().check(z.regex(/^ed25519:[A-Za-z0-9+/]{43}=$/))),
   legal: z.optional(z.array(text(400)).check(z.maxLength(20))),
   /** Pages that are offered; absent: all. */
   pages: z.optional(z.array(z.enum(SHOP_PAGES)).check(z.minLength(1), z.maxLength(SHOP_PAGES.length))),

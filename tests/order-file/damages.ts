@@ -1,8 +1,10 @@
 import { createHash } from 'node:crypto';
 import { deflateRawSync, inflateRawSync } from 'node:zlib';
 import { designText } from '../../geometry/design/write-design.ts';
+import { writeOrderFile } from '../../geometry/order-file/write-order-file.ts';
 import { manifestText, readManifest } from '../../geometry/order-file/manifest.ts';
 import type { ListedFile, Manifest } from '../../geometry/order-file/order-file.ts';
+import { SIGNATURE_NAME, signatureText } from '../../geometry/order-file/signature.ts';
 import { type RawFile, rawZip } from './raw-zip.ts';
 import { approved, encode, type MadeOrder } from './sound-order.ts';
 
@@ -27,6 +29,13 @@ const OWN = 'the form of an order (geometry/order-file/order.ts)';
 
 const DESIGN = 'design.json';
 const MANIFEST = 'manifest.json';
+
+const KEY = `ed25519:${'A'.repeat(43)}=`;
+const OTHER_KEY = `ed25519:${'B'.repeat(42)}A=`;
+
+function signature(key: string): RawFile {
+  return { name: SIGNATURE_NAME, bytes: encode(signatureText({ key, signature: 'AA==' })) };
+}
 
 /** Every kind of damage to an order; other: an order of another design, sound in itself. */
 export function damagesOf(order: MadeOrder, other: MadeOrder): readonly Damage[] {
@@ -263,6 +272,35 @@ export function damagesOf(order: MadeOrder, other: MadeOrder): readonly Damage[]
       file: DESIGN,
       says: /approval of O\. Marrow is for fingerprint/,
     },
+    // Who signed it.
+    {
+      name: 'the signature taken off',
+      source: OWN,
+      bytes: rawZip(raw(parts, { ...manifest, signer: KEY })),
+      file: SIGNATURE_NAME,
+      says: /its signature is missing/,
+    },
+    {
+      name: 'a signature of another key than the order names',
+      source: OWN,
+      bytes: rawZip([...raw(parts, { ...manifest, signer: KEY }), signature(OTHER_KEY)]),
+      file: SIGNATURE_NAME,
+      says: /does not fit/,
+    },
+    {
+      name: 'a signature put to an order that names none',
+      source: OWN,
+      bytes: rawZip([...raw(parts), signature(KEY)]),
+      file: SIGNATURE_NAME,
+      says: /does not fit/,
+    },
+    {
+      name: 'a signature in another form',
+      source: 'RFC 8259, section 4',
+      bytes: rawZip([...raw(parts, { ...manifest, signer: KEY }), { ...signature(KEY), bytes: encode('{"key":1}') }]),
+      file: SIGNATURE_NAME,
+      says: /does not fit/,
+    },
     // How it is packed.
     {
       name: 'cut short',
@@ -435,6 +473,18 @@ export function damagesOf(order: MadeOrder, other: MadeOrder): readonly Damage[]
       says: /some systems keep for themselves/,
     })),
   ];
+}
+
+/** A paper changed, its mark left, and all listed anew: sound by itself, found when it is made again, or told that it was not. */
+export function resealedPaper(order: MadeOrder, name: string): Uint8Array {
+  const papers = order.papers.map((file) => (file.name === name ? { ...file, bytes: forgedPaper(file.bytes) } : file));
+  return writeOrderFile({ ...order, papers }).bytes;
+}
+
+/** One byte behind the closing mark of a PDF, or a word of the findings: its fingerprint stays. */
+function forgedPaper(bytes: Uint8Array): Uint8Array {
+  const text = Buffer.from(bytes).toString('latin1');
+  return Buffer.from(text.startsWith('%PDF') ? `${text}\n` : text.replace('"ready"', '"READY"'), 'latin1');
 }
 
 /** The cut file changed, its mark left, and all listed anew: sound by itself, found when it is made again. */

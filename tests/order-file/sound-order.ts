@@ -5,7 +5,7 @@ import { newLineText } from '../../geometry/design/defaults.ts';
 import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { OrderFile } from '../../geometry/order-file/order-file.ts';
-import { writeOrderFile } from '../../geometry/order-file/write-order-file.ts';
+import { type OrderSigner, writeOrderFile } from '../../geometry/order-file/write-order-file.ts';
 import { planPlates } from '../../geometry/pipeline/plan-plates.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
@@ -36,7 +36,7 @@ export function approved(design: Design, fingerprint = fingerprintOf(design)): D
 }
 
 /** The order as the page and the command make it. */
-export async function madeOrder(design: Design): Promise<MadeOrder> {
+export async function madeOrder(design: Design, signer?: OrderSigner): Promise<MadeOrder> {
   const { faces, problems } = await loadFaces(design);
   const planned = planPlates(design, faces, createStore(), BUILT_IN);
   const cut = cutFiles(design, planned).map(({ name, text }) => ({ name, bytes: encode(text), role: 'cut' as const }));
@@ -48,7 +48,13 @@ export async function madeOrder(design: Design): Promise<MadeOrder> {
     { name: 'order.txt', bytes: encode('Wrapped in paper, please.\n'), role: 'other' },
   ];
   const fingerprint = fingerprintOf(design);
-  return { design, fingerprint, cut, papers, bytes: writeOrderFile({ design, cut, papers, fingerprint }).bytes };
+  return {
+    design,
+    fingerprint,
+    cut,
+    papers,
+    bytes: writeOrderFile({ design, cut, papers, fingerprint, signer }).bytes,
+  };
 }
 
 export function encode(text: string): Uint8Array {

@@ -54,7 +54,7 @@ describe('the command for a shop’s own file', () => {
   });
 
   it.each([
-    [[], /Say check or publish/],
+    [[], /Say check, publish or key/],
     [['check'], /Say which shop file/],
     [['check', 'a', 'b'], /One shop file at a time/],
     [['check', 'a', '--loud'], /Nobody here knows --loud/],

@@ -5,6 +5,8 @@ import { plateFileNames } from '../../geometry/files/names.ts';
 import type { PlannedPlate } from '../../geometry/files/paper/plate-drawing.ts';
 import { writeSvg } from '../../geometry/files/svg/svg.ts';
 import { checkMadeAgain, type MadeAgain } from '../../geometry/order-file/check-made-again.ts';
+import { faultOf } from '../../geometry/order-file/fault.ts';
+import { checkSignature, SIGNATURE_NAME } from '../../geometry/order-file/signature.ts';
 import { readOrderFile } from '../../geometry/order-file/read-order-file.ts';
 import { provePlan } from '../../geometry/pipeline/prove-plan.ts';
 import { ownRules } from '../../geometry/stock/own-rules.ts';
@@ -26,7 +28,7 @@ export async function openOrder(
 ): Promise<OpenedOrder> {
   const read = readOrderFile(bytes);
   if (read.kind === 'unsound') return read;
-  const { design, manifest, files, byEye } = read;
+  const { design } = read;
   const planned: PlannedPlate[] = [];
   for (const { id } of design.plates) {
     told({ done: planned.length, of: design.plates.length });
@@ -36,9 +38,18 @@ export async function openOrder(
     const plan = planCuts(made.plate);
     planned.push({ plate: provePlan(made.plate, plan), plan });
   }
+  const signed = await checkSignature(read, subtleHere());
+  if (signed === 'wrong') {
+    return { kind: 'unsound', faults: [faultOf(SIGNATURE_NAME, 'orderFault.signatureWrong')], isOrder: true, design };
+  }
   const faults = checkMadeAgain(read, cutAgain(design, planned), ownRules(design, book));
   if (faults.length > 0) return { kind: 'unsound', faults, isOrder: true, design };
-  return { kind: 'sound', design, manifest, files, byEye };
+  return { ...read, signed };
+}
+
+/** There is none where the page is not on https. */
+function subtleHere(): SubtleCrypto | undefined {
+  return (globalThis as { crypto?: { subtle?: SubtleCrypto } }).crypto?.subtle;
 }
 
 function cutAgain(design: Design, planned: readonly PlannedPlate[]): MadeAgain[] {

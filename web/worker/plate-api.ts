@@ -1,3 +1,4 @@
+import type { Signed } from '../../geometry/order-file/signature.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { Finding } from '../../geometry/findings.ts';
 import type { OrderRole, SoundOrder, UnsoundOrder } from '../../geometry/order-file/order-file.ts';
@@ -98,8 +99,13 @@ export interface Progress {
   readonly of: number;
 }
 
+/** A sound order, and whether its signature is right. */
+export interface CheckedOrder extends SoundOrder {
+  readonly signed: Exclude<Signed, 'wrong'>;
+}
+
 /** An order that was read and whose cut files were made again; problem: they could not be. */
-export type OpenedOrder = SoundOrder | UnsoundOrder | { readonly problem: Key };
+export type OpenedOrder = CheckedOrder | UnsoundOrder | { readonly problem: Key };
 
 /**
  * What the page may ask of its worker. Every answer is data; what goes wrong comes back as the name of a sentence, for

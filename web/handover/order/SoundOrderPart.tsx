@@ -1,7 +1,9 @@
 import { showFingerprint } from '../../../geometry/design/show-fingerprint.ts';
 import { Download, ShieldCheck } from 'lucide-react';
 import { visible } from '../../../geometry/design/visible.ts';
-import { DESIGN_NAME, type OrderFile, type SoundOrder } from '../../../geometry/order-file/order-file.ts';
+import { DESIGN_NAME, type OrderFile } from '../../../geometry/order-file/order-file.ts';
+import type { ShopBook } from '../../../geometry/shop/shop-book.ts';
+import type { CheckedOrder } from '../../worker/plate-api.ts';
 import { usePage } from '../../page/page-context.ts';
 import { saveFile } from '../../page/save-file.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -13,8 +15,8 @@ import css from './OrderDialog.module.css';
 import { closeOrder } from './order-store.ts';
 
 /** What was proven of an order, and its files to take. */
-export function SoundOrderPart({ order }: { readonly order: SoundOrder }) {
-  const { ui } = usePage();
+export function SoundOrderPart({ order }: { readonly order: CheckedOrder }) {
+  const { ui, shop } = usePage();
   const { design, manifest, files, byEye } = order;
   const { approval } = design;
   return (
@@ -28,6 +30,7 @@ export function SoundOrderPart({ order }: { readonly order: SoundOrder }) {
             ? t('handOver.approved', { name: visible(approval.name), day: momentDay(approval.at) })
             : t('handOver.notApproved')}
         </p>
+        <p>{signedWords(order, shop)}</p>
         <p>{t('handOver.opened', { title: visible(design.title) })}</p>
       </div>
       <p className={text.note}>
@@ -35,6 +38,7 @@ export function SoundOrderPart({ order }: { readonly order: SoundOrder }) {
         {t('handOver.compare')}
       </p>
       {byEye.length > 0 && <p className={text.note}>{t('handOver.byEye', { names: byEye.join(', ') })}</p>}
+      <p className={text.note}>{t('handOver.papers')}</p>
       <h3 className={css.filesTitle}>{t('handOver.files')}</h3>
       <ul className={css.files}>
         {files.map((file) => (
@@ -60,6 +64,14 @@ export function SoundOrderPart({ order }: { readonly order: SoundOrder }) {
       </div>
     </>
   );
+}
+
+/** By whose key. */
+function signedWords({ signed, signature }: CheckedOrder, shop: ShopBook | undefined): string {
+  if (signed === 'unsigned' || !signature) return t('handOver.signed.not');
+  if (signed === 'unchecked') return t('handOver.signed.unchecked');
+  if (shop && shop.orderKey === signature.key) return t('handOver.signed.by', { name: shop.name });
+  return t('handOver.signed.unknown', { key: signature.key });
 }
 
 function take({ name, bytes }: OrderFile): void {

@@ -6,7 +6,7 @@ import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import { designSchema, headSchema, orderSchema, ownFaceSchema, plateSchema } from '../../geometry/design/schema.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { snapshotOf, withSnapshot } from '../../geometry/approval/snapshot.ts';
-import { plateKey } from '../../web/proof/state/plate-key.ts';
+import { plateKey } from '../../web/handover/price/plate-key.ts';
 import { havePlatesChanged } from '../../web/state/plates-changed.ts';
 import { createRecentPlates } from '../../web/worker/recent-plates.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';

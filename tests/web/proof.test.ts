@@ -23,7 +23,7 @@ import { gatherFindings, countFindings } from '../../web/proof/state/gather-find
 import { LONGEST_MAILTO, mailTo } from '../../web/handover/link/mail-to.ts';
 import { inMaterial } from '../../web/proof/options/other-stock.ts';
 import { factsThatDiffer } from '../../web/proof/options/option-facts.ts';
-import { plateKey } from '../../web/proof/state/plate-key.ts';
+import { plateKey } from '../../web/handover/price/plate-key.ts';
 import { quoteFor } from '../../web/handover/price/quote-for.ts';
 import type { PlannedPlate } from '../../web/worker/plate-api.ts';
 import { spellTexts } from '../../web/proof/approve/spell-texts.ts';

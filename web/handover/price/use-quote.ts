@@ -1,14 +1,18 @@
-import { useEffect, useState } from 'react';
-import { pickPlateParts } from '../../../geometry/design/design-parts.ts';
+import { useEffect, useMemo, useState } from 'react';
+import { createCache } from '../../../geometry/cache.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
 import type { Quote } from '../../../geometry/shop/quote.ts';
 import type { ShopBook } from '../../../geometry/shop/shop-book.ts';
 import { useDesign, usePage, usePlates } from '../../page/page-context.ts';
-import type { PlannedPlate } from '../../worker/plate-api.ts';
+import type { Planned, PlannedPlate } from '../../worker/plate-api.ts';
+import { plateKey } from './plate-key.ts';
 import { quoteFor } from './quote-for.ts';
 
 /** A design that changes is left alone until it has rested so long: planning a plate takes the worker's time. */
 const REST_MS = 900;
+
+/** Plates as they were planned; the price is asked for in more places than one. */
+const planned = createCache<Promise<Planned>>(8);
 
 export type Quoted =
   | { readonly state: 'working' }
@@ -16,13 +20,14 @@ export type Quoted =
   | { readonly state: 'none' }
   | { readonly state: 'ready'; readonly quote: Quote };
 
-/** The price of the design as it is, and the shop that asks it; planned once the page's own plates are made. */
-export function useQuote(): { readonly quoted: Quoted; readonly shop: ShopBook | undefined } {
+/** The price of the design as it is, or of another, and the shop that asks it; planned once the page's plates are made. */
+export function useQuote(other?: Design): { readonly quoted: Quoted; readonly shop: ShopBook | undefined } {
   const { client, book, wholeShop } = usePage();
-  const design = useDesign();
+  const now = useDesign();
+  const design = other ?? now;
   const busy = usePlates((s) => s.busy);
   const stopped = usePlates((s) => design.plates.some(({ id }) => s.plates[id]?.verdict === 'stop'));
-  const key = JSON.stringify([pickPlateParts(design), design.plates]);
+  const key = useMemo(() => JSON.stringify([plateKey(design, ''), design.plates]), [design]);
   const [shop, setShop] = useState<ShopBook>();
   const [known, setKnown] = useState<{ readonly key: string; readonly quoted: Quoted }>();
 
@@ -37,13 +42,15 @@ export function useQuote(): { readonly quoted: Quoted; readonly shop: ShopBook |
       if (!gone) setKnown({ key, quoted: quote ? { state: 'ready', quote } : { state: 'none' } });
     };
     const quoteOf = async (from: ShopBook, of: Design): Promise<Quote | undefined> => {
-      const planned: PlannedPlate[] = [];
+      const plates: PlannedPlate[] = [];
       for (const { id, name, quantity } of of.plates) {
-        const made = await client.plan(of, id);
+        const plateIs = plateKey(of, id);
+        const made = await planned.getOrMake(plateIs, () => client.plan(of, id));
+        if ('problem' in made) planned.delete(plateIs);
         if (gone || 'problem' in made) return undefined;
-        planned.push({ ...made, plate: { ...made.plate, name, quantity } });
+        plates.push({ ...made, plate: { ...made.plate, name, quantity } });
       }
-      const quote = quoteFor(from, book, of, planned);
+      const quote = quoteFor(from, book, of, plates);
       return 'lines' in quote ? quote : undefined;
     };
     const timer = setTimeout(() => void find(), REST_MS);

@@ -7,7 +7,7 @@ import { t } from '../../words/t.ts';
 import type { Differed } from '../../worker/plate-api.ts';
 import text from '../../ui/text.module.css';
 import css from './DifferencePicture.module.css';
-import { plateKey } from '../state/plate-key.ts';
+import { plateKey } from '../../handover/price/plate-key.ts';
 
 interface DifferencePictureProps {
   readonly before: Design;

@@ -1,7 +1,7 @@
 import type { Design } from '../../../geometry/design/schema.ts';
 import type { Key } from '../../words/keys.ts';
 import type { Planned, PlannedPlate } from '../../worker/plate-api.ts';
-import { plateKeys } from './plate-key.ts';
+import { plateKeys } from '../../handover/price/plate-key.ts';
 
 export type PlannedDesign =
   | { readonly state: 'working' }

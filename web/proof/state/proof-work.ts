@@ -2,7 +2,7 @@ import type { Design } from '../../../geometry/design/schema.ts';
 import type { PlateClient } from '../../worker/plate-client.ts';
 import { createLatestWins } from '../../worker/latest-wins.ts';
 import type { Planned } from '../../worker/plate-api.ts';
-import { plateKey } from './plate-key.ts';
+import { plateKey } from '../../handover/price/plate-key.ts';
 import type { ProofStore } from './proof-store.ts';
 
 /** Plates kept: four designs side by side of a dozen plates each, and those before the last change. */

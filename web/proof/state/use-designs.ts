@@ -4,7 +4,7 @@ import { fingerprintOf } from '../../../geometry/design/fingerprint.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
 import { ownRules } from '../../../geometry/stock/own-rules.ts';
 import { useDesign, usePage } from '../../page/page-context.ts';
-import { plateKeys } from './plate-key.ts';
+import { plateKeys } from '../../handover/price/plate-key.ts';
 import { plannedOf, type PlannedDesign } from './planned-design.ts';
 import { useProof, useProofParts } from './proof-context.ts';
 

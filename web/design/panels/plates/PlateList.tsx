@@ -1,9 +1,12 @@
 import { Minus, Plus, Trash2 } from 'lucide-react';
+import { useMemo } from 'react';
 import { plateDiameterMm } from '../../../../geometry/barrel/blank.ts';
 import type { Design, PlateSpec } from '../../../../geometry/design/schema.ts';
 import { addPlate, MOST_PLATES } from '../../../state/actions/plates/add-plate.ts';
 import { removePlate } from '../../../state/actions/plates/remove-plate.ts';
 import { setPlate } from '../../../state/actions/plates/set-plate.ts';
+import { useQuote } from '../../../handover/price/use-quote.ts';
+import { moneyWords } from '../../../words/say/money-words.ts';
 import { useAct, useDesign, useUi } from '../../../page/page-context.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { IconButton } from '../../../ui/IconButton.tsx';
@@ -44,11 +47,7 @@ export function PlateList() {
               <Plus size={16} aria-hidden /> {t('advice.plates.addLarge')}
             </Button>
           )}
-          {!hasHalf && (
-            <Button kind="plain" onClick={() => add(t('page.plates.half'), { share: HALF })}>
-              <Plus size={16} aria-hidden /> {t('advice.plates.addHalf')}
-            </Button>
-          )}
+          {!hasHalf && <AddHalf onAdd={() => add(t('page.plates.half'), { share: HALF })} />}
           <Button
             kind="plain"
             onClick={() => add(t('size.newPlate', { n: plates.length + 1 }), { mm: Math.round(diameterMm * 0.75) })}
@@ -58,6 +57,24 @@ export function PlateList() {
         </div>
       )}
     </>
+  );
+}
+
+/** What one more plate at half the size adds to the price, as soon as that is known. */
+function AddHalf({ onAdd }: { readonly onAdd: () => void }) {
+  const design = useDesign();
+  const both = useMemo(() => addPlate(design, t('page.plates.half'), { share: HALF }).design, [design]);
+  const { quoted: now } = useQuote();
+  const { quoted: then } = useQuote(both);
+  const more =
+    now.state === 'ready' && then.state === 'ready'
+      ? moneyWords(then.quote.totalMinor - now.quote.totalMinor, now.quote.currency)
+      : undefined;
+  return (
+    <Button kind="plain" onClick={onAdd}>
+      <Plus size={16} aria-hidden /> {t('advice.plates.addHalf')}
+      {more !== undefined && ` (+ ${more})`}
+    </Button>
   );
 }
 

@@ -39,6 +39,18 @@ export function installJudges({ browser }) {
   // One by one: the failure of one must not cost the others.
   for (const name of missing) {
     if (!quietly(apt, ['install', '-y', '--no-install-recommends', name])) console.log(`Could not install ${name}.`);
+    else if (name === 'nginx') endService(apt.slice(0, -1), name);
+  }
+}
+
+/** Debian starts what it installs; a test starts its own, and nobody asked for a server on port 80. */
+function endService(asRoot, name) {
+  for (const command of [
+    ['systemctl', 'disable', '--now', name],
+    ['service', name, 'stop'],
+  ]) {
+    const [program, ...args] = [...asRoot, ...command];
+    spawnSync(program, args, { stdio: 'ignore', timeout: 30_000 });
   }
 }
 

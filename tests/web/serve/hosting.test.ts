@@ -52,9 +52,9 @@ describe.each(COMMON_SERVERS)('the example for $name', (server) => {
     expect(exampleOf(server)).toContain(`"${PAGE_POLICY}; ${FRAME_POLICY}"`);
   });
 
-  it('serves every file as built, with headers, marks and compression', async ({ skip }) => {
+  it('serves every file as built, with headers, marks and compression', async (task) => {
     // `npm test` installs nginx where it may.
-    if (!isInstalled(server)) skip(`${server.name} is not on this machine`);
+    if (!isInstalled(server)) task.skip(`${server.name} is not on this machine`);
     const folder = mkdtempSync(join(tmpdir(), 'bridgehead-server-'));
     const { address, end } = await startServer(server, folder, dist);
     try {

@@ -11,6 +11,7 @@ import { MissingPart } from './MissingPart.tsx';
 import { MyDesignsPlace } from './MyDesignsPlace.tsx';
 import { NewerVersion } from './NewerVersion.tsx';
 import { Notice } from '../page/Notice.tsx';
+import { NumbersMissing } from './NumbersMissing.tsx';
 import { OtherTab } from './OtherTab.tsx';
 import { usePage, useUi } from '../page/page-context.ts';
 import { EditContext } from '../ui/fields/edit-context.ts';
@@ -59,6 +60,7 @@ export function App() {
         )}
         <div>
           <NewerVersion />
+          <NumbersMissing />
           <MissingPart />
         </div>
         <TopBar />

@@ -14,6 +14,7 @@ import { Boundary } from '../ui/Boundary.tsx';
 import { App } from './App.tsx';
 import { fetchShop } from '../page/fetch-shop.ts';
 import { fetchShopStock, type ShopStock } from '../page/fetch-shop-stock.ts';
+import { createStockMemory, type NumbersFound } from '../page/stock-memory.ts';
 import { firstDesign } from '../design/beginnings/first-design.ts';
 import { keepDesignSaved } from './keep-design-saved.ts';
 import { keepPageInAddress } from './page-address.ts';
@@ -39,6 +40,7 @@ const mark = createWorkMark(
   () => kept.own.id(),
 );
 window.addEventListener('pagehide', () => mark.leave(page.client.silentS()));
+const stockMemory = createStockMemory(() => localStorage, new URL('./', location.href).pathname);
 const page: Omit<Page, 'book'> = {
   ...stores,
   client: startPlateClient(stores.plates, bookComing, mark),
@@ -46,6 +48,10 @@ const page: Omit<Page, 'book'> = {
   list: kept.list,
   newer: createNewerVersionStore(),
   wholeShop,
+  forgetStock() {
+    stockMemory.forget();
+    page.ui.getState().set({ numbers: undefined, foreignFiles: false });
+  },
   workAgain() {
     mark.forget();
     page.client.again(page.design.getState().history.present, page.ui.getState().plateId);
@@ -73,8 +79,9 @@ async function start(): Promise<void> {
   keepPageInAddress(page.ui);
   await openLinks(page, bookComing);
   keepPlatesMade();
-  const { book, trouble = ofShop } = await stock;
-  if (trouble !== undefined) stores.ui.getState().set({ notice: await trouble() });
+  const { book, found } = await stock;
+  if (ofShop !== undefined) stores.ui.getState().set({ notice: await ofShop() });
+  await tellOfNumbers(found);
   createRoot(place).render(
     <PageContext value={{ ...page, book }}>
       <Boundary whole>
@@ -97,7 +104,15 @@ function wholeShop(): ReturnType<Page['wholeShop']> {
 /** The stock that the shop's own file brings, or the one beside the page. */
 async function stockOf(beside: Promise<ShopStock>): Promise<ShopStock> {
   const { shop: own } = await shop;
-  return own?.stock ? { book: own.stock } : beside;
+  return own?.stock ? { book: own.stock, found: { own: 'shop.json' } } : beside;
+}
+
+/** Where the shop's own numbers are missing, also those of an earlier visit, it is said until it is no longer so. */
+async function tellOfNumbers(found: NumbersFound): Promise<void> {
+  const missing = stockMemory.compare(found);
+  if (!missing) return;
+  const problem = 'problem' in missing ? await missing.problem() : undefined;
+  stores.ui.getState().set({ numbers: { why: missing.why, ...(problem !== undefined && { problem }) } });
 }
 
 /** Everything else can wait until there is something to see. */

@@ -27,6 +27,8 @@ export interface Page {
   readonly newer: NewerVersionStore;
   /** Works out a design that was stopped, or that the last visit ended over. */
   readonly workAgain: () => void;
+  /** The shop has no numbers of its own any more: those that ship are right from now on. */
+  readonly forgetStock: () => void;
   /** What the shop can cut: its own stock file, or the one that ships. */
   readonly book: StockBook;
   /** Who the shop is and what it asks; absent where nothing is said of it: then prices are on request. */

@@ -75,6 +75,10 @@ export interface UiState {
   readonly approvalAsked: ApprovalAsked | undefined;
   /** What was asked for needs a part of the page that could not be loaded. */
   readonly partMissing: boolean;
+  /** The shop's own numbers are missing: why, and what is wrong with them. */
+  readonly numbers: { readonly why: 'gone' | 'late' | 'unreadable'; readonly problem?: string } | undefined;
+  /** Files are given all the same, by the numbers that ship: a person said so. */
+  readonly foreignFiles: boolean;
   /** One calm sentence about what just happened, or went wrong. */
   readonly notice: string | undefined;
   set(part: Partial<Omit<UiState, 'set'>>): void;
@@ -113,6 +117,8 @@ export function createUiStore(): UiStore {
     closeUp: undefined,
     approvalAsked: undefined,
     partMissing: false,
+    numbers: undefined,
+    foreignFiles: false,
     notice: undefined,
     set: (part) =>
       set(

@@ -2,6 +2,7 @@ import { Download, FileText, Shapes } from 'lucide-react';
 import { useState } from 'react';
 import { saveFile } from '../../page/save-file.ts';
 import { useDesign } from '../../page/page-context.ts';
+import { useFilesHeld } from '../../page/use-files-held.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Choice } from '../../ui/fields/Choice.tsx';
 import { refusalWords } from '../../words/say/finding-words.ts';
@@ -27,7 +28,9 @@ export function FilesFold() {
   const [witness, setWitness] = useState(true);
   /** Allowed for these changes, and for no later ones. */
   const [allowed, setAllowed] = useState<readonly unknown[]>([]);
-  const isHeld = changed.length > 0 && allowed !== changed;
+  const isOutdated = changed.length > 0 && allowed !== changed;
+  const isForeign = useFilesHeld();
+  const isHeld = isOutdated || isForeign;
   const [phase, setPhase] = useState<{ readonly making: boolean; readonly sentence: string; readonly bad?: boolean }>({
     making: false,
     sentence: '',
@@ -37,7 +40,7 @@ export function FilesFold() {
   async function take(wanted: WantedJobFile): Promise<void> {
     setPhase({ making: true, sentence: t('take.making') });
     const made = await work
-      .files(wanted, { title, size, witness: witness && marks, evenOutdated: !isHeld })
+      .files(wanted, { title, size, witness: witness && marks, evenOutdated: !isOutdated })
       .catch(() => undefined);
     if (made === undefined || 'problem' in made) {
       setPhase({ making: false, sentence: t(made?.problem ?? 'trouble.files'), bad: true });
@@ -61,6 +64,7 @@ export function FilesFold() {
   const list = <FileText size={16} aria-hidden />;
   return (
     <>
+      {isForeign && <p className={text.bad}>{t('trouble.numbers.held')}</p>}
       {changed.length > 0 && (
         <div className={css.list}>
           <p className={text.bad}>
@@ -73,7 +77,7 @@ export function FilesFold() {
                 <span className={text.sub}>{t('cut.files.outdatedHint')}</span>
               </>
             }
-            checked={!isHeld}
+            checked={!isOutdated}
             onChange={(on) => setAllowed(on ? changed : [])}
           />
         </div>

@@ -2,6 +2,7 @@ import { Table2 } from 'lucide-react';
 import { useState, type DragEvent } from 'react';
 import { saveFile } from '../../page/save-file.ts';
 import { useDesign, useUi } from '../../page/page-context.ts';
+import { useFilesHeld } from '../../page/use-files-held.ts';
 import { Button } from '../../ui/Button.tsx';
 import { findingWords, refusalWords } from '../../words/say/finding-words.ts';
 import { t } from '../../words/t.ts';
@@ -31,6 +32,7 @@ export function SeriesFold() {
   const { work } = useCutParts();
   const { title } = useDesign();
   const [table, setTable] = useState<Table | undefined>();
+  const held = useFilesHeld();
   const [over, setOver] = useState(false);
   const [phase, setPhase] = useState<Phase>({ kind: 'rest' });
 
@@ -126,15 +128,16 @@ export function SeriesFold() {
             </>
           ) : (
             <>
+              {held && <p className={text.bad}>{t('trouble.numbers.held')}</p>}
               {head.known > 0 && <p className={text.note}>{t('cut.series.known', { count: head.known })}</p>}
               <div className={css.buttons}>
-                <Button kind="next" onClick={() => void run(table, false)}>
+                <Button kind="next" disabled={held} onClick={() => void run(table, false)}>
                   {head.known > 0 && head.known < head.rows
                     ? t('cut.series.goOn', { count: head.rows - head.known })
                     : t('cut.series.make', { count: head.rows })}
                 </Button>
                 {head.known > 0 && (
-                  <Button kind="quiet" onClick={() => void run(table, true)}>
+                  <Button kind="quiet" disabled={held} onClick={() => void run(table, true)}>
                     {t('cut.series.anew')}
                   </Button>
                 )}

@@ -4,6 +4,7 @@ import type { PaperName } from '../../../geometry/files/paper/page-size.ts';
 import { saveFile } from '../../page/save-file.ts';
 import { shareFile } from '../../page/share-file.ts';
 import { useDesign, usePage, useUi } from '../../page/page-context.ts';
+import { useFilesHeld } from '../../page/use-files-held.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Check } from '../../ui/Check.tsx';
 import { Choice } from '../../ui/fields/Choice.tsx';
@@ -35,6 +36,7 @@ export function PapersPart() {
   );
   const [tiles, setTiles] = useState(false);
   const [page, setPage] = useState<PaperName>(shop?.pageSize ?? (usesLetter() ? 'letter' : 'a4'));
+  const held = useFilesHeld();
   const { taking, make } = useTaking(design);
   const manner = { page, language };
   const [base, ...others] = options;
@@ -105,6 +107,7 @@ export function PapersPart() {
       <p role="status" className={`${taking.bad ? text.bad : text.soft} ${text.status}`}>
         {waits && !taking.making ? t('proof.price.working') : taking.sentence}
       </p>
+      {held && <p className={text.bad}>{t('trouble.numbers.held')}</p>}
       {taking.progress && (
         <progress
           className={css.progress}
@@ -119,7 +122,7 @@ export function PapersPart() {
           <div className={layout.buttons}>
             <Button
               kind="next"
-              disabled={taking.making || waits}
+              disabled={taking.making || waits || held}
               aria-label={`${t('proof.papers.take')}: ${t('proof.papers.proof')}`}
               onClick={() => void takeProof()}
             >
@@ -131,7 +134,7 @@ export function PapersPart() {
           <div className={layout.buttons}>
             <Button
               kind="plain"
-              disabled={taking.making}
+              disabled={taking.making || held}
               aria-label={`${t('proof.papers.take')}: ${t('proof.papers.sheet')}`}
               onClick={() => void takeSheet()}
             >
@@ -143,14 +146,14 @@ export function PapersPart() {
           <div className={layout.buttons}>
             <Button
               kind="plain"
-              disabled={taking.making || waits}
+              disabled={taking.making || waits || held}
               aria-label={`${t('proof.papers.take')}: ${t('proof.papers.order')}`}
               onClick={() => void takeOrder(false)}
             >
               <FileArchive size={16} aria-hidden /> {t('proof.papers.take')}
             </Button>
             {canShare && (
-              <Button kind="plain" disabled={taking.making || waits} onClick={() => void takeOrder(true)}>
+              <Button kind="plain" disabled={taking.making || waits || held} onClick={() => void takeOrder(true)}>
                 <Share2 size={16} aria-hidden /> {t('proof.papers.share')}
               </Button>
             )}

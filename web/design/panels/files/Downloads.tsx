@@ -4,6 +4,7 @@ import { useStore } from 'zustand';
 import { saveDesignFile } from '../../../handover/save-design-file.ts';
 import { saveFile } from '../../../page/save-file.ts';
 import { useDesign, usePage, usePlates, useUi } from '../../../page/page-context.ts';
+import { useFilesHeld } from '../../../page/use-files-held.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { findingWords } from '../../../words/say/finding-words.ts';
 import { t } from '../../../words/t.ts';
@@ -23,10 +24,11 @@ export function Downloads() {
   const saved = useStore(saving, (s) => s.state);
   const plates = usePlates((s) => s.plates);
   const settled = usePlates((s) => !s.busy && s.trouble === undefined);
+  const held = useFilesHeld();
   const [phase, setPhase] = useState<Phase>({ kind: 'rest' });
   const stopped = design.plates.filter((p) => plates[p.id]?.verdict === 'stop');
   const can = (plateId: string): boolean =>
-    settled && plates[plateId] !== undefined && plates[plateId].verdict !== 'stop' && phase.kind !== 'making';
+    !held && settled && plates[plateId] !== undefined && plates[plateId].verdict !== 'stop' && phase.kind !== 'making';
   const canAll = design.plates.every((p) => can(p.id));
 
   async function take(wanted: readonly WantedFile[]): Promise<void> {
@@ -46,6 +48,7 @@ export function Downloads() {
 
   return (
     <section className={css.downloads}>
+      {held && <p className={css.failed}>{t('trouble.numbers.held')}</p>}
       {stopped.length === 0 && !settled && <p className={css.note}>{t('take.notReady')}</p>}
       <Button kind="next" disabled={!canAll} onClick={() => void take([{ kind: 'all' }])}>
         <Download size={18} aria-hidden /> {t('take.all')}

@@ -33,12 +33,12 @@ export function keepDesignSaved(stores: {
   readonly saving: SavingStore;
 }): Kept {
   const { design, ui, plates, saving } = stores;
-  const shelf = createBrowserShelf();
+  const shelf = createBrowserShelf(undefined, () => own.saveAgain());
   const nowMs = () => Date.now();
   const journal = createJournal(() => localStorage);
   // missing where the page comes without encryption, whatever the types say
   const { locks } = navigator as Partial<Navigator>;
-  const own = createOwnDesigns({
+  const own: OwnDesigns = createOwnDesigns({
     shelf,
     design,
     saving,

@@ -28,15 +28,15 @@ export const FAULT_CLAIMS: readonly Claim[] = [
       const served = await servePage(PORT);
       if (!served) return NO_BROWSER;
       try {
-        const only = process.env['FAULT'];
+        const only = new RegExp(process.env['FAULT'] ?? '');
         const ends: Ended[] = [];
         for (const fault of PAGE_FAULTS) {
-          if (only !== undefined && !fault.name.includes(only)) continue;
+          if (!only.test(fault.name)) continue;
           ends.push(await inProfile(served.browser, served.address, (context) => endOf(fault, context)));
           report(ends.at(-1));
         }
         const chance = seeded(SEED);
-        for (let i = 0; i < (only === undefined || only === 'killed' ? KILLS : 0); i++) {
+        for (let i = 0; i < (only.test('killed') ? KILLS : 0); i++) {
           const afterMs = 50 + Math.floor(chance.next() * 1500);
           ends.push(await inProfile(served.browser, served.address, (context) => endOfKilled(context, i, afterMs)));
           report(ends.at(-1));
@@ -85,6 +85,7 @@ async function endOf(fault: PageFault, context: BrowserContext): Promise<Ended> 
   await page.waitForTimeout(300);
   let untold = false;
   try {
+    if (fault.act) await page.locator('nav button').first().waitFor({ timeout: 40_000 });
     await fault.act?.(page);
     if (fault.told !== undefined) await page.locator(fault.told).first().waitFor({ timeout: LONGEST_TOLD_MS });
   } catch {

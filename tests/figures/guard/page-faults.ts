@@ -105,19 +105,31 @@ const WORKERS: readonly PageFault[] = [
   },
 ];
 
-const MUTE_REQUEST = 'Object.assign(new EventTarget(), { result: undefined, error: null, readyState: "pending" })';
+/** A request of the database's own whose events nobody hears. */
+const MUTE = `const mute = (request) => {
+  for (const kind of ['success', 'error', 'upgradeneeded', 'blocked']) {
+    request.addEventListener(kind, (event) => event.stopImmediatePropagation());
+  }
+  return request;
+};`;
 const SHUT = 'throw new DOMException("shut", "SecurityError")';
 const noStorage = `Object.defineProperty(window, 'localStorage', { get() { ${SHUT} } });`;
 const noDatabase = `IDBFactory.prototype.open = () => { ${SHUT} };`;
 
 const STORES: readonly PageFault[] = [
-  { name: 'database that never opens', arm: before(`IDBFactory.prototype.open = () => ${MUTE_REQUEST};`), lasts: true },
+  {
+    name: 'database that never opens',
+    arm: before(`{ ${MUTE} const open = IDBFactory.prototype.open;
+      IDBFactory.prototype.open = function (...given) { return mute(open.apply(this, given)); }; }`),
+    lasts: true,
+  },
   {
     name: 'database of earlier versions that never opens',
-    arm: before(`(() => { const open = IDBFactory.prototype.open;
+    arm: before(`{ ${MUTE} const open = IDBFactory.prototype.open;
       IDBFactory.prototype.open = function (name, ...more) {
-        return name === 'keyval-store' ? ${MUTE_REQUEST} : open.call(this, name, ...more);
-      }; })()`),
+        const request = open.call(this, name, ...more);
+        return name === 'keyval-store' ? mute(request) : request;
+      }; }`),
     lasts: true,
   },
   { name: 'database denied', arm: before(noDatabase), told: says('keeps nothing between visits'), lasts: true },
@@ -129,7 +141,10 @@ const STORES: readonly PageFault[] = [
   },
   {
     name: 'database that opens and then never answers',
-    arm: before(`IDBObjectStore.prototype.get = IDBObjectStore.prototype.getAll = () => ${MUTE_REQUEST};`),
+    arm: before(`{ ${MUTE} for (const name of ['get', 'getAll', 'getAllKeys', 'put']) {
+      const real = IDBObjectStore.prototype[name];
+      IDBObjectStore.prototype[name] = function (...given) { return mute(real.apply(this, given)); };
+    } }`),
     lasts: true,
   },
   {

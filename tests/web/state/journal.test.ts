@@ -130,3 +130,16 @@ describe('letters typed just before a tab is gone', () => {
 function note(title: string) {
   return { id: 'n', title, text: designText(named(title)), changedMs: 5, after: undefined };
 }
+
+it('a store that is deleted under the page is filled again with what is open', async () => {
+  const shelf = createBrowserShelf('j9');
+  const tab = openTab('j9', alone(), shelf, fakeStorage());
+  await tab.own.start();
+  tab.call('Still open');
+  await tab.own.flush();
+  for (const { id } of await shelf.cards()) await shelf.discard(id);
+  tab.own.saveAgain();
+  await tab.own.flush();
+  expect((await shelf.cards()).map(({ title }) => title)).toEqual(['Still open']);
+  expect(tab.said).toEqual([]);
+});

@@ -17,13 +17,15 @@ const LONGEST_WRITE_MS = 15_000;
 /**
  * Own designs in IndexedDB: cards and texts in two stores, so that a list does not read every design, written together
  * in one transaction. Whatever lies there is taken for damaged until it proves whole.
+ * deleted: somebody deletes the store under the page.
  */
-export function createBrowserShelf(name = 'bridgehead'): Shelf {
+export function createBrowserShelf(name = 'bridgehead', deleted: () => void = () => undefined): Shelf {
   let opened: Promise<IDBPDatabase<Stores>> | undefined;
 
   function open(): Promise<IDBPDatabase<Stores>> {
-    opened ??= openInTime(name, () => {
+    opened ??= openInTime(name, (forGood) => {
       opened = undefined;
+      if (forGood) deleted();
     });
     opened.catch(() => {
       opened = undefined;
@@ -113,18 +115,18 @@ function answersInTime(shelf: Shelf): Shelf {
   };
 }
 
-function openInTime(name: string, closed: () => void): Promise<IDBPDatabase<Stores>> {
+function openInTime(name: string, closed: (forGood: boolean) => void): Promise<IDBPDatabase<Stores>> {
   const opening = openDB<Stores>(name, 1, {
     upgrade(db) {
       db.createObjectStore('cards');
       db.createObjectStore('texts');
     },
     // a newer page in another tab wants to change the store: it must not wait for this one
-    blocking(_now, _wanted, event) {
+    blocking(_now, wanted, event) {
       (event.target as IDBDatabase).close();
-      closed();
+      closed(wanted === null);
     },
-    terminated: closed,
+    terminated: () => closed(false),
   });
   return inTime(opening, LONGEST_WAIT_MS);
 }

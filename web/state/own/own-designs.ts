@@ -75,6 +75,8 @@ export interface OwnDesigns {
   flush(): Promise<void>;
   /** The page may be gone in a moment: notes what is not stored yet, without waiting for anything. */
   note(): void;
+  /** The store was deleted under the page: what is open is saved into the next one. */
+  saveAgain(): void;
   /** The entry that the open design is, or will be, saved to. */
   id(): string;
 }
@@ -286,6 +288,13 @@ export function createOwnDesigns(parts: OwnDesignsParts): OwnDesigns {
     flush: () => saver.flush(),
     note: noteAll,
     id: () => current.id,
+    saveAgain() {
+      if (current.revision === undefined) return;
+      current.revision = undefined;
+      pending.set(current, design.getState().history.present);
+      noteAll();
+      saver.schedule();
+    },
     open,
     openNewest,
     async start() {

@@ -25,8 +25,12 @@ import type { BridgeEdit, Design, DesignElement, PlateSpec } from './schema.ts';
  * What is not counted is paper, and the approval is made of this very fingerprint.
  */
 export function fingerprintOf(design: Design, shopRules?: object): string {
-  const cut = { ...whatIsCut(design), shopRules };
-  return bytesToHex(sha256(utf8ToBytes(canonicalJson(cut))));
+  return bytesToHex(sha256(utf8ToBytes(fingerprintText(design, shopRules))));
+}
+
+/** What the fingerprint is the SHA-256 of. */
+export function fingerprintText(design: Design, shopRules?: object): string {
+  return canonicalJson({ ...whatIsCut(design), shopRules });
 }
 
 /** SHA-256 of the whole document, 64 hex digits: also of what is on paper only, which the fingerprint leaves out. */

@@ -1,6 +1,7 @@
 import type { Claim } from './claim.ts';
 import { FAULT_CLAIMS } from './guard/faults.ts';
+import { TWIN_CLAIMS } from './guard/twins.ts';
 import { SERVER_CLAIMS } from './guard/server.ts';
 
 /** Nothing that comes from outside stops the page or the server, and nothing stands for something else. */
-export const claims: readonly Claim[] = [...FAULT_CLAIMS, ...SERVER_CLAIMS];
+export const claims: readonly Claim[] = [...FAULT_CLAIMS, ...SERVER_CLAIMS, ...TWIN_CLAIMS];

@@ -118,7 +118,7 @@ function drawHeading({ page, words, left, width }: ListArea, design: Design, hea
     tag: 'P',
     align: 'right',
   });
-  page.line(showFingerprint(fingerprint), x, 27.5, right, { size: 11.5, bold: true, align: 'right' });
+  page.line(showFingerprint(fingerprint), x, 27.5, right, { size: 11, bold: true, align: 'right' });
   page.tags.picture(words.say('paperSheet.codeAlt'), () => drawQrCode(page, code, codeX, 16.2, CODE_MM));
   const { words: standing, loud } = approvalWords(design, fingerprint);
   const said = words.speak(standing);
@@ -144,7 +144,7 @@ function drawFooter({ page, words, left, width }: ListArea, fingerprint: string)
     page.rule(left + i * 10, y - 1, left + i * 10, y - (i % 5 === 0 ? 2.6 : 1.9), 0.15, INK.char);
   page.line(words.say('paper.printCheck', { length: inMm(50) }), left + 53, y - 1, 84, quiet);
   page.line(words.say('paperSheet.cutSize', { error: inMm(ARC_FIT_ERROR_MM, 3) }), left + 53, y + 2, width - 53, quiet);
-  const end = `Bridgehead  ·  ${showFingerprint(fingerprint)}  ·  ${words.say('paper.pageOf', { number: 1, of: 1 })}`;
+  const end = `${showFingerprint(fingerprint)}  ·  ${words.say('paper.pageOf', { number: 1, of: 1 })}`;
   page.line(end, left + width - 50, y - 1, 50, { ...quiet, align: 'right' });
   return y - 8;
 }

@@ -28,3 +28,25 @@ export function largestFitting(askedMm: number, spanMm: number, inkAt: (heightMm
   }
   return low.mm;
 }
+
+/** Letters closer than this, as a share of their height, no longer look spaced: common practice, no source. */
+const TIGHT = 0.04;
+
+/**
+ * The spacing at which a text goes into its span at the size asked for. One that takes what room there is gives up
+ * spacing before size, down to TIGHT; any other keeps its own.
+ * In: the text, the span in mm, and how long its ink is at a spacing. Out: a share of the height of its capitals.
+ */
+export function trackingToFit(
+  { tracking, room }: { readonly tracking: number; readonly room?: number | undefined },
+  spanMm: number,
+  inkAt: (tracking: number) => number,
+): number {
+  if (room === undefined || tracking <= TIGHT) return tracking;
+  const wide = inkAt(tracking);
+  if (wide <= spanMm) return tracking;
+  const tight = inkAt(TIGHT);
+  if (tight >= spanMm) return TIGHT;
+  // the ink grows evenly with the spacing, but where letters keep a web apart: a hair less is safe
+  return TIGHT + (tracking - TIGHT) * Math.max(0, (spanMm - tight) / (wide - tight) - 0.001);
+}

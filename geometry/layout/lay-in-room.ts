@@ -15,12 +15,13 @@ export function takesRoom(element: DesignElement): element is RoomTaker {
   return element.kind !== 'border' && element.room !== undefined;
 }
 
-/** How near the found size comes to the largest, as a share of it; below the least share nobody could read it. */
-const NEAR = 0.003;
+/** Sizes go by whole steps, so that the same letter beside other letters is often the very same shape, already bridged. */
+const STEP_MM = 0.25;
+/** Below this share of what was asked nobody could read it. */
 const LEAST_SHARE = 0.05;
 
 /**
- * An element at the largest size, none larger than asked, at which its outlines keep their distance from all beside it.
+ * An element at the largest size by steps, none larger than asked, at which its outlines keep their distance from all beside it.
  * In: the element, the parts beside it, the plate's radius and the stock's rules, and how it is laid out at a size.
  * Out: its layout; as it was asked for where it comes too near at every size (the checks then say so).
  * Found by halving: its middle stands still, so what is clear at one size is taken to be clear at all smaller ones.
@@ -42,31 +43,34 @@ export function layInRoom(
 
   const asked = lay(element);
   if (isClear(asked)) return asked;
-  let [low, high] = [LEAST_SHARE, 1];
-  let best = lay(scaled(element, asked, low, radiusMm));
+  const sizeMm = sizeOf(element, asked, radiusMm);
+  const at = (steps: number) => lay(sized(element, (steps * STEP_MM) / radiusMm));
+  let [low, high] = [Math.ceil((LEAST_SHARE * sizeMm) / STEP_MM), Math.ceil(sizeMm / STEP_MM)];
+  let best = at(low);
   if (!isClear(best)) return asked;
-  while (high - low > low * NEAR) {
-    const share = (low + high) / 2;
-    const laid = lay(scaled(element, asked, share, radiusMm));
-    if (isClear(laid)) [low, best] = [share, laid];
-    else high = share;
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    const laid = at(middle);
+    if (isClear(laid)) [low, best] = [middle, laid];
+    else high = middle;
   }
   return best;
 }
 
-/** So large a share of the size that it came to when nothing was in its way; its middle stays. */
-function scaled(element: RoomTaker, asked: Layout, share: number, radiusMm: number): DesignElement {
-  if (element.kind === 'motif' || element.kind === 'artwork') return { ...element, size: element.size * share };
+/** Height of capitals or drawing, mm, that it came to when nothing was in its way. */
+function sizeOf(element: RoomTaker, asked: Layout, radiusMm: number): number {
   const [extent] = asked.extents;
-  if (element.kind === 'lineText') {
-    const capMm = extent?.kind === 'box' ? extent.heightMm : element.capHeight * radiusMm;
-    return { ...element, capHeight: (capMm * share) / radiusMm };
-  }
+  if (element.kind === 'lineText') return extent?.kind === 'box' ? extent.heightMm : element.capHeight * radiusMm;
+  if (element.kind !== 'ringText') return element.size * radiusMm;
+  return extent?.kind === 'sector' ? extent.outerMm - extent.innerMm : (element.outer - element.inner) * radiusMm;
+}
+
+/** The element so high (share of the radius), its middle where it was. */
+function sized(element: RoomTaker, size: number): DesignElement {
+  if (element.kind === 'lineText') return { ...element, capHeight: size };
+  if (element.kind !== 'ringText') return { ...element, size };
   const middle = (element.inner + element.outer) / 2;
-  const highMm =
-    extent?.kind === 'sector' ? extent.outerMm - extent.innerMm : (element.outer - element.inner) * radiusMm;
-  const half = (highMm * share) / radiusMm / 2;
-  return { ...element, inner: middle - half, outer: middle + half };
+  return { ...element, inner: middle - size / 2, outer: middle + size / 2 };
 }
 
 const flattened = memoize((outline: Outline): readonly Ring[] => flattenOutline(outline, FLATTEN_ERROR_MM));

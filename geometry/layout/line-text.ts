@@ -3,7 +3,7 @@ import type { LineText } from '../design/schema.ts';
 import type { Finding, Place } from '../findings.ts';
 import { placePoint } from '../measure/clock.ts';
 import type { Placement, Point } from '../shapes.ts';
-import { largestFitting } from './fit-size.ts';
+import { largestFitting, trackingToFit } from './fit-size.ts';
 import type { LayoutRules } from './layout-rules.ts';
 import { emForCapHeight, readText } from './letters.ts';
 import type { Extent, Layout } from './placed.ts';
@@ -72,14 +72,17 @@ export function layLineText(asked: LineText, radiusMm: number, rules: LayoutRule
 function sizedToSpan(element: LineText, radiusMm: number, rules: LayoutRules, faces: FaceSource): LineText {
   const face = faces.get(element.face);
   if (element.fit === 'natural' || element.fit.by !== 'size' || !face) return element;
-  const capMm = largestFitting(element.capHeight * radiusMm, element.fit.width * radiusMm, (mm) => {
+  const [askedMm, spanMm] = [element.capHeight * radiusMm, element.fit.width * radiusMm];
+  const inkAt = (mm: number, tracking: number) => {
     const emMm = emForCapHeight(face, mm);
     const { letters } = readText(element.text, face, emMm, rules.leastWebMm, element);
-    const wish = { emMm, capMm: mm, trackingMm: element.tracking * mm, leastWebMm: rules.leastWebMm };
+    const wish = { emMm, capMm: mm, trackingMm: tracking * mm, leastWebMm: rules.leastWebMm };
     const { fromMm, toMm } = spaceLetters(letters, face, straightRail(mm), wish);
     return toMm - fromMm;
-  });
-  return { ...element, capHeight: capMm / radiusMm, fit: 'natural' };
+  };
+  const tracking = trackingToFit(element, spanMm, (t) => inkAt(askedMm, t));
+  const capMm = largestFitting(askedMm, spanMm, (mm) => inkAt(mm, tracking));
+  return { ...element, tracking, capHeight: capMm / radiusMm, fit: 'natural' };
 }
 
 /** A smaller text would not be worth the click. */

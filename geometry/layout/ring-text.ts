@@ -2,7 +2,7 @@ import type { FaceSource } from '../adapters/face.ts';
 import type { RingText } from '../design/schema.ts';
 import type { Finding, Place } from '../findings.ts';
 import { clockPoint } from '../measure/clock.ts';
-import { largestFitting } from './fit-size.ts';
+import { largestFitting, trackingToFit } from './fit-size.ts';
 import type { LayoutRules } from './layout-rules.ts';
 import { emForCapHeight, readText } from './letters.ts';
 import type { Extent, Layout } from './placed.ts';
@@ -109,17 +109,20 @@ function sizedToSpan(element: RingText, radiusMm: number, rules: LayoutRules, fa
   const { spanDeg } = element.fit;
   // All round, the ends still stand apart as words do.
   const apartMm = spanDeg === 360 ? (WORD_GAP + Math.max(0, element.tracking)) * askedMm : 0;
-  const capMm = largestFitting(askedMm, (spanDeg / 180) * Math.PI * middleMm - apartMm, (mm) => {
+  const spanMm = (spanDeg / 180) * Math.PI * middleMm - apartMm;
+  const inkAt = (mm: number, tracking: number) => {
     const emMm = emForCapHeight(face, mm);
     const { letters } = readText(element.text, face, emMm, rules.leastWebMm);
     const rail = ringRail(middleMm - mm / 2, middleMm + mm / 2, element.reads);
-    const wish = { emMm, capMm: mm, trackingMm: element.tracking * mm, leastWebMm: rules.leastWebMm };
+    const wish = { emMm, capMm: mm, trackingMm: tracking * mm, leastWebMm: rules.leastWebMm };
     const { fromMm, toMm } = spaceLetters(letters, face, rail, wish);
     return toMm - fromMm;
-  });
+  };
+  const tracking = trackingToFit(element, spanMm, (t) => inkAt(askedMm, t));
+  const capMm = largestFitting(askedMm, spanMm, (mm) => inkAt(mm, tracking));
   const half = capMm / radiusMm / 2;
   const middle = middleMm / radiusMm;
-  return { ...element, inner: middle - half, outer: middle + half, fit: 'natural' };
+  return { ...element, tracking, inner: middle - half, outer: middle + half, fit: 'natural' };
 }
 
 /** Metal between end and beginning of a text sized to go all round, in heights of a capital: common practice, no source. */

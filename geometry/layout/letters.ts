@@ -42,7 +42,7 @@ export interface Reading {
 /**
  * Splits a text into what a person sees as characters and takes each from the face at a size.
  * Every kind of white space counts as a space; marks that print nothing are passed over.
- * Blanks at both ends are dropped, and accents keep the least web above their letters.
+ * Blanks at both ends are dropped, and accents keep the least web above their letters (0: they stay as drawn).
  */
 export function readText(text: string, face: Face, emMm: number, leastWebMm: number, how: Reading = {}): ReadText {
   const { keepEnds = false, joiner } = how;
@@ -189,7 +189,7 @@ function sizedGlyph(
   small: number,
   leastWebMm: number,
 ): SizedGlyph {
-  const accented = ACCENTED.test(char.normalize('NFD'));
+  const accented = leastWebMm > 0 && ACCENTED.test(char.normalize('NFD'));
   const smaller = `${small === 1 ? '' : `|${small}`}${accented ? `|${leastWebMm}` : ''}`;
   const storeKey = `${face.id}|${char}|${emMm.toFixed(FILE_DECIMALS)}${smaller}`;
   return glyphsOf(face).getOrMake(storeKey, () => {

@@ -7,6 +7,7 @@ import { largestFitting, trackingToFit } from './fit-size.ts';
 import type { LayoutRules } from './layout-rules.ts';
 import { emForCapHeight, readText } from './letters.ts';
 import type { Extent, Layout } from './placed.ts';
+import { accentWebMm } from './part-accents.ts';
 import { straightRail } from './rail.ts';
 import { shapesOf } from './set-letters.ts';
 import { shortText } from '../sentences/shorten.ts';
@@ -30,7 +31,7 @@ export function layLineText(asked: LineText, radiusMm: number, rules: LayoutRule
   if (!face) return nothing([unknownFaceFinding(element, around(2 * capMm))]);
 
   const emMm = emForCapHeight(face, capMm);
-  const read = readText(element.text, face, emMm, rules.leastWebMm, element);
+  const read = readText(element.text, face, emMm, accentWebMm(element, rules), element);
   if (!read.letters.some((letter) => letter.glyph)) {
     return nothing(characterFindings(element, read, face.name, around(2 * capMm)));
   }
@@ -75,7 +76,7 @@ function sizedToSpan(element: LineText, radiusMm: number, rules: LayoutRules, fa
   const [askedMm, spanMm] = [element.capHeight * radiusMm, element.fit.width * radiusMm];
   const inkAt = (mm: number, tracking: number) => {
     const emMm = emForCapHeight(face, mm);
-    const { letters } = readText(element.text, face, emMm, rules.leastWebMm, element);
+    const { letters } = readText(element.text, face, emMm, accentWebMm(element, rules), element);
     const wish = { emMm, capMm: mm, trackingMm: tracking * mm, leastWebMm: rules.leastWebMm };
     const { fromMm, toMm } = spaceLetters(letters, face, straightRail(mm), wish);
     return toMm - fromMm;

@@ -3,7 +3,16 @@ import { flattenOutline } from '../measure/flatten.ts';
 import { mapOutline } from '../measure/map-outline.ts';
 import { ringBox } from '../measure/ring.ts';
 import type { Outline, PathCommand } from '../shapes.ts';
+import type { LayoutRules } from './layout-rules.ts';
 import { FLATTEN_ERROR_MM, WEB_SPARE_MM } from '../units.ts';
+
+/**
+ * What accents keep from their letters, mm: only lettering that takes room has them raised, so that a design agreed
+ * on before is still cut as it was.
+ */
+export function accentWebMm(element: { readonly room?: number | undefined }, rules: LayoutRules): number {
+  return element.room === undefined ? 0 : rules.leastWebMm;
+}
 
 /** Parts that begin lower than this share of the capitals are the letter itself. */
 const LETTER_BELOW = 0.6;

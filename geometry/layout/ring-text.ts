@@ -6,6 +6,7 @@ import { largestFitting, trackingToFit } from './fit-size.ts';
 import type { LayoutRules } from './layout-rules.ts';
 import { emForCapHeight, readText } from './letters.ts';
 import type { Extent, Layout } from './placed.ts';
+import { accentWebMm } from './part-accents.ts';
 import { ringRail } from './rail.ts';
 import { shapesOf } from './set-letters.ts';
 import { gapAlong, spaceLetters } from './spacing.ts';
@@ -39,7 +40,7 @@ export function layRingText(asked: RingText, radiusMm: number, rules: LayoutRule
   const emMm = emForCapHeight(face, capMm);
   const spanDeg = element.fit === 'natural' ? undefined : element.fit.spanDeg;
   const closed = spanDeg === 360;
-  const read = readText(element.text, face, emMm, rules.leastWebMm, { keepEnds: closed });
+  const read = readText(element.text, face, emMm, accentWebMm(element, rules), { keepEnds: closed });
   const findings = characterFindings(element, read, face.name, place);
   if (!read.letters.some((letter) => letter.glyph)) return nothing(findings);
 
@@ -112,7 +113,7 @@ function sizedToSpan(element: RingText, radiusMm: number, rules: LayoutRules, fa
   const spanMm = (spanDeg / 180) * Math.PI * middleMm - apartMm;
   const inkAt = (mm: number, tracking: number) => {
     const emMm = emForCapHeight(face, mm);
-    const { letters } = readText(element.text, face, emMm, rules.leastWebMm);
+    const { letters } = readText(element.text, face, emMm, accentWebMm(element, rules));
     const rail = ringRail(middleMm - mm / 2, middleMm + mm / 2, element.reads);
     const wish = { emMm, capMm: mm, trackingMm: tracking * mm, leastWebMm: rules.leastWebMm };
     const { fromMm, toMm } = spaceLetters(letters, face, rail, wish);

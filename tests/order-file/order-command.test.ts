@@ -42,7 +42,7 @@ describe('the commands for orders', { timeout: 180_000 }, () => {
     const checked = check(join(out, name));
     expect(checked).toMatchObject({ status: 0, complained: '' });
     expect(checked.said).toMatch(
-      /Order verified: 6 files.*\n.*2 files to cut by come out the same.*\nApproved by O\. Marrow/,
+      /Order verified: 6 files.*\n.*2 files to cut by come out the same.*\nThe same of proof\.pdf, spec-sheet\.pdf, findings\.json\.\nNot signed.*\nApproved by O\. Marrow/,
     );
 
     const zip = readFileSync(join(out, name));

@@ -84,7 +84,7 @@ export async function startServer(
   server: CommonServer,
   folder: string,
   dist: string,
-): Promise<{ readonly address: string; end(): Promise<void> }> {
+): Promise<{ readonly address: string; readonly end: () => Promise<void> }> {
   mkdirSync(folder, { recursive: true });
   const port = await freePort();
   const site = server.listenOn(exampleOf(server), port).replaceAll('/srv/bridgehead/dist', dist);

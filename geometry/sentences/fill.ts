@@ -1,3 +1,4 @@
+import { isolate } from './isolate.ts';
 import type { Wording, WordValue, WordValues } from './wording.ts';
 
 /** How one language says what stands in a sentence's gaps. */
@@ -17,7 +18,7 @@ export function fillGaps(template: string, values: WordValues, voice: Voice): st
 
 /** What fills one gap. */
 export function valueText(value: WordValue, voice: Voice): string {
-  if (typeof value === 'string') return value;
+  if (typeof value === 'string') return isolate(value);
   if (typeof value === 'number') return voice.number(value, 3);
   if ('key' in value) return voice.words(value);
   if (!('amount' in value)) return value.map(voice.words).join(', ');

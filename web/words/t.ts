@@ -1,5 +1,6 @@
 import { createInstance } from 'i18next';
 import { first } from './en/first.ts';
+import { isolate } from '../../geometry/sentences/isolate.ts';
 import type { Group } from './groups.ts';
 import type { Key } from './keys.ts';
 import type { Language } from './languages.ts';
@@ -91,5 +92,7 @@ async function bring(to: Language, group: Group): Promise<void> {
 /** What a person typed stands among the values: signs in it that mean something to the library stay text. */
 function options(values: Values) {
   const { count } = values;
-  return { replace: values, nest: false, ...(typeof count === 'number' && { count }) };
+  // What people typed keeps its own reading direction and turns nothing of ours.
+  const isolated = Object.entries(values).map(([name, v]) => [name, typeof v === 'string' ? isolate(v) : v]);
+  return { replace: Object.fromEntries(isolated) as Values, nest: false, ...(typeof count === 'number' && { count }) };
 }

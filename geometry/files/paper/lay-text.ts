@@ -1,3 +1,4 @@
+import { withoutIsolates } from '../../sentences/isolate.ts';
 import { oneLine } from '../plain-text.ts';
 
 /** Widths of texts in one style; what is laid out by it knows nothing of any page. */
@@ -45,7 +46,7 @@ export function wrapText(text: string, room: number, width: Measure): string[] {
  * has: whether the face draws a letter.
  */
 export function replaceMissingLetters(text: string, has: (letter: string) => boolean): string {
-  return [...oneLine(text, 4000)]
+  return [...oneLine(withoutIsolates(text), 4000)]
     .map((letter) => {
       if (has(letter)) return letter;
       const base = [...letter.normalize('NFKD')].filter(has).join('');

@@ -1,6 +1,6 @@
 import { expect, type Page } from '@playwright/test';
 import { polylinePoints, readDxf } from '../tests/readers/dxf-reader.ts';
-import { downloadBy, downloadNamed, fillIn, goTo, openPage, test, worked } from './walk.ts';
+import { addHalf, downloadBy, downloadNamed, fillIn, goTo, openPage, test, worked } from './walk.ts';
 
 const WORK_MS = 120_000;
 
@@ -13,6 +13,14 @@ async function openCut(page: Page): Promise<void> {
 
 async function placed(page: Page, says: RegExp): Promise<void> {
   await expect(page.getByTestId('cut-status')).toHaveText(says, { timeout: WORK_MS });
+}
+
+/** Page Cut with the design of the first visit at two sizes. */
+async function openWithHalf(page: Page): Promise<void> {
+  await openPage(page);
+  await addHalf(page);
+  await page.goto('/?page=cut');
+  await placed(page, /^2 plates on 1 sheet\.$/);
 }
 
 async function fold(page: Page, title: string): Promise<void> {
@@ -36,8 +44,7 @@ async function trueSizeSheet(page: Page, rimsMm: readonly number[]) {
 
 /** Short enough for every run: the other journeys here are @long. */
 test('the open design is planned, and its sheet goes home in true size', async ({ page }) => {
-  await page.goto('/?page=cut');
-  await placed(page, /^2 plates on 1 sheet\.$/);
+  await openWithHalf(page);
   await page.getByRole('button', { name: 'Plan the cuts' }).click();
   await placed(page, /Planned\.$/);
   const { entities } = await trueSizeSheet(page, [260.5, 521]);
@@ -48,6 +55,7 @@ test('production: two designs on a sheet, planned, watched and written; a change
   page,
 }) => {
   await openPage(page);
+  await addHalf(page);
   await openCut(page);
 
   await test.step('adds a second design', async () => {
@@ -131,8 +139,7 @@ test('production: two designs on a sheet, planned, watched and written; a change
 });
 
 test('pieces that may tip are mended one by one, by keys alone @long', async ({ page }) => {
-  await page.goto('/?page=cut');
-  await placed(page, /^2 plates on 1 sheet\.$/);
+  await openWithHalf(page);
   await page.getByRole('button', { name: 'Plan the cuts' }).click();
   await placed(page, /Planned\.$/);
   await fold(page, 'Order and ways');
@@ -160,8 +167,7 @@ test('pieces that may tip are mended one by one, by keys alone @long', async ({ 
 });
 
 test('four widths of each mark’s ring say whether the sheet moved @long', async ({ page }) => {
-  await page.goto('/?page=cut');
-  await placed(page, /^2 plates on 1 sheet\.$/);
+  await openWithHalf(page);
   await fold(page, 'Drift');
   await page.getByText('Cut witness marks').click();
   await page.getByRole('button', { name: 'Plan the cuts' }).click();
@@ -195,8 +201,7 @@ test('a shop’s own material, sheet and price are what the page shows @long', a
     for (const material of stock.materials) material.pricePerKg = { value: 1000, source: 'our supplier' };
     await route.fulfill({ json: stock });
   });
-  await page.goto('/?page=cut');
-  await placed(page, /^2 plates on 1 sheet\.$/);
+  await openWithHalf(page);
   await expect(page.getByTestId('which-sheet')).toContainText('1234 × 987 mm');
   await page.getByRole('button', { name: 'Plan the cuts' }).click();
   await placed(page, /Planned\.$/);
@@ -212,8 +217,7 @@ test('a shop’s own material, sheet and price are what the page shows @long', a
 test.describe('on a phone', () => {
   test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
   test('two fingers bring the sheet nearer, and not the page @long', async ({ page }) => {
-    await page.goto('/?page=cut');
-    await placed(page, /^2 plates on 1 sheet\.$/);
+    await openWithHalf(page);
     const sheet = (await page.getByTestId('sheet').boundingBox())!;
     const [x, y] = [sheet.x + sheet.width * 0.6, sheet.y + sheet.height * 0.4];
     const plate = page.getByRole('button', { name: /^Plate A1#1,/ });

@@ -1,5 +1,5 @@
 import { expect } from '@playwright/test';
-import { downloadBy, openPage, test } from './walk.ts';
+import { downloadBy, goTo, openPage, test } from './walk.ts';
 
 test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, locale: 'en-GB' });
 
@@ -8,7 +8,7 @@ test('German on a phone: chosen, kept, findings in it, and the very same cut fil
   const field = page.locator('input[data-field]').first();
   await field.fill('OLIVE & BRAM 2027');
   await field.blur();
-  await page.getByRole('button', { name: /Take it home/ }).click();
+  await goTo(page, 'take');
   const take = page.getByRole('button', { name: /: DXF for the cutter$/ }).first();
   await expect(take).toBeEnabled({ timeout: 60_000 });
   const inEnglish = await downloadBy(page, () => take.click());

@@ -40,6 +40,10 @@ const mark = createWorkMark(
   () => kept.own.id(),
 );
 window.addEventListener('pagehide', () => mark.leave(page.client.silentS()));
+// A phone ends hidden pages without another word.
+document.addEventListener('visibilitychange', () => {
+  if (document.visibilityState === 'hidden') mark.leave(page.client.silentS());
+});
 const stockMemory = createStockMemory(() => localStorage, new URL('./', location.href).pathname);
 const page: Omit<Page, 'book'> = {
   ...stores,

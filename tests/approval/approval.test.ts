@@ -181,7 +181,7 @@ describe('revisions', () => {
     expect(nextLetter(onlySecond.revisions)).toBe('C');
   });
   it('too large to be read again are not kept', () => {
-    const path = `M0 0${'L0.5 0.5'.repeat(49_000)}Z`;
+    const path = `M-0.5 -0.5${'L0.5 0.5'.repeat(49_000)}Z`;
     const drawing = {
       kind: 'artwork',
       id: 'big',

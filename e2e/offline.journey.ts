@@ -21,6 +21,7 @@ test('after the first visit everything works without a network, files too', asyn
   await worked(page);
   // a face that was not looked at before, the barrel, the list: all parts that are loaded late
   await goTo(page, 'look');
+  await page.getByRole('button', { name: /^All \d+ faces/ }).click();
   await pick(page, /Great Vibes/);
   await worked(page);
   await goTo(page, 'take');

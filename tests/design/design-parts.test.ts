@@ -115,7 +115,7 @@ describe('parts of a design', () => {
     expect([withElement({ locked: true }), withElement({ manner: 'band' })]).toEqual([false, true]);
     const [edit] = base.bridges.edits as [Design['bridges']['edits'][number]];
     const withEdit = (part: object) =>
-      toldApart({ ...base, bridges: { ...base.bridges, edits: [{ ...edit, ...part } as typeof edit] } }).fingerprint;
+      toldApart({ ...base, bridges: { ...base.bridges, edits: [{ ...edit, ...part }] } }).fingerprint;
     expect([withEdit({ id: 'x' }), withEdit({ shape: 1 }), withEdit({ label: 'letter B' })]).toEqual([
       false,
       true,

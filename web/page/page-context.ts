@@ -34,7 +34,7 @@ export interface Page {
   /** Who the shop is and what it asks; absent where nothing is said of it: then prices are on request. */
   readonly shop?: ShopBook;
   /** Reads all of the shop's own file; the same promise each time. The page Proof has what it gives as `shop`. */
-  wholeShop(): Promise<WholeShop>;
+  wholeShop: () => Promise<WholeShop>;
 }
 
 export const PageContext = createContext<Page | undefined>(undefined);

@@ -54,6 +54,7 @@ test('German on a phone: chosen, kept, findings in it, and the very same cut fil
     const list = page.getByRole('list', { name: 'Hinweise' });
     await expect(list).toHaveText(/Der feinste Strich ist \d+,\d+ mm breit, feiner als der Schnitt selbst/);
     expect(await list.innerText()).not.toMatch(/\b(the|is|Make|Choose)\b/);
+    await findings.getByRole('button', { name: 'Hinweise verbergen' }).click();
   });
 
   await test.step('a date goes into the text the German way', async () => {

@@ -35,6 +35,7 @@ for (const [language, locale] of [
       await see();
 
       await step('say');
+      await button('ask.more').click();
       await expect(page.locator('input[data-field]').first()).toBeVisible();
       await unfold(page);
       for (const adjust of await page.getByRole('button', { name: filled(w('say.adjust')) }).all()) {

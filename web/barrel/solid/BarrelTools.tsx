@@ -18,7 +18,7 @@ export function BarrelTools({ view, onView, several, painted, onSave }: BarrelTo
   const { paint, together } = useStore(looks);
   const own = !PAINTS.some((p) => p === paint);
   return (
-    <div className={css.tools}>
+    <div className={css.tools} data-scrolls>
       <div className={css.views} role="group" aria-label={t('cask.views.legend')}>
         {VIEW_NAMES.map((name) => (
           <button

@@ -117,5 +117,10 @@ async function openFolds(page: Page): Promise<void> {
 /** The bar with the way on lies over what is scrolled half under it; at the end nothing is. */
 async function scrollToEnd(page: Page): Promise<void> {
   const title = page.locator('h2').first();
-  if (await title.isVisible()) await title.evaluate((it) => it.parentElement?.scrollTo({ top: 1e6 }));
+  if (!(await title.isVisible())) return;
+  await title.evaluate((it) => {
+    for (let box = it.parentElement; box; box = box.parentElement) {
+      if (/auto|scroll/.test(getComputedStyle(box).overflowY)) box.scrollTo({ top: box.scrollHeight });
+    }
+  });
 }

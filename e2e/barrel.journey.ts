@@ -1,17 +1,14 @@
 import { expect, type Locator, type Page } from '@playwright/test';
-import { downloadNamed, openPage, pick, test } from './walk.ts';
+import { addHalf, downloadNamed, openPage, pick, test } from './walk.ts';
 
 const cask = (page: Page): Locator => page.getByRole('img', { name: /^Barrel with the plate “Large”/ });
 
-async function openBarrel(page: Page): Promise<void> {
-  await openPage(page);
-  await pick(page, 'On the barrel');
-  await expect(page.locator('[data-barrel][data-shows]')).toBeVisible({ timeout: 90_000 });
-}
-
 test('a barrel to turn by keys and pointer, in three states, with a picture to take away', async ({ page }) => {
   test.slow();
-  await openBarrel(page);
+  await openPage(page);
+  await addHalf(page);
+  await pick(page, 'On the barrel');
+  await expect(page.locator('[data-barrel][data-shows]')).toBeVisible({ timeout: 90_000 });
   await expect(cask(page)).toHaveAccessibleName(/Plate in place$/);
 
   const first = await cask(page).screenshot();

@@ -25,6 +25,9 @@ export default defineConfig({
     headless: true,
     viewport: { width: 1280, height: 800 },
     acceptDownloads: true,
+    // A button that is gone is told in seconds, not when the whole journey's time is over.
+    actionTimeout: 30_000,
+    navigationTimeout: 60_000,
     launchOptions: {
       executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
       // Software drawing, whatever Chromium and machine this is, and no talk with the world outside.

@@ -94,16 +94,23 @@ for (const colorScheme of ['light', 'dark'] as const) {
   });
 }
 
+/** A price or a note that comes late moves fields half under the bar of buttons: what is a fault stays one when it is looked at again. */
 async function judgeState(page: Page, info: TestInfo, state: string, only: string[] | undefined): Promise<void> {
-  // colours on their way from one state to the next are nobody's contrast
-  await scrollToEnd(page);
-  await page.waitForTimeout(300);
-  const axe = new AxeBuilder({ page });
-  const { violations, passes } = await (only ? axe.withRules(only) : axe.withTags(RULES)).analyze();
-  const faults = violations.map(
-    ({ id, help, nodes }) => `${id}: ${help} (${nodes.map(({ target }) => target.join(' ')).join('; ')})`,
-  );
-  info.annotations.push({ type: 'axe', description: `${state}: ${faults.length} of ${passes.length + faults.length}` });
+  let faults: string[] = [];
+  for (let look = 0; look < 4; look++) {
+    await scrollToEnd(page);
+    // Colours on their way from one state to the next are nobody's contrast.
+    await page.waitForTimeout(300);
+    const axe = new AxeBuilder({ page });
+    const { violations, passes } = await (only ? axe.withRules(only) : axe.withTags(RULES)).analyze();
+    faults = violations.map(
+      ({ id, help, nodes }) => `${id}: ${help} (${nodes.map(({ target }) => target.join(' ')).join('; ')})`,
+    );
+    if (faults.length > 0 && look < 3) continue;
+    const description = `${state}: ${faults.length} of ${passes.length + faults.length}`;
+    info.annotations.push({ type: 'axe', description });
+    break;
+  }
   expect.soft(faults, state).toEqual([]);
 }
 
@@ -114,13 +121,24 @@ async function openFolds(page: Page): Promise<void> {
   await scrollToEnd(page);
 }
 
-/** The bar with the way on lies over what is scrolled half under it; at the end nothing is. */
+/** The bar with the way on lies over what is scrolled half under it; at the end nothing is. Parts that come late move the end. */
 async function scrollToEnd(page: Page): Promise<void> {
-  const title = page.locator('h2').first();
-  if (!(await title.isVisible())) return;
-  await title.evaluate((it) => {
-    for (let box = it.parentElement; box; box = box.parentElement) {
-      if (/auto|scroll/.test(getComputedStyle(box).overflowY)) box.scrollTo({ top: box.scrollHeight });
-    }
-  });
+  await expect
+    .poll(
+      async () => {
+        const moved = await page.evaluate(
+          () =>
+            [...document.querySelectorAll('*')].filter((box) => {
+              if (!/auto|scroll/.test(getComputedStyle(box).overflowY)) return false;
+              const from = box.scrollTop;
+              box.scrollTo({ top: box.scrollHeight, behavior: 'instant' });
+              return box.scrollTop !== from;
+            }).length,
+        );
+        await page.waitForTimeout(250);
+        return moved;
+      },
+      { intervals: [0] },
+    )
+    .toBe(0);
 }

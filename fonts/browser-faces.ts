@@ -65,6 +65,10 @@ const PATIENCE_MS = 20_000;
 const store = createFaceStore();
 
 const fetcher: FaceFetcher = {
+  async motifs({ elements }) {
+    if (!elements.some(({ kind }) => kind === 'motif')) return () => undefined;
+    return (await import('../geometry/motifs/catalogue.ts')).motifById;
+  },
   async font(entry) {
     const url = FONT_URLS[fontKey(entry)];
     if (url === undefined) throw new Error(`no address for ${entry.id}`);

@@ -26,6 +26,8 @@ export interface LoadedFaces {
 export interface FaceFetcher {
   font(entry: FaceEntry): Promise<Uint8Array>;
   kerning(entry: FaceEntry): Promise<KerningTable>;
+  /** Our drawings, at least when the design uses one. */
+  motifs(design: FacesWanted): Promise<FaceSource['motif']>;
 }
 
 export type FaceOutcome = { readonly face: Face } | Refused;
@@ -34,14 +36,17 @@ export type FaceOutcome = { readonly face: Face } | Refused;
 export async function loadFacesWith(fetcher: FaceFetcher, store: FaceStore, design: FacesWanted): Promise<LoadedFaces> {
   const loaded = new Map<string, Face>();
   const problems: FaceProblem[] = [];
-  const outcomes = await Promise.all(
-    faceIdsOf(design).map(async (faceId) => ({ faceId, outcome: await outcomeOf(fetcher, store, design, faceId) })),
-  );
+  const [motif, outcomes] = await Promise.all([
+    fetcher.motifs(design),
+    Promise.all(
+      faceIdsOf(design).map(async (faceId) => ({ faceId, outcome: await outcomeOf(fetcher, store, design, faceId) })),
+    ),
+  ]);
   for (const { faceId, outcome } of outcomes) {
     if ('face' in outcome) loaded.set(faceId, outcome.face);
     else problems.push({ faceId, ...outcome });
   }
-  return { faces: { get: (faceId) => loaded.get(faceId) }, problems };
+  return { faces: { get: (faceId) => loaded.get(faceId), motif }, problems };
 }
 
 /** Faces already read, so that a second design, or the next keystroke, does not read them again. */

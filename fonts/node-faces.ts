@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import type { KerningTable } from '../geometry/adapters/face.ts';
+import { motifById } from '../geometry/motifs/catalogue.ts';
 import { refused } from '../geometry/sentences/say.ts';
 import { FACES } from './catalogue.ts';
 import { catalogueFace, createFaceStore, loadFacesWith } from './load-faces.ts';
@@ -27,6 +28,7 @@ const require = createRequire(import.meta.url);
 const store = createFaceStore();
 
 const fetcher: FaceFetcher = {
+  motifs: () => Promise.resolve(motifById),
   font: (entry) => readFile(packageFile(entry.packageName, entry.file)),
   kerning: async (entry) =>
     JSON.parse(await readFile(new URL(`./kerning/${entry.id}.json`, import.meta.url), 'utf8')) as KerningTable,

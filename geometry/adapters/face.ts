@@ -1,3 +1,4 @@
+import type { MotifEntry } from '../motif.ts';
 import type { Outline } from '../shapes.ts';
 
 /** One character drawn by a face; lengths are shares of the em, y up, the baseline at 0. */
@@ -27,6 +28,8 @@ export interface Face {
 
 export interface FaceSource {
   get(faceId: string): Face | undefined;
+  /** One of our drawings; they come with the faces, so that a design without one need not wait for them. */
+  motif(id: string): MotifEntry | undefined;
 }
 
 /**

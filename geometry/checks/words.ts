@@ -1,6 +1,6 @@
 import type { DesignElement } from '../design/schema.ts';
 import { FINGER_HOLES_ID, HAND_SLOTS_ID } from '../layout/no-element.ts';
-import { motifById } from '../motifs/catalogue.ts';
+import { MOTIF_LABELS } from '../motifs/labels.ts';
 import { motifWords, say } from '../sentences/say.ts';
 import { shortText } from '../sentences/shorten.ts';
 import type { Wording } from '../sentences/wording.ts';
@@ -13,7 +13,8 @@ export function callElement(elements: readonly DesignElement[], id: string): Wor
   if (!element) return say('names.something');
   if (element.kind === 'border') return say(`names.${element.style}Border`);
   if (element.kind === 'motif') {
-    return say('names.namedMotif', { motif: motifWords(motifById(element.motif)?.label ?? element.motif) });
+    const label = Object.hasOwn(MOTIF_LABELS, element.motif) ? MOTIF_LABELS[element.motif] : undefined;
+    return say('names.namedMotif', { motif: motifWords(label ?? element.motif) });
   }
   if (element.kind === 'artwork') return say('names.namedDrawing', { name: shortText(element.name) });
   return say('names.text', { text: shortText(element.text) });

@@ -94,7 +94,7 @@ function layElement(element: DesignElement, radiusMm: number, rules: LayoutRules
     case 'border':
       return layBorder(element, radiusMm, rules);
     case 'motif':
-      return layMotif(element, radiusMm);
+      return layMotif(element, radiusMm, faces);
     case 'artwork':
       return layArtwork(element, radiusMm);
   }

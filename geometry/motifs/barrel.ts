@@ -1,4 +1,4 @@
-import type { MotifEntry } from './motif.ts';
+import type { MotifEntry } from '../motif.ts';
 import { closedSpline, type Knot } from './pen/spline.ts';
 import { cut, keepLine, stencil, type Step } from './pen/stencil.ts';
 

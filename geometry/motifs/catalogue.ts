@@ -20,7 +20,7 @@ import { HOP_CONE } from './hop-cone.ts';
 import { HORSESHOE } from './horseshoe.ts';
 import { KEYS } from './keys.ts';
 import { KNOT } from './knot.ts';
-import type { MotifEntry } from './motif.ts';
+import type { MotifEntry } from '../motif.ts';
 import { readDrawing } from './read-drawing.ts';
 import { SHEAF } from './sheaf.ts';
 import { STAR } from './star.ts';

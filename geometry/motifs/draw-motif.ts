@@ -2,7 +2,7 @@ import { createCache } from '../cache.ts';
 import { mapOutline } from '../measure/map-outline.ts';
 import { outlineBox } from '../measure/outline-box.ts';
 import type { Outline } from '../shapes.ts';
-import type { MotifEntry } from './motif.ts';
+import type { MotifEntry } from '../motif.ts';
 
 /**
  * A motif's outline with its box centred on the origin and 1 high.

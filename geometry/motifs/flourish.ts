@@ -1,4 +1,4 @@
-import type { MotifEntry } from './motif.ts';
+import type { MotifEntry } from '../motif.ts';
 import { closedSpline } from './pen/spline.ts';
 import { pair, polygon } from './pen/forms.ts';
 import { cut, stencil } from './pen/stencil.ts';

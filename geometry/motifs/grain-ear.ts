@@ -1,4 +1,4 @@
-import type { MotifEntry } from './motif.ts';
+import type { MotifEntry } from '../motif.ts';
 import { flipped, leaf, put } from './pen/forms.ts';
 import type { Knot } from './pen/spline.ts';
 import { cut, cutLine, overAll, stencil, type Step } from './pen/stencil.ts';

@@ -1,4 +1,4 @@
-import type { MotifEntry } from './motif.ts';
+import type { MotifEntry } from '../motif.ts';
 import { circle, put } from './pen/forms.ts';
 import { closedSpline } from './pen/spline.ts';
 import { cut, cutLine, keepLine, stencil, type Step } from './pen/stencil.ts';

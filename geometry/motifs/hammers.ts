@@ -1,4 +1,4 @@
-import type { MotifEntry } from './motif.ts';
+import type { MotifEntry } from '../motif.ts';
 import { closedSpline } from './pen/spline.ts';
 import { flipped, put } from './pen/forms.ts';
 import { over, stencil } from './pen/stencil.ts';

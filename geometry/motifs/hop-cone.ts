@@ -1,4 +1,4 @@
-import type { MotifEntry } from './motif.ts';
+import type { MotifEntry } from '../motif.ts';
 import { closedSpline } from './pen/spline.ts';
 import { mirrored, pair, put } from './pen/forms.ts';
 import { cut, cutLine, over, stencil, type Step } from './pen/stencil.ts';

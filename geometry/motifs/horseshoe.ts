@@ -1,4 +1,4 @@
-import type { MotifEntry } from './motif.ts';
+import type { MotifEntry } from '../motif.ts';
 import { clockPoint } from '../measure/clock.ts';
 import { mirrored } from './pen/forms.ts';
 import { cut, keepLine, stencil, type Step } from './pen/stencil.ts';

@@ -1,4 +1,4 @@
-import type { MotifEntry } from './motif.ts';
+import type { MotifEntry } from '../motif.ts';
 import { box, circle, flipped, put } from './pen/forms.ts';
 import { cut, keep, overAll, stencil } from './pen/stencil.ts';
 

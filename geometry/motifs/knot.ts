@@ -1,4 +1,4 @@
-import type { MotifEntry } from './motif.ts';
+import type { MotifEntry } from '../motif.ts';
 import type { Knot } from './pen/spline.ts';
 import { cutLine, overLine, stencil, type Step } from './pen/stencil.ts';
 

@@ -1,7 +1,7 @@
 import { mapOutline } from '../measure/map-outline.ts';
 import { readPathData } from '../measure/path-data.ts';
 import type { Outline } from '../shapes.ts';
-import type { MotifEntry, MotifOption } from './motif.ts';
+import type { MotifEntry, MotifOption } from '../motif.ts';
 import { cut, keep, over, pathLine, stencil, type Step } from './pen/stencil.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { MotifEntry } from './motif.ts';
+import type { MotifEntry } from '../motif.ts';
 import { clockPoint } from '../measure/clock.ts';
 import { leaf, put } from './pen/forms.ts';
 import { closedSpline } from './pen/spline.ts';

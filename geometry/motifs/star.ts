@@ -1,5 +1,5 @@
 import { clockPoint } from '../measure/clock.ts';
-import type { MotifEntry } from './motif.ts';
+import type { MotifEntry } from '../motif.ts';
 import { polygon } from './pen/forms.ts';
 import { cut, stencil } from './pen/stencil.ts';
 

@@ -1,4 +1,4 @@
-import type { MotifEntry } from './motif.ts';
+import type { MotifEntry } from '../motif.ts';
 import { clockPoint } from '../measure/clock.ts';
 import { circle, flipped, leaf, put } from './pen/forms.ts';
 import type { Knot } from './pen/spline.ts';

@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { loadFaces } from '../../fonts/node-faces.ts';
+import { motifById } from '../../geometry/motifs/catalogue.ts';
 import type { FaceSource } from '../../geometry/adapters/face.ts';
 import { dropFrom, keepFrom, onPlate } from '../../geometry/bridges/edit-terms.ts';
 import type { Bridge } from '../../geometry/bridges/types.ts';
@@ -95,7 +96,7 @@ describe('bridges by hand', () => {
   beforeAll(async () => {
     const { faces: some } = await loadFaces(designWith([], { rim: { face: OTHER_FACE } }));
     const { faces: more } = await loadFaces(designWith([]));
-    faces = { get: (id) => some.get(id) ?? more.get(id) };
+    faces = { get: (id) => some.get(id) ?? more.get(id), motif: motifById };
     plain = plateOf(designWith([]));
     // The O's left stroke, straight across, where the tool would not go: that stroke is the thick one.
     const o = plain.layout.shapes.find((s) => s.id === 'name/0')!;

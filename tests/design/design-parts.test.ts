@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { motifById } from '../../geometry/motifs/catalogue.ts';
 import { emptyDesign, newRingText } from '../../geometry/design/defaults.ts';
 import { DESIGN_PARTS, FACE_PARTS, HEAD_PARTS, ORDER_PARTS, PLATE_PARTS } from '../../geometry/design/design-parts.ts';
 import type { Bearing } from '../../geometry/design/design-parts.ts';
@@ -31,7 +32,7 @@ const base: Design = {
     edits: [{ kind: 'drop', id: 'edit-1', element: 'top', shape: 0, label: 'letter O', at: { x: 0, y: 0 } }],
   },
 };
-const plate = makePlate(base, 'large', { get: () => undefined }, createStore(), BUILT_IN);
+const plate = makePlate(base, 'large', { get: () => undefined, motif: motifById }, createStore(), BUILT_IN);
 
 /** Asks each of the four whether it tells the two designs apart. */
 function toldApart(now: Design) {

@@ -1,5 +1,5 @@
 import type { Stock } from '../../geometry/design/schema.ts';
-import type { MotifEntry } from '../../geometry/motifs/motif.ts';
+import type { MotifEntry } from '../../geometry/motif.ts';
 import { STEEL } from './make-motif.ts';
 
 const PLYWOOD: Stock = { material: 'birch-plywood', thicknessMm: 3, process: 'co2-laser', use: 'paint' };

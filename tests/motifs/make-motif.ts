@@ -42,5 +42,9 @@ export function makeMotif(
       },
     ],
   };
-  return { result: makePlate(design, 'only', { get: () => undefined }, createStore(), BUILT_IN), width, design };
+  return {
+    result: makePlate(design, 'only', { get: () => undefined, motif: motifById }, createStore(), BUILT_IN),
+    width,
+    design,
+  };
 }

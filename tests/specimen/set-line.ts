@@ -1,4 +1,5 @@
 import { loadFace } from '../../fonts/node-faces.ts';
+import { motifById } from '../../geometry/motifs/catalogue.ts';
 import { solveUnit } from '../../geometry/bridges/solve-unit.ts';
 import type { BuiltBar, SolvedUnit } from '../../geometry/bridges/solved-unit.ts';
 import type { Manner } from '../../geometry/design/schema.ts';
@@ -55,7 +56,7 @@ export async function setLine(
     },
     RADIUS_MM,
     rules,
-    { get: () => face },
+    { get: () => face, motif: motifById },
   );
   const units = gatherUnits(layout, rules.leastBridgeMm, store.outlines);
   const { solved } = store;

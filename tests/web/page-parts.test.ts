@@ -1,3 +1,4 @@
+import { motifById } from '../../geometry/motifs/catalogue.ts';
 import { isText } from '../../geometry/design/kinds.ts';
 import { describe, expect, it } from 'vitest';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
@@ -44,7 +45,7 @@ describe('a face that could not be had', () => {
   it('stops the cut with its own sentence and lights up its texts', () => {
     const design = addRingText(emptyDesign()).design;
     const id = design.elements[0]?.id ?? '';
-    const plate = makePlate(design, 'large', { get: () => undefined }, createStore(), BUILT_IN);
+    const plate = makePlate(design, 'large', { get: () => undefined, motif: motifById }, createStore(), BUILT_IN);
     const why = refused('reading.faceFetch', { name: 'Oswald' });
     const told = withFaceProblems(plate, () => [id], [{ faceId: 'x', ...why }]);
     expect(told.findings[0]).toMatchObject({

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { motifById } from '../../geometry/motifs/catalogue.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
 import { makePlate } from '../../geometry/pipeline/make-plate.ts';
@@ -9,7 +10,8 @@ import { setTitle } from '../../web/state/actions/agreed/set-title.ts';
 import { createRecentPlates } from '../../web/worker/recent-plates.ts';
 
 const design = emptyDesign();
-const make = (plateId: string) => makePlate(design, plateId, { get: () => undefined }, createStore(), BUILT_IN);
+const make = (plateId: string) =>
+  makePlate(design, plateId, { get: () => undefined, motif: motifById }, createStore(), BUILT_IN);
 
 describe('recent plates', () => {
   it('serve again for an equal design, whatever its title and order, and for nothing else', () => {

@@ -1,4 +1,4 @@
-import type { MotifEntry, MotifOption } from '../../geometry/motifs/motif.ts';
+import type { MotifEntry, MotifOption } from '../../geometry/motif.ts';
 import { motifWords } from '../../geometry/sentences/say.ts';
 import { recordWord } from '../words/t.ts';
 

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { motifById } from '../../../geometry/motifs/catalogue.ts';
 import { emptyDesign } from '../../../geometry/design/defaults.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
 import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
@@ -36,7 +37,7 @@ test('rings in rings and a letter within hold, by JTS, at three sizes', () => {
         },
       ],
     };
-    const plate = makePlate(design, 'only', { get: () => undefined }, createStore(), BUILT_IN);
+    const plate = makePlate(design, 'only', { get: () => undefined, motif: motifById }, createStore(), BUILT_IN);
     expect(plate.islands.length).toBeGreaterThanOrEqual(4);
     expect(plate.findings.filter((f) => f.code === 'not-one-piece')).toEqual([]);
     const metal = metalAround(

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { motifById } from '../../../geometry/motifs/catalogue.ts';
 import { emptyDesign } from '../../../geometry/design/defaults.ts';
 import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
 import { createStore } from '../../../geometry/pipeline/solve-store.ts';
@@ -18,11 +19,13 @@ it('a watched store tells of each element at each stage, and makes the same plat
   const plateId = design.plates[0]?.id ?? '';
   const told: (string | undefined)[] = [];
   const watched = watchStore(createStore(), (id) => told.push(id));
-  const made = makePlate(design, plateId, new Map(), watched, BUILT_IN);
+  const made = makePlate(design, plateId, { get: () => undefined, motif: motifById }, watched, BUILT_IN);
   const counted = (id: string): number => told.filter((t) => t === id).length;
   // laid out, flattened, bridged, proved
   expect(counted('outside')).toBeGreaterThanOrEqual(4);
   expect(counted('inside')).toBeGreaterThanOrEqual(4);
   expect(told.indexOf('outside')).toBeLessThan(told.indexOf('inside'));
-  expect(made.bridges).toEqual(makePlate(design, plateId, new Map(), createStore(), BUILT_IN).bridges);
+  expect(made.bridges).toEqual(
+    makePlate(design, plateId, { get: () => undefined, motif: motifById }, createStore(), BUILT_IN).bridges,
+  );
 });

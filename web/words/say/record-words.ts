@@ -1,6 +1,6 @@
 import type { FaceEntry } from '../../../fonts/catalogue.ts';
 import type { Barrel } from '../../../geometry/barrel/barrels.ts';
-import type { MotifEntry } from '../../../geometry/motifs/motif.ts';
+import type { MotifEntry } from '../../../geometry/motif.ts';
 import { reasonOf, recordKey } from '../../../geometry/stock/record-key.ts';
 import type { Fit, Material, Process, SheetThickness } from '../../../geometry/stock/stock-book.ts';
 import { shapeWords, sheetWords } from '../../../geometry/sentences/say.ts';

@@ -1,4 +1,4 @@
-import type { Outline } from '../shapes.ts';
+import type { Outline } from './shapes.ts';
 
 /** Something that can be set about a motif: the points of a star, the leaves of a branch. */
 export interface MotifOption {

@@ -1,7 +1,6 @@
 import { named, say } from '../sentences/say.ts';
 import type { Wording } from '../sentences/wording.ts';
-import { STARTING_FILE } from './built-in-stock.ts';
-import type { Fit, Material, Process } from './stock-book.ts';
+import type { Fit, Material, Process, RecordText } from './stock-book.ts';
 
 /**
  * Where the page finds a record's text in its other languages; '' for a text that the shop has written or changed, which
@@ -9,12 +8,10 @@ import type { Fit, Material, Process } from './stock-book.ts';
  */
 export function recordKey(
   part: 'materials' | 'processes',
-  { id, ...record }: { readonly id: string },
-  field: 'name' | 'sentence' | 'caution',
+  { id, ownTexts }: Pick<Material | Process, 'id' | 'ownTexts'>,
+  field: RecordText,
 ): string {
-  const shipped: { readonly id: string } | undefined = STARTING_FILE[part].find((r) => r.id === id);
-  const textOf = (r: object): unknown => (r as Readonly<Record<string, unknown>>)[field];
-  return shipped && textOf(shipped) === textOf(record) ? `${part}.${id}.${field}` : '';
+  return ownTexts?.includes(field) ? '' : `${part}.${id}.${field}`;
 }
 
 export function materialWords(material: Material): Wording {

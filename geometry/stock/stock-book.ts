@@ -18,9 +18,17 @@ export interface SheetThickness {
   readonly label: string;
 }
 
-export type Process = Readonly<StockFile['processes'][number]>;
+export type RecordText = 'name' | 'sentence' | 'caution';
 
-export interface Material extends Readonly<Omit<FileMaterial, 'thicknesses' | 'torch' | 'processes' | 'gaugeSystem'>> {
+/** Texts of a record that the shop has written or changed: they are said as they stand, in every language. */
+interface Worded {
+  readonly ownTexts?: readonly RecordText[];
+}
+
+export interface Process extends Worded, Readonly<StockFile['processes'][number]> {}
+
+export interface Material
+  extends Worded, Readonly<Omit<FileMaterial, 'thicknesses' | 'torch' | 'processes' | 'gaugeSystem'>> {
   /** Thinnest first. */
   readonly thicknesses: readonly SheetThickness[];
   readonly torch: Fit;
@@ -45,15 +53,15 @@ type FileFit = FileMaterial['torch'];
  * `shipped`: the book that ships, or undefined for that one itself.
  */
 export function bookOf(file: StockFile, shipped: StockBook | undefined): StockBook {
-  const { currency, processes, sheets, rules, advice, work } = file;
+  const { currency, sheets, rules, advice, work } = file;
   return {
     currency,
-    processes,
+    processes: file.processes.map((p) => ({ ...p, ...ownTextsOf(p, shipped?.processes) })),
     sheets,
     rules,
     advice,
     ...(work && { work }),
-    materials: file.materials.map((m) => materialOfFile(m, file)),
+    materials: file.materials.map((m) => ({ ...materialOfFile(m, file), ...ownTextsOf(m, shipped?.materials) })),
     shipped,
   };
 }
@@ -69,6 +77,15 @@ export function processIn(book: StockBook, id: string): Process | undefined {
 /** How well a process cuts a material. */
 export function processFit(material: Material, processId: string): Fit {
   return Object.hasOwn(material.fits, processId) ? material.fits[processId]! : NEVER_TRIED;
+}
+
+type Texts = { readonly id: string } & { readonly [Field in RecordText]?: string };
+
+function ownTextsOf(record: Texts, shipped: readonly Texts[] | undefined): Worded {
+  if (!shipped) return {};
+  const like = shipped.find(({ id }) => id === record.id);
+  const ownTexts = RECORD_TEXTS.filter((field) => !like || like[field] !== record[field]);
+  return ownTexts.length > 0 ? { ownTexts } : {};
 }
 
 function materialOfFile(material: FileMaterial, file: StockFile): Material {
@@ -91,6 +108,8 @@ function fitOfFile({ grade, why, reason }: FileFit): Fit {
   if (why === undefined) return { grade, reason: reason ?? '' };
   return { grade, reason: REASONS_EN[why], why };
 }
+
+const RECORD_TEXTS: readonly RecordText[] = ['name', 'sentence', 'caution'];
 
 const NEVER_TRIED: Fit = { grade: 'never', reason: REASONS_EN.neverTried, why: 'neverTried' };
 

@@ -17,6 +17,7 @@ const WORDS = [
   'geometry/shapes.ts',
   'geometry/findings.ts',
   'geometry/cache.ts',
+  'geometry/motif.ts',
   'geometry/sentences/',
 ];
 /** Layer 0 and 1. */
@@ -34,6 +35,7 @@ export const PARTS: readonly Part[] = [
   // Every sentence of the kernel, in English.
   { path: 'geometry/sentences/', may: [] },
   { path: 'geometry/cache.ts', may: [] },
+  { path: 'geometry/motif.ts', may: ['geometry/shapes.ts'] },
   { path: 'geometry/measure/', may: WORDS },
   { path: 'geometry/adapters/', may: [...WORDS, 'geometry/measure/'] },
   { path: 'geometry/design/', may: [...WORDS, 'geometry/measure/'] },
@@ -173,7 +175,8 @@ export const PARTS: readonly Part[] = [
   { path: 'geometry/series/', may: ['geometry/'] },
   // The headless commands: the roof of the kernel.
   { path: 'geometry/command/', may: ['geometry/', 'fonts/'], isRoof: true },
-  { path: 'fonts/', may: [...WORDS, 'geometry/adapters/', 'geometry/design/own-face-id.ts'] },
+  // Our drawings are handed to the layout together with the faces: both come only when a design uses them.
+  { path: 'fonts/', may: [...WORDS, 'geometry/adapters/', 'geometry/motifs/', 'geometry/design/own-face-id.ts'] },
   // All words of the interface: they may name what findings and designs hold, and reach nothing else.
   { path: 'web/words/', may: ['geometry/sentences/', 'geometry/ (types)'] },
   { path: 'web/words/say/', may: ['geometry/', 'fonts/', 'web/words/'] },

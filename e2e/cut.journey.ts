@@ -187,7 +187,7 @@ test('four widths of each mark’s ring say whether the sheet moved @long', asyn
   await expect(verdict).toContainText('Shift 1 mm to the right, 0 mm up.');
   // one digit read wrong
   await fill(1, [4, 2, 3.9, 3]);
-  await expect(page.getByRole('alert')).toContainText('Measure this mark again.');
+  await expect(page.getByRole('alert').filter({ hasText: 'Measure this mark again.' })).toBeVisible();
 });
 
 test('a shop’s own material, sheet and price are what the page shows @long', async ({ page }) => {
@@ -201,7 +201,10 @@ test('a shop’s own material, sheet and price are what the page shows @long', a
     for (const material of stock.materials) material.pricePerKg = { value: 1000, source: 'our supplier' };
     await route.fulfill({ json: stock });
   });
-  await openWithHalf(page);
+  await openPage(page);
+  await addHalf(page);
+  // Loaded anew, the page would ask its offline worker, which nobody stands before.
+  await openCut(page);
   await expect(page.getByTestId('which-sheet')).toContainText('1234 × 987 mm');
   await page.getByRole('button', { name: 'Plan the cuts' }).click();
   await placed(page, /Planned\.$/);
@@ -265,7 +268,7 @@ test('a series goes on after a cancel and after a reload, no row made twice @lon
       .toBeGreaterThan(2);
     await page.getByRole('button', { name: 'Cancel' }).click();
   });
-  const made = (await names(part.bytes)).length / 4;
+  const made = (await names(part.bytes)).length / 2;
   await expect(page.getByTestId('series-end')).toContainText(`The ${made} rows made so far of 16`);
   await page.reload();
   await placed(page, /\d plates? on \d+ sheets?\./);
@@ -273,7 +276,7 @@ test('a series goes on after a cancel and after a reload, no row made twice @lon
   await expect(page.getByText(`${made} rows are here already from an earlier run.`)).toBeVisible();
   const whole = await downloadBy(page, () => page.getByRole('button', { name: /^Go on with the other/ }).click());
   await expect(page.getByTestId('series-end')).toHaveText('16 of 16 rows made.');
-  expect(new Set(await names(whole.bytes)).size).toBe(64);
+  expect(new Set(await names(whole.bytes)).size).toBe(32);
 });
 
 test('a series: three rows, one of them bad, and the others are made @long', async ({ page }) => {
@@ -294,6 +297,6 @@ test('a series: three rows, one of them bad, and the others are made @long', asy
   await expect(page.getByRole('region', { name: 'Rows that are not cut' })).toHaveText(/Line 3:/);
   const { unzipSync } = await import('fflate');
   const names = Object.keys(unzipSync(new Uint8Array(zip.bytes)));
-  expect(names.filter((n) => n.endsWith('.dxf'))).toHaveLength(4);
+  expect(names.filter((n) => n.endsWith('.dxf'))).toHaveLength(2);
   expect(names.every((n) => /^000[24]-/.test(n))).toBe(true);
 });

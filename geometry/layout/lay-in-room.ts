@@ -15,6 +15,8 @@ export function takesRoom(element: DesignElement): element is RoomTaker {
   return element.kind !== 'border' && element.room !== undefined;
 }
 
+type Shapes = Layout['shapes'];
+
 /** Sizes go by whole steps, so that the same letter beside other letters is often the very same shape, already bridged. */
 const STEP_MM = 0.25;
 /** Below this share of what was asked nobody could read it. */
@@ -22,24 +24,19 @@ const LEAST_SHARE = 0.05;
 
 /**
  * An element at the largest size by steps, none larger than asked, at which its outlines keep their distance from all beside it.
- * In: the element, the parts beside it, the plate's radius and the stock's rules, and how it is laid out at a size.
+ * In: the element, the shapes of all parts beside it, the plate's radius and the stock's rules, and how it is laid out at a size.
  * Out: its layout; as it was asked for where it comes too near at every size (the checks then say so).
  * Found by halving: its middle stands still, so what is clear at one size is taken to be clear at all smaller ones.
  */
 export function layInRoom(
   element: RoomTaker,
-  beside: readonly Layout[],
+  beside: readonly Shapes[],
   radiusMm: number,
   rules: LayoutRules,
   lay: (element: DesignElement) => Layout,
 ): Layout {
   const gapMm = Math.max(element.room * radiusMm, Math.max(rules.leastWebMm, rules.leastBridgeMm) + WEB_SPARE_MM);
-  const others = beside.flatMap((part) => part.shapes.map(placedRings));
-  const isClear = (laid: Layout) =>
-    laid.shapes.every((shape) => {
-      const rings = placedRings(shape);
-      return others.every((other) => ringsGap(rings, other, gapMm) === undefined);
-    });
+  const isClear = ({ shapes }: Layout) => beside.every((others) => keepApart(shapes, others, gapMm));
 
   const asked = lay(element);
   if (isClear(asked)) return asked;
@@ -72,6 +69,20 @@ function sized(element: RoomTaker, size: number): DesignElement {
   const middle = (element.inner + element.outer) / 2;
   return { ...element, inner: middle - size / 2, outer: middle + size / 2 };
 }
+
+/** Asked once for each two parts that stand where they stood: a keystroke moves one of them. */
+function keepApart(shapes: Shapes, others: Shapes, gapMm: number): boolean {
+  const known = apartFrom(shapes).get(others);
+  if (known?.gapMm === gapMm) return known.apart;
+  const rings = others.map(placedRings);
+  const apart = shapes.every((shape) => rings.every((r) => ringsGap(placedRings(shape), r, gapMm) === undefined));
+  apartFrom(shapes).set(others, { gapMm, apart });
+  return apart;
+}
+
+const apartFrom = memoize(
+  (_shapes: Shapes) => new WeakMap<Shapes, { readonly gapMm: number; readonly apart: boolean }>(),
+);
 
 const flattened = memoize((outline: Outline): readonly Ring[] => flattenOutline(outline, FLATTEN_ERROR_MM));
 

@@ -17,9 +17,11 @@ export type LayoutStore = Cache<LaidElement>;
 
 export interface LaidElement extends Layout {
   readonly face: Face | undefined;
-  /** What it had to keep clear of. */
-  readonly beside: readonly Layout[];
+  /** What it had to keep clear of, by element. */
+  readonly beside: readonly Shapes[];
 }
+
+type Shapes = Layout['shapes'];
 
 /** What the barrel asks of a layout. */
 export interface OnBarrel {
@@ -53,10 +55,15 @@ export function layOut(
   // What takes the room that is left comes when all else has its place.
   for (const element of [...design.elements.filter((e) => !takesRoom(e)), ...design.elements.filter(takesRoom)]) {
     const face = 'face' in element ? faces.get(element.face) : undefined;
-    const beside = takesRoom(element) ? [...laid.values()] : [];
+    const beside = takesRoom(element) ? [...laid.values()].map((part) => part.shapes) : [];
+    // Tried at several sizes, and again whenever a thing beside it changes: the same size is then the very same shapes.
+    const layAlone = (e: DesignElement): LaidElement => {
+      const lay = () => ({ ...layElement(e, radiusMm, rules, faces), face, beside: [] });
+      return store ? store.getOrMake(`alone|${ruled}${JSON.stringify(e)}`, lay, (known) => known.face === face) : lay();
+    };
     const lay = () => {
       const flat = takesRoom(element)
-        ? layInRoom(element, beside, radiusMm, rules, (e) => layElement(e, radiusMm, rules, faces))
+        ? layInRoom(element, beside, radiusMm, rules, layAlone)
         : layElement(element, radiusMm, rules, faces);
       return { ...spreadElement(element, flat, faces, spread), face, beside };
     };
@@ -75,7 +82,7 @@ export function layOut(
   };
 }
 
-function sameParts(as: readonly Layout[], bs: readonly Layout[]): boolean {
+function sameParts(as: readonly Shapes[], bs: readonly Shapes[]): boolean {
   return as.length === bs.length && as.every((part, i) => part === bs[i]);
 }
 

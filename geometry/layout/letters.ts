@@ -1,6 +1,7 @@
 import { createCache, memoize } from '../cache.ts';
 import type { Face } from '../adapters/face.ts';
 import { partAccents } from './part-accents.ts';
+import { isWestern, writtenForm } from '../sentences/written-form.ts';
 import { flattenOutline } from '../measure/flatten.ts';
 import { mapOutline } from '../measure/map-outline.ts';
 import type { Outline, Ring } from '../shapes.ts';
@@ -59,7 +60,7 @@ export function readText(text: string, face: Face, emMm: number, leastWebMm: num
       letters.push({ char: ' ', word, advanceMm: spaceMm });
       continue;
     }
-    if (INVISIBLE.test(seen)) continue;
+    if (INVISIBLE(seen).test(seen)) continue;
     const char = oneCodePoint(seen);
     const drawn = char === undefined ? undefined : face.glyph(char);
     if (char === undefined || !drawn) {
@@ -88,21 +89,24 @@ export function emForCapHeight(face: Face, capHeightMm: number): number {
 
 /** `letter O`, `figure 8`, `sign &`. */
 export function labelOf(char: string): string {
-  if (/\p{L}/u.test(char)) return `letter ${char}`;
-  return /\p{N}/u.test(char) ? `figure ${char}` : `sign ${char}`;
+  if (LETTER(char).test(char)) return `letter ${char}`;
+  return FIGURE(char).test(char) ? `figure ${char}` : `sign ${char}`;
 }
+
+const LETTER = writtenForm('\\p{L}');
+const FIGURE = writtenForm('\\p{N}');
 
 const JOINS = /^[&+]$/;
 
 /** Letters with something above them, decomposed: an accent, or the dot of i and j. */
-const ACCENTED = /\p{M}|^[ij]$/u;
+const ACCENTED = writtenForm('\\p{M}|^[ij]$');
 
 /** Costly to make, and without a state. */
 const GRAPHEMES = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
 const BLANK = /^[\s\u2800\u3164]+$/u;
 /** Soft hyphen, joiners, direction marks, byte order mark, control characters: they print nothing. */
-const INVISIBLE = /^(\p{Cc}|\p{Cf}|\p{Variation_Selector})+$/u;
+const INVISIBLE = writtenForm('^(?:\\p{Cc}|\\p{Cf}|\\p{Variation_Selector})+$');
 const BYTE_ORDER_MARK = '\ufeff';
 
 const STAND_INS: Readonly<Record<string, string>> = {
@@ -127,6 +131,7 @@ const STAND_INS: Readonly<Record<string, string>> = {
 
 /** A letter with its accents as one code point; an emoji without its variation sign; undefined when it takes more. */
 function oneCodePoint(seen: string): string | undefined {
+  if (seen.length === 1 && isWestern(seen)) return seen;
   const plain = seen.normalize('NFC').replace(/\p{Variation_Selector}/gu, '');
   return Array.from(plain).length === 1 ? plain : undefined;
 }
@@ -189,7 +194,8 @@ function sizedGlyph(
   small: number,
   leastWebMm: number,
 ): SizedGlyph {
-  const accented = leastWebMm > 0 && ACCENTED.test(char.normalize('NFD'));
+  const apart = char.normalize('NFD');
+  const accented = leastWebMm > 0 && ACCENTED(apart).test(apart);
   const smaller = `${small === 1 ? '' : `|${small}`}${accented ? `|${leastWebMm}` : ''}`;
   const storeKey = `${face.id}|${char}|${emMm.toFixed(FILE_DECIMALS)}${smaller}`;
   return glyphsOf(face).getOrMake(storeKey, () => {

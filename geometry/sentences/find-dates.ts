@@ -1,5 +1,6 @@
 import { monthNamed, monthNames } from './calendar.ts';
 import { fromRoman } from './roman.ts';
+import { type WrittenForm, writtenForm } from './written-form.ts';
 
 /** What a date says of day and month, whether there is such a day or not. */
 export interface Reading {
@@ -25,8 +26,10 @@ export interface WrittenDate {
  */
 export function findDates(text: string): WrittenDate[] {
   const found: WrittenDate[] = [];
+  // A date has a figure in it, or two signs of roman numerals with a point or stroke between them.
+  if (!/\d|[IVXLCDM]\s?[·.•-]/i.test(text)) return found;
   for (const { form, read } of FORMS) {
-    for (const match of text.matchAll(form)) {
+    for (const match of text.matchAll(form(text))) {
       const [from, to] = [match.index, match.index + match[0].length];
       if (found.some((other) => from < other.to && other.from < to)) continue;
       const date = read(match);
@@ -50,7 +53,7 @@ const OF = '(?:del?\\s+|of\\s+)?';
 const NO_AGE = '(?!\\s*(?:years|yrs|jahre|ans|años|th|%|[.,:/-]?\\d))';
 
 interface Form {
-  readonly form: RegExp;
+  readonly form: WrittenForm;
   readonly read: (match: RegExpMatchArray) => Pick<WrittenDate, 'readings' | 'year'> | undefined;
 }
 
@@ -87,8 +90,8 @@ const FORMS: readonly Form[] = [
 ];
 
 /** It begins and ends where a word does, and is no part of a longer row of figures. */
-function form(inside: string): RegExp {
-  return new RegExp(`(?<![\\p{L}\\p{N}]|\\d[./-])${inside}(?![\\p{L}\\p{N}]|[./-]\\d)`, 'giu');
+function form(inside: string): WrittenForm {
+  return writtenForm(`(?<![\\p{L}\\p{N}]|\\d[./-])${inside}(?![\\p{L}\\p{N}]|[./-]\\d)`, 'gi');
 }
 
 function date(day: string | undefined, month: number | undefined, year: string | undefined) {

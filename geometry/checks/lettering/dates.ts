@@ -4,6 +4,7 @@ import { daysIn, isDay, WEEKDAYS, weekdayOf, type Day } from '../../sentences/ca
 import { findDates, type WrittenDate, yearsMeant } from '../../sentences/find-dates.ts';
 import type { SaidKey } from '../../sentences/say.ts';
 import type { WordValues } from '../../sentences/wording.ts';
+import { writtenForm } from '../../sentences/written-form.ts';
 import { type Lettering, remark } from './lettering.ts';
 
 /** Before 1753 a country's calendar may not be ours (Britain changed in 1752; Russia and Greece in the 20th century, whose dates are not read). */
@@ -67,11 +68,11 @@ interface Named {
  */
 const SHORT = ['', 'mon', 'tue', '', 'thu', 'fri', 'sat'];
 const NAMES = [...new Set([...WEEKDAYS.flat(), ...SHORT.filter((name) => name !== '')])].join('|');
-const BEFORE = new RegExp(`(?<!\\p{L})(${NAMES})\\.?,?\\s+(?:(?:the|den|dem|der|le|el)\\s+)?$`, 'iu');
-const AFTER = new RegExp(`^,?\\s+\\(?(${WEEKDAYS.flat().join('|')})(?!\\p{L})`, 'iu');
+const BEFORE = writtenForm(`(?<!\\p{L})(${NAMES})\\.?,?\\s+(?:(?:the|den|dem|der|le|el)\\s+)?$`, 'i');
+const AFTER = writtenForm(`^,?\\s+\\(?(${WEEKDAYS.flat().join('|')})(?!\\p{L})`, 'i');
 
 function weekdayBeside(text: string, { from, to }: WrittenDate): Named | undefined {
-  const typed = BEFORE.exec(text.slice(0, from))?.[1] ?? AFTER.exec(text.slice(to))?.[1];
+  const typed = BEFORE(text).exec(text.slice(0, from))?.[1] ?? AFTER(text).exec(text.slice(to))?.[1];
   if (typed === undefined) return undefined;
   const name = typed.toLowerCase();
   if (SHORT.includes(name)) return { typed, language: 0, number: SHORT.indexOf(name) };

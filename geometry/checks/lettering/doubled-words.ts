@@ -1,5 +1,6 @@
 import type { Finding } from '../../findings.ts';
 import { fromRoman } from '../../sentences/roman.ts';
+import { writtenForm } from '../../sentences/written-form.ts';
 import { type Lettering, remark, spliced } from './lettering.ts';
 
 /** Said twice rightly: calls, names of places, and words that make sense one after the other. */
@@ -10,7 +11,10 @@ const RIGHTLY = new Set(
   ).split(' '),
 );
 
-const TWICE = /(?<![\p{L}\p{M}\p{N}'’-])(\p{L}[\p{L}\p{M}'’]+)(\s+)\1(?![\p{L}\p{M}\p{N}'’-])/giu;
+const TWICE = writtenForm(
+  "(?<![\\p{L}\\p{M}\\p{N}'’-])(\\p{L}[\\p{L}\\p{M}'’]+)(\\s+)\\1(?![\\p{L}\\p{M}\\p{N}'’-])",
+  'gi',
+);
 
 /**
  * A word twice running in one text, over its line ends too: `the the`. Three times and more is meant; so are roman
@@ -18,7 +22,7 @@ const TWICE = /(?<![\p{L}\p{M}\p{N}'’-])(\p{L}[\p{L}\p{M}'’]+)(\s+)\1(?![\p{
  */
 export function checkDoubledWords(lettering: Lettering): Finding[] {
   return lettering.texts.flatMap((on) =>
-    [...on.text.matchAll(TWICE)].flatMap((found) => {
+    [...on.text.matchAll(TWICE(on.text))].flatMap((found) => {
       const [whole, word = '', blank = ''] = found;
       if (RIGHTLY.has(word.toLowerCase()) || fromRoman(word) !== undefined) return [];
       const [from, to] = [found.index, found.index + whole.length];

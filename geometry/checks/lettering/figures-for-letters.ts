@@ -1,5 +1,11 @@
 import type { Finding } from '../../findings.ts';
+import { writtenForm } from '../../sentences/written-form.ts';
 import { type Lettering, remark, spliced } from './lettering.ts';
+
+const WORD = writtenForm('[\\p{L}\\p{N}]+', 'g');
+const FIGURE_WITHIN = writtenForm('^(?:\\p{L}+[01]\\p{L}{2,}|0\\p{Lu}{3,})$');
+const SMALL_L_IN_CAPITALS = writtenForm('^\\p{Lu}+l(?:\\p{Lu}|l)*\\p{Lu}$');
+const CAPITAL_I_WITHIN = writtenForm('\\p{Ll}I\\p{Ll}');
 
 /**
  * Figures among letters and letters among figures that look alike: `H0USE`, `WH1SKY`, `2O27`, `l927`, `MlLL`, `MiIl`.
@@ -7,7 +13,7 @@ import { type Lettering, remark, spliced } from './lettering.ts';
  */
 export function checkFiguresForLetters(lettering: Lettering): Finding[] {
   return lettering.texts.flatMap((on) =>
-    [...on.text.matchAll(/[\p{L}\p{N}]+/gu)].flatMap((found) => {
+    [...on.text.matchAll(WORD(on.text))].flatMap((found) => {
       const [word] = found;
       const meant = inNumber(word, on.text.slice(found.index + word.length)) ?? inWord(word);
       if (meant === undefined) return [];
@@ -48,15 +54,15 @@ function inNumber(word: string, after: string): Meant | undefined {
 }
 
 function inWord(word: string): Meant | undefined {
-  if (/^(?:\p{L}+[01]\p{L}{2,}|0\p{Lu}{3,})$/u.test(word) && (word.match(/\p{L}/gu)?.length ?? 0) >= 3) {
+  if (FIGURE_WITHIN(word).test(word) && (word.match(/\p{L}/gu)?.length ?? 0) >= 3) {
     const says = 'lettering.figureInWord';
     if (word.includes('1')) return { says };
     return { says, written: word.replace('0', /\p{Ll}0|0\p{Ll}/u.test(word) ? 'o' : 'O') };
   }
-  if (/^\p{Lu}+l(?:\p{Lu}|l)*\p{Lu}$/u.test(word) && (word.match(/\p{Lu}/gu)?.length ?? 0) >= 3) {
+  if (SMALL_L_IN_CAPITALS(word).test(word) && (word.match(/\p{Lu}/gu)?.length ?? 0) >= 3) {
     return { says: 'lettering.lettersAlike', written: word.replace(/l/g, 'I') };
   }
-  if (/\p{Ll}I\p{Ll}/u.test(word) && !/^(?:Ma?c|De|D[aiu]|L[aeo]|V[ao]n|Fitz|St|Al|El)I/.test(word)) {
+  if (CAPITAL_I_WITHIN(word).test(word) && !/^(?:Ma?c|De|D[aiu]|L[aeo]|V[ao]n|Fitz|St|Al|El)I/.test(word)) {
     // A capital I for both sexes, as in FreundInnen, is German.
     return /\p{Ll}In/u.test(word)
       ? undefined

@@ -1,5 +1,6 @@
 import type { TextElement } from '../../design/schema.ts';
 import type { Finding } from '../../findings.ts';
+import { isWestern, writtenForm } from '../../sentences/written-form.ts';
 import { type Lettering, remark } from './lettering.ts';
 
 /**
@@ -49,13 +50,15 @@ const ORDINARY = new Set(
   ).split(' '),
 );
 
+/** Of what is left when a name is taken apart: accents, and apostrophes. */
+const MARKS = (small: string): RegExp => (isWestern(small) ? /[\u0300-\u036f']/g : /[\p{M}']/gu);
+const NAME = writtenForm("(?<![\\p{L}\\p{M}\\p{N}'’])\\p{Lu}(?:[\\p{L}\\p{M}]|['’](?=\\p{L}))*(?![\\p{L}\\p{N}])", 'g');
+
 /** Each spelling once, where it stands first. */
 function namesIn(texts: readonly TextElement[]): Name[] {
   const names = new Map<string, Name>();
   for (const on of texts) {
-    for (const [typed] of on.text.matchAll(
-      /(?<![\p{L}\p{M}\p{N}'’])\p{Lu}(?:[\p{L}\p{M}]|['’](?=\p{L}))*(?![\p{L}\p{N}])/gu,
-    )) {
+    for (const [typed] of on.text.matchAll(NAME(on.text))) {
       const small = typed.normalize('NFC').toLowerCase().replaceAll('’', "'");
       if (!names.has(small))
         names.set(small, { typed, small, bare: bareOf(small), german: bareOf(spelledOut(small)), on });
@@ -122,7 +125,7 @@ function differByOneSlip(a: string, b: string): boolean {
 function bareOf(small: string): string {
   return small
     .normalize('NFD')
-    .replace(/[\p{M}']/gu, '')
+    .replace(MARKS(small), '')
     .replaceAll('ß', 'ss')
     .replaceAll('ø', 'o')
     .replaceAll('ł', 'l')

@@ -1,4 +1,5 @@
 import type { Finding } from '../../findings.ts';
+import { writtenForm } from '../../sentences/written-form.ts';
 import { type Lettering, remark, spliced } from './lettering.ts';
 import { isMixed } from './scripts.ts';
 
@@ -10,13 +11,14 @@ import { isMixed } from './scripts.ts';
 export function checkOneAlphabet(lettering: Lettering): Finding[] {
   return lettering.texts.flatMap((on) => {
     // Nearly every text is Latin through and through, and is told so at once.
-    if (!FOREIGN.test(on.text)) return [];
+    if (!FOREIGN(on.text).test(on.text)) return [];
     // The micro sign of a measure (µm) is no letter of a word.
     const words = [...on.text.matchAll(/(?:(?!µ)[\p{L}\p{M}\p{N}])+/gu)];
-    const amongLatin = words.some(([word]) => LATIN.test(word) && !isMixed(word));
+    const amongLatin = words.some(([word]) => LATIN(word).test(word) && !isMixed(word));
     return words.flatMap((found) => {
       const [word] = found;
-      const disguised = amongLatin && FOREIGN.test(word) && !LATIN.test(word) && inLatin(word) !== undefined;
+      const disguised =
+        amongLatin && FOREIGN(word).test(word) && !LATIN(word).test(word) && inLatin(word) !== undefined;
       if (!disguised && !isMixed(word)) return [];
       const written = disguised ? inLatin(word) : inOneAlphabet(word);
       return [
@@ -38,8 +40,8 @@ export function checkOneAlphabet(lettering: Lettering): Finding[] {
   });
 }
 
-const LATIN = /\p{Script=Latin}/u;
-const FOREIGN = /(?!\p{Script=Latin})\p{L}/u;
+const LATIN = writtenForm('\\p{Script=Latin}');
+const FOREIGN = writtenForm('(?!\\p{Script=Latin})\\p{L}');
 
 /** Pairs that look the same in most faces: of the Unicode file confusables.txt, those of Cyrillic and Greek letters. */
 const CYRILLIC: readonly (readonly [string, string])[] = pairs(
@@ -68,11 +70,11 @@ function inOneAlphabet(word: string): string | undefined {
 /** Every foreign letter in its Latin likeness; undefined when one has none. */
 function inLatin(word: string): string | undefined {
   const written = Array.from(word.normalize('NFC'), (sign) => TO_LATIN.get(sign) ?? sign).join('');
-  return FOREIGN.test(written) ? undefined : written;
+  return FOREIGN(written).test(written) ? undefined : written;
 }
 
 function inTheOther(word: string, table: ReadonlyMap<string, string>): string | undefined {
-  const written = Array.from(word, (sign) => (LATIN.test(sign) ? table.get(sign) : sign));
+  const written = Array.from(word, (sign) => (LATIN(sign).test(sign) ? table.get(sign) : sign));
   const out = written.every((sign) => sign !== undefined) ? written.join('') : undefined;
   return out === undefined || isMixed(out) ? undefined : out;
 }

@@ -1,6 +1,9 @@
 import type { Finding } from '../../findings.ts';
 import { fromRoman, toRoman } from '../../sentences/roman.ts';
+import { writtenForm } from '../../sentences/written-form.ts';
 import { type Lettering, remark, spliced } from './lettering.ts';
+
+const NUMERAL = writtenForm("(?<![\\p{L}\\p{N}'’-])[IVXLCDM]{2,}(?![\\p{L}\\p{N}'’-])", 'g');
 
 /**
  * Roman numerals that are wrongly formed: `VX`, `IIX`, `MMXXVX`. What a word or initials could be (`CIVIC`, `MIX`, `VIVI`)
@@ -9,7 +12,7 @@ import { type Lettering, remark, spliced } from './lettering.ts';
  */
 export function checkRomanNumerals(lettering: Lettering): Finding[] {
   return lettering.texts.flatMap((on) =>
-    [...on.text.matchAll(/(?<![\p{L}\p{N}'’-])[IVXLCDM]{2,}(?![\p{L}\p{N}'’-])/gu)].flatMap((found) => {
+    [...on.text.matchAll(NUMERAL(on.text))].flatMap((found) => {
       const [numeral] = found;
       if (!looksLikeOne(numeral) || fromRoman(numeral) !== undefined) return [];
       const value = addedUp(numeral);

@@ -1,12 +1,16 @@
 import type { Approval, Design } from '../design/schema.ts';
 import { APPROVAL_EN } from '../sentences/approval-en.ts';
 import type { Refused } from '../sentences/wording.ts';
+import { offerHolds, offerOf } from './offer.ts';
 import { keepAnew, findSameRevision, whyNoLetter } from './revisions.ts';
 import { sameFingerprint } from './same-fingerprint.ts';
 
 const LONGEST_NAME = 200;
 
-/** Who approves what: fingerprint is the whole one of the design as it is, at the moment by ISO 8601. */
+/**
+ * Who approves what: fingerprint is the whole one of the design as it is, at the moment by ISO 8601. offer: with the
+ * price that was seen; absent: the design's own offer while it holds, else plates and title alone.
+ */
 export type Approving = Approval;
 
 /** Why this cannot be approved, with what to do; undefined when it can. */
@@ -22,7 +26,9 @@ export function whyNoApproval(design: Design, asked: Pick<Approving, 'name' | 'f
 export function approve(design: Design, asked: Approving): Design {
   if (whyNoApproval(design, asked)) return design;
   const { at, how, fingerprint } = asked;
-  const approval: Approval = { name: tidied(asked.name), at, how, fingerprint };
+  const own = design.offer && offerHolds(design.offer, design, fingerprint) ? design.offer : undefined;
+  const offer = asked.offer ?? own ?? offerOf(design, { fingerprint, made: at.slice(0, 10) });
+  const approval: Approval = { name: tidied(asked.name), at, how, fingerprint, offer };
   const marked = toBeMarked(design, asked);
   if (!marked) return { ...keepAnew(design, { at, why: '', fingerprint }, approval), approval };
   const revisions = design.revisions?.map((r) => (r === marked ? { ...r, approval } : r));

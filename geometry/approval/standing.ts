@@ -2,7 +2,8 @@
  * How approval binds. This folder is pure and takes moments as given.
  *
  * - approve.ts sets an approval of the whole fingerprint and keeps what was approved as a revision; no letter comes twice.
- * - This file alone says open, approved or changed; files, command and page ask it.
+ * - This file alone says open, approved or changed; files, command and page ask it. It says two things: how the drawing
+ *   stands (kind), and how the order stands (order: plates by size and number, title, offer).
  * - Fingerprints are compared by same-fingerprint.ts only: all 64 digits. A shortened one of an older file that agrees so
  *   far makes the design `short`: to be compared by eye, and not approved.
  * - differences.ts says what is cut differently, and promises a difference whenever fingerprints differ. What the
@@ -13,8 +14,12 @@
  *   option or a revision uses them (facesNeeded).
  */
 
-import type { Approval, Design } from '../design/schema.ts';
+import type { Approval, Design, Offer } from '../design/schema.ts';
+import { visible } from '../design/visible.ts';
+import type { Wording } from '../sentences/wording.ts';
 import { approvedRevision } from './approved-revision.ts';
+import { APPROVAL_EN } from '../sentences/approval-en.ts';
+import { changesSince, numberWords, offerChanges, totalWords } from './offer.ts';
 import { revisionDesign } from './revisions.ts';
 import { beginsAlike, sameFingerprint } from './same-fingerprint.ts';
 
@@ -25,20 +30,61 @@ import { beginsAlike, sameFingerprint } from './same-fingerprint.ts';
  */
 export type Standing =
   | { readonly kind: 'open' }
-  | { readonly kind: 'approved'; readonly approval: Approval; readonly letter?: string }
-  | { readonly kind: 'short'; readonly approval: Approval; readonly letter?: string }
-  | { readonly kind: 'changed'; readonly approval: Approval; readonly letter?: string; readonly was?: Design };
+  | (Given & { readonly kind: 'approved' })
+  | (Given & { readonly kind: 'short' })
+  | (Given & { readonly kind: 'changed'; readonly was?: Design });
+
+interface Given {
+  readonly approval: Approval;
+  readonly letter?: string;
+  readonly order: OrderStanding;
+}
 
 /**
- * fingerprint: the whole one of the design as it is, by the shop's own rules where they count (fingerprintOf). Only
- * approval and revisions are read of the design.
+ * How what is ordered stands to what was approved. unbound: the approval is of an earlier version and says nothing of
+ * it. changed: by what, in words, at least one.
+ */
+export type OrderStanding =
+  | { readonly kind: 'unbound' }
+  | { readonly kind: 'approved'; readonly offer: Offer }
+  | { readonly kind: 'changed'; readonly offer: Offer; readonly by: readonly Wording[] };
+
+/**
+ * fingerprint: the whole one of the design as it is, by the shop's own rules where they count (fingerprintOf).
  */
 export function standingOf(design: Design, fingerprint: string): Standing {
   const { approval } = design;
   if (!approval) return { kind: 'open' };
   const revision = approvedRevision(design);
-  const letter = revision && { letter: revision.letter };
-  if (sameFingerprint(approval.fingerprint, fingerprint)) return { kind: 'approved', approval, ...letter };
-  if (beginsAlike(approval.fingerprint, fingerprint)) return { kind: 'short', approval, ...letter };
-  return { kind: 'changed', approval, ...letter, ...(revision && { was: revisionDesign(design, revision.letter) }) };
+  const given = { approval, ...(revision && { letter: revision.letter }), order: orderStanding(design, approval) };
+  if (sameFingerprint(approval.fingerprint, fingerprint)) return { kind: 'approved', ...given };
+  if (beginsAlike(approval.fingerprint, fingerprint)) return { kind: 'short', ...given };
+  return { kind: 'changed', ...given, ...(revision && { was: revisionDesign(design, revision.letter) }) };
+}
+
+/** True when both are as approved: what is cut, and what is ordered where the approval says so. */
+export function isAllApproved(standing: Standing): boolean {
+  return standing.kind === 'approved' && standing.order.kind !== 'changed';
+}
+
+/** How the order stands, in words; loud where it is not what was approved. */
+export function orderWords(order: OrderStanding): { readonly words: Wording; readonly loud: boolean } {
+  const { say } = APPROVAL_EN;
+  if (order.kind === 'unbound') return { words: say('agreed.drawingOnly'), loud: false };
+  if (order.kind === 'changed') return { words: say('agreed.orderChanged', { by: order.by }), loud: true };
+  const { offer } = order;
+  const plates = offer.plates.map(({ name, quantity }) => say('agreed.plateCount', { quantity, plate: visible(name) }));
+  if (offer.number === '' && !offer.price) return { words: say('agreed.orderApprovedPlates', { plates }), loud: false };
+  const values = { plates, offer: numberWords(offer), total: totalWords(offer) };
+  return { words: say('agreed.orderApproved', values), loud: false };
+}
+
+function orderStanding(design: Design, { offer, fingerprint }: Approval): OrderStanding {
+  if (!offer) return { kind: 'unbound' };
+  const by = [
+    ...(sameFingerprint(offer.fingerprint, fingerprint) ? [] : [APPROVAL_EN.say('agreed.otherDrawing')]),
+    ...changesSince(offer, design),
+    ...offerChanges(offer, design.offer),
+  ];
+  return by.length === 0 ? { kind: 'approved', offer } : { kind: 'changed', offer, by };
 }

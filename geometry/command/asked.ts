@@ -5,7 +5,7 @@ import { Refusal } from './refusal.ts';
 import { splitArguments } from './split-arguments.ts';
 
 const USAGE =
-  'npm run -s make -- DESIGN.json --out FOLDER [--stock FILE] [--today YYYY-MM-DD] [--even-so] [--approved-only] [--order [--sign KEYFILE]] [--proof] [--paper a4|letter] ' +
+  'npm run -s make -- DESIGN.json --out FOLDER [--stock FILE] [--today YYYY-MM-DD] [--even-so] [--approved-only | --cut-approved] [--order [--sign KEYFILE]] [--proof] [--paper a4|letter] ' +
   '[--cut net|path|leads] or, a plate a row, ' +
   'npm run -s make -- DESIGN.json --csv ROWS.csv --out FOLDER [--stock FILE] [--even-so] [--sheets] [--zip]';
 
@@ -21,8 +21,8 @@ export interface Asked {
   readonly today?: Day;
   /** Cut files also where a finding stops the cut. */
   readonly evenSo: boolean;
-  /** Cut files only of what was approved as it is. */
-  readonly approvedOnly: boolean;
+  /** Cut files only of what was approved as it is: drawing and order, or the drawing alone. */
+  readonly approvedOnly?: 'all' | 'drawing';
   /** A spec sheet for every row too. */
   readonly sheets: boolean;
   /** All files of the rows also in one ZIP. */
@@ -48,7 +48,7 @@ const VALUES = {
   '--paper': 'a4 or letter',
   '--sign': 'a key file',
 };
-const FLAGS = ['--even-so', '--approved-only', '--sheets', '--zip', '--order', '--proof'];
+const FLAGS = ['--even-so', '--approved-only', '--cut-approved', '--sheets', '--zip', '--order', '--proof'];
 
 /** Throws a Refusal that says how it is used. */
 export function readArguments(args: readonly string[]): Asked {
@@ -75,9 +75,10 @@ export function readArguments(args: readonly string[]): Asked {
   }
   const paper = values.get('--paper') ?? 'a4';
   if (!isPaper(paper)) throw new Refusal(`--paper takes a4 or letter. Use: ${USAGE}`);
-  const approvedOnly = flags.has('--approved-only');
-  if (csv !== undefined && approvedOnly) {
-    throw new Refusal(`--approved-only does not go with --csv: nobody approved the rows. Use: ${USAGE}`);
+  const [all, drawing] = [flags.has('--approved-only'), flags.has('--cut-approved')];
+  if (csv !== undefined && (all || drawing)) {
+    const flag = all ? '--approved-only' : '--cut-approved';
+    throw new Refusal(`${flag} does not go with --csv: nobody approved the rows. Use: ${USAGE}`);
   }
   return {
     file,
@@ -86,7 +87,7 @@ export function readArguments(args: readonly string[]): Asked {
     ...(csv !== undefined && { csv }),
     ...(today !== undefined && { today }),
     evenSo: flags.has('--even-so'),
-    approvedOnly,
+    ...((all || drawing) && { approvedOnly: all ? ('all' as const) : ('drawing' as const) }),
     sheets,
     zip,
     order,

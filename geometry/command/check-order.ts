@@ -49,7 +49,8 @@ export async function checkOrder(file: string, book: StockBook, shop: ShopFile |
   if (byEye.length > 0) {
     console.log(`Compare by eye: too few digits of the fingerprint on ${byEye.map((n) => oneLine(n, 150)).join(', ')}`);
   }
-  console.log(approvalOf(design, manifest.fingerprint).text);
+  const { text, order } = approvalOf(design, manifest.fingerprint);
+  for (const line of [text, order]) if (line !== '') console.log(line);
   return 0;
 }
 

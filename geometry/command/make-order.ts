@@ -1,9 +1,10 @@
 import { loadFaces } from '../../fonts/node-faces.ts';
-import { standingOf } from '../approval/standing.ts';
+import { isAllApproved, orderWords, standingOf } from '../approval/standing.ts';
 import { withOrderDays } from '../checks/order-days.ts';
 import { fingerprintOf } from '../design/fingerprint.ts';
 import type { Design } from '../design/schema.ts';
 import { findingsText } from '../files/findings-file.ts';
+import { oneLine } from '../files/plain-text.ts';
 import { writeDxf } from '../files/dxf/dxf.ts';
 import { plateFileNames } from '../files/names.ts';
 import type { PaperName } from '../files/paper/page-size.ts';
@@ -40,7 +41,7 @@ export async function makeOrder(
   const write = await writerFor(asked.folder);
   const dated = planned.map(({ plate, plan }) => ({ plate: withOrderDays(plate, design, today), plan }));
   await write('findings.json', findingsText(design, dated, problems));
-  const unapproved = asked.approvedOnly ? whyNotApproved(design, book) : undefined;
+  const unapproved = asked.approvedOnly === undefined ? undefined : whyNotApproved(design, book, asked.approvedOnly);
   const cut = unapproved === undefined && (!stopped || asked.evenSo);
   const files = cut ? cutFiles(design, planned) : [];
   for (const { name, text } of files) await write(name, text);
@@ -79,16 +80,21 @@ export async function makeOrder(
   return stopped || unapproved !== undefined || missing > 0 ? 2 : 0;
 }
 
-/** What stands against cutting only what was approved, by the whole fingerprint. */
-function whyNotApproved(design: Design, book: StockBook): string | undefined {
+/** What stands against cutting only what was approved, by the whole fingerprint, and as many as were approved. */
+function whyNotApproved(design: Design, book: StockBook, what: NonNullable<Asked['approvedOnly']>): string | undefined {
   const standing = standingOf(design, fingerprintOf(design, ownRules(design, book)));
-  if (standing.kind === 'approved') return undefined;
+  const flag = what === 'all' ? '--approved-only' : '--cut-approved';
+  if (standing.kind === 'approved') {
+    if (what === 'drawing' || isAllApproved(standing)) return undefined;
+    const order = oneLine(orderWords(standing.order).words.english, 400);
+    return `No cut files written. ${order}. Have the order approved as it is, or cut by --cut-approved.`;
+  }
   const why = {
     open: 'nobody approved this design',
     changed: 'the design was changed after it was approved',
     short: 'the approval carries too few digits of the fingerprint to be sure that it is this design',
   }[standing.kind];
-  return `No cut files written: ${why}. Have it approved as it is, or leave --approved-only out.`;
+  return `No cut files written: ${why}. Have it approved as it is, or leave ${flag} out.`;
 }
 
 /** The order as one ZIP that can be checked. Throws a Refusal where what was approved is another design. */
@@ -100,7 +106,12 @@ function sealedOrder(
   signer: OrderSigner | undefined,
 ): { readonly name: string; readonly bytes: Uint8Array } {
   const fingerprint = fingerprintOf(design, rules);
-  const { kind } = standingOf(design, fingerprint);
+  const standing = standingOf(design, fingerprint);
+  const { kind } = standing;
+  if (kind === 'approved' && !isAllApproved(standing)) {
+    const order = oneLine(orderWords(standing.order).words.english, 400);
+    throw new Refusal(`No order written. ${order}. Have the order approved as it is.`);
+  }
   if (kind === 'changed') {
     throw new Refusal('No order written: what was approved is another design. Have it approved anew.');
   }

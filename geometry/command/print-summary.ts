@@ -20,7 +20,8 @@ export function printSummary(
   files: readonly string[],
 ): void {
   console.log(`${oneLine(design.title, 120) || 'Stencil'}  ${showFingerprint(planned[0]?.plate.fingerprint ?? '')}`);
-  console.log(`  ${approvalOf(design, planned[0]?.plate.fingerprint ?? '').text}`);
+  const { text, order } = approvalOf(design, planned[0]?.plate.fingerprint ?? '');
+  for (const line of [text, order]) if (line !== '') console.log(`  ${line}`);
   for (const { problem } of problems) console.log(`  font: ${oneLine(problem, 500)}`);
   planned.forEach(({ plate, plan }, i) => {
     const { openings, bridges, islands } = plate.measures;

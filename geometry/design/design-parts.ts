@@ -33,6 +33,8 @@ export const DESIGN_PARTS = {
   ownFaces: 'cut',
   order: 'said',
   beginning: 'paper',
+  offer: 'paper',
+  home: 'paper',
   approval: 'paper',
   options: 'paper',
   accepted: 'paper',

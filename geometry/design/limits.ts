@@ -2,7 +2,7 @@
 
 export const DESIGN_FORMAT = 'bridgehead-design';
 
-export const DESIGN_VERSION = 3;
+export const DESIGN_VERSION = 4;
 
 /** Besides the design itself; four side by side is what a screen shared on a call can show. */
 export const MOST_OPTIONS = 3;

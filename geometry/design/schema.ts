@@ -9,13 +9,14 @@ import {
   MOST_ACCEPTED,
   MOST_REVISIONS,
 } from './limits.ts';
+import { offerSchema } from './offer-schema.ts';
 import { OWN_FACE_ID } from './own-face-id.ts';
 
 // The library would otherwise write code of its own at run time, which the page's policy forbids.
 z.config({ jitless: true });
 
 /**
- * The design document, version 3: the one JSON that the browser, a link, a file and the headless command carry.
+ * The design document, version 4: the one JSON that the browser, a link, a file and the headless command carry.
  *
  * Space: the plate's radius is 1, so one design serves every diameter. Angles are degrees as on a clock
  * (0 at the top, clockwise). What is absolute (bridge width, clearance, thickness) is in millimetres.
@@ -270,13 +271,15 @@ export const orderSchema = z.strictObject({
 const moment = z.string().check(z.maxLength(40));
 const fingerprint = z.string().check(z.maxLength(64));
 
-/** Who agreed to what is cut. It holds for that fingerprint and no other. */
+/** Who agreed to what. It holds for that fingerprint and no other, and for that offer. */
 const approvalSchema = z.strictObject({
   name: z.string().check(z.maxLength(200)),
   at: moment,
   fingerprint,
   /** By a link that was answered, or signed on paper and typed in by the shop. */
   how: z.enum(['link', 'paper']),
+  /** Absent in an approval of version 3 or older: it binds the drawing only. */
+  offer: z.optional(offerSchema),
 });
 
 /** The same texts with another face, size or material, for the customer to choose from; what is absent is as the design has it. */
@@ -330,6 +333,10 @@ export const designSchema = z.strictObject({
   order: orderSchema,
   /** The ready-made beginning whose questions it answers; nothing of it is cut. */
   beginning: z.optional(id),
+  /** The last that was made for it. */
+  offer: z.optional(offerSchema),
+  /** The own design that it was handed on from, so that an answer finds it. */
+  home: z.optional(z.string().check(z.maxLength(80))),
   approval: z.optional(approvalSchema),
   options: z.optional(z.array(optionSchema).check(z.maxLength(MOST_OPTIONS))),
   accepted: z.optional(z.array(acceptanceSchema).check(z.maxLength(MOST_ACCEPTED))),
@@ -354,6 +361,7 @@ export type BridgeWishes = z.infer<typeof bridgesSchema>;
 export type Manner = z.infer<typeof mannerSchema>;
 export type BridgeEdit = z.infer<typeof bridgeEditSchema>;
 export type OwnFace = z.infer<typeof ownFaceSchema>;
+export type Offer = z.infer<typeof offerSchema>;
 export type Approval = z.infer<typeof approvalSchema>;
 export type DesignOption = z.infer<typeof optionSchema>;
 export type Acceptance = z.infer<typeof acceptanceSchema>;

@@ -37,7 +37,11 @@ function standingRecord(design: Design, fingerprint: string): object {
   const standing = standingOf(design, fingerprint);
   if (standing.kind === 'open') return { standing: 'open' };
   const { name, at, how, fingerprint: approved } = standing.approval;
-  return { standing: standing.kind, revision: standing.letter, name, at, how, fingerprint: approved };
+  // Orders written before offers were compare byte for byte: what is not bound is left out.
+  const { order } = standing;
+  const said = order.kind === 'unbound' ? {} : { order: order.kind };
+  const by = order.kind === 'changed' ? { by: order.by.map((words) => words.english) } : {};
+  return { standing: standing.kind, revision: standing.letter, name, at, how, fingerprint: approved, ...said, ...by };
 }
 
 /** Numbers as in the cut files: sixteen digits of a coordinate help nobody. */

@@ -1,5 +1,5 @@
 import { showFingerprint } from '../design/show-fingerprint.ts';
-import { standingOf } from '../approval/standing.ts';
+import { orderWords, standingOf } from '../approval/standing.ts';
 import { isText } from '../design/kinds.ts';
 import type { Design } from '../design/schema.ts';
 import { oneLine } from '../files/plain-text.ts';
@@ -50,7 +50,7 @@ export function writeOrderText(asked: OrderTextAsked, speak: (words: Wording) =>
     '',
     price === undefined ? undefined : ORDER_EN.say('orderText.price', { price }),
     ORDER_EN.say('orderText.fingerprint', { fingerprint: showFingerprint(fingerprint) }),
-    approvalLine(design, fingerprint),
+    ...approvalLines(design, fingerprint),
     said('orderText.notes', 'notes', order.notes),
   ];
   const text = lines.flatMap((line) => (line === undefined ? [] : [typeof line === 'string' ? line : speak(line)]));
@@ -66,17 +66,18 @@ function said(
   return line === '' ? undefined : ORDER_EN.say(key, { [name]: line });
 }
 
-/** Loud where what was approved is something else. */
-function approvalLine(design: Design, fingerprint: string): Wording {
+/** How the drawing stands, and how the order; loud where what was approved is something else. */
+function approvalLines(design: Design, fingerprint: string): Wording[] {
   const standing = standingOf(design, fingerprint);
-  if (standing.kind === 'open') return ORDER_EN.say('orderText.notApproved');
+  if (standing.kind === 'open') return [ORDER_EN.say('orderText.notApproved')];
   const { approval } = standing;
+  const order = orderWords(standing.order).words;
   const [name, at] = [oneLine(approval.name, 60), oneLine(approval.at, 40)];
   if (standing.kind !== 'approved') {
     const key = standing.kind === 'short' ? 'orderText.approvedShort' : 'orderText.approvedOther';
-    return ORDER_EN.say(key, { name, approved: showFingerprint(oneLine(approval.fingerprint, 64)) });
+    return [ORDER_EN.say(key, { name, approved: showFingerprint(oneLine(approval.fingerprint, 64)) }), order];
   }
-  return at === ''
-    ? ORDER_EN.say('orderText.approvedPlain', { name })
-    : ORDER_EN.say('orderText.approved', { name, at });
+  const drawing =
+    at === '' ? ORDER_EN.say('orderText.approvedPlain', { name }) : ORDER_EN.say('orderText.approved', { name, at });
+  return [drawing, order];
 }

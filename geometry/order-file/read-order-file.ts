@@ -1,5 +1,5 @@
 import { beginsAlike, sameFingerprint } from '../approval/same-fingerprint.ts';
-import { standingOf } from '../approval/standing.ts';
+import { orderWords, standingOf } from '../approval/standing.ts';
 import { canonicalJson } from '../design/canonical-json.ts';
 import { fingerprintOf } from '../design/fingerprint.ts';
 import { readDesign } from '../design/read-design.ts';
@@ -168,7 +168,11 @@ function faultsOfDesign(manifest: Manifest, design: Design): OrderFault[] {
   if (canonicalJson(approval ? normalizeApproval(approval) : {}) !== canonicalJson(manifest.approval ?? {})) {
     faults.push(faultOf(MANIFEST_NAME, 'orderFault.approvalDiffers'));
   }
-  if (approval && standingOf(design, found).kind === 'changed') {
+  const standing = standingOf(design, found);
+  if (standing.kind === 'approved' && standing.order.kind === 'changed') {
+    faults.push(faultOf(DESIGN_NAME, 'orderFault.orderOther', { order: orderWords(standing.order).words }));
+  }
+  if (approval && standing.kind === 'changed') {
     const values = quoteTexts({ name: approval.name, approved: showFingerprint(approval.fingerprint) });
     faults.push(faultOf(DESIGN_NAME, 'orderFault.approvalOther', { ...values, fingerprint: showFingerprint(found) }));
   }

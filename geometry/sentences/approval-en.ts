@@ -5,6 +5,27 @@ import { makeSay } from './make-say.ts';
  * there is something approved or to approve.
  */
 export const APPROVAL_EN = makeSay({
+  agreed: {
+    coins: '{{currency}} {{whole}}.{{coins}}',
+    coinsNone: '{{currency}} {{whole}}',
+    drawingOnly: 'The approval is for the drawing only: quantity and price were not part of it',
+    offerBare: 'agreed without an offer number',
+    offerNumber: 'offer {{number}}',
+    onRequest: 'on request',
+    orderApproved: 'Order as approved: {{plates}}; {{offer}}, {{total}}',
+    orderApprovedPlates: 'Order as approved: {{plates}}; no price was part of it',
+    orderChanged: 'Order not as approved: {{by}}',
+    otherDrawing: 'the offer is for another drawing',
+    otherOffer: 'the offer is {{after}} (approved: {{before}})',
+    plateAdded: 'the plate “{{plate}}”, {{quantity}} off, was not part of what was approved',
+    plateCount: '{{quantity}} × {{plate}}',
+    plateName: 'the plate “{{before}}” is now called “{{after}}”',
+    plateRemoved: 'the plate “{{plate}}”, {{quantity}} off, was approved and is missing',
+    plateSize: 'the plate “{{plate}}” is {{after}} across (approved: {{before}})',
+    quantity: '{{plate}}: {{after}} off (approved: {{before}})',
+    title: 'the title is “{{after}}” (approved: “{{before}}”)',
+    total: 'the price offered is {{after}} (approved: {{before}})',
+  },
   approving: {
     manyOptions: 'There are {{most}} options besides the design itself, as many as there may be. Take one out first.',
     noName: 'Nobody is named. Type the name of the person who approves.',

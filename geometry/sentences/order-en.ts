@@ -45,6 +45,7 @@ export const ORDER_EN = makeSay({
     noDesign: 'This order has no design (design.json). Ask for the order again.',
     notOrder: 'This is no order: the archive has no manifest.json. Choose the file that ends in -order.zip.',
     notZip: 'This is no order: the file is no ZIP archive. Choose the file that ends in -order.zip.',
+    orderOther: '{{order}}. Do not cut; ask for an order as it was approved.',
     otherRules:
       'This order was made by the rules of another stock file than the one used here, so its files cannot be made again and compared. Give the shop’s own stock file, or ask the shop to check it.',
     paperOther:

@@ -3,7 +3,7 @@
  * smallest coin; each line is rounded by itself, and the tax once, so what is shown adds up. Where no list price fits
  * there is no number at all.
  */
-import type { Stock } from '../design/schema.ts';
+import type { Offer, Stock } from '../design/schema.ts';
 import { toMinor } from '../stock/money.ts';
 import { listQuantityOff, type PricedLine, priceLine, type QuantityStep, sumMinor } from '../stock/price-line.ts';
 import { materialWords, processWords } from '../stock/record-key.ts';
@@ -38,17 +38,7 @@ export interface QuoteAsked {
   readonly designs?: number;
 }
 
-export type QuoteCode =
-  | 'plate'
-  | 'cutting'
-  | 'openings'
-  | 'rolling'
-  | 'finishing'
-  | 'design'
-  | 'packing'
-  | 'packing-plates'
-  | 'quantity'
-  | 'least-order';
+export type QuoteCode = NonNullable<Offer['price']>['lines'][number]['code'];
 
 export interface QuoteLine extends PricedLine<QuoteCode, 'pieces' | 'metres' | 'per-cent'> {
   /** Name of the plates it is for; absent where it is for all. */

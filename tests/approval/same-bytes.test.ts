@@ -125,6 +125,33 @@ describe('the command', { timeout: 120_000 }, () => {
   });
 });
 
+describe('the command, of an order', { timeout: 120_000 }, () => {
+  const many = (design: Design, quantity: number): Design => ({
+    ...design,
+    plates: design.plates.map((p) => ({ ...p, quantity })),
+  });
+  const twelve = asApproved(many(smallDesign('OAK'), 12));
+  const fifty = many(twelve, 50);
+
+  it('refuses 50 where 12 were approved, and with --cut-approved cuts the drawing all the same', () => {
+    const refused = command('fifty', fifty, '--approved-only');
+    expect([refused.status, refused.complained.trim()]).toEqual([
+      2,
+      'No cut files written. Order not as approved: Large: 50 off (approved: 12). ' +
+        'Have the order approved as it is, or cut by --cut-approved.',
+    ]);
+    const cut = command('fifty-cut', fifty, '--cut-approved');
+    expect(cut.status).toBe(0);
+    expect(cut.said).toContain('ORDER NOT AS APPROVED: Large: 50 off (approved: 12)');
+    expect(command('twelve', twelve, '--approved-only').status).toBe(0);
+    const zip = command('fifty-zip', fifty, '--order');
+    expect([zip.status, zip.complained]).toEqual([
+      1,
+      expect.stringMatching(/^No order written\. Order not as/) as string,
+    ]);
+  });
+});
+
 describe('a link', () => {
   it.each(DEMOS)('carries the approval and what was approved of %s in less than 2,000 characters', (_, design) => {
     const approved = asApproved({ ...design, options: [{ id: 'option-1', name: 'Plain', stock: design.stock }] });

@@ -47,8 +47,10 @@ export const PARTS: readonly Part[] = [
       'geometry/design/',
       'geometry/stock/',
       'geometry/barrel/barrels.ts',
+      'geometry/barrel/blank.ts',
       'geometry/motifs/',
       'geometry/plate/ (types)',
+      'geometry/shop/ (types)',
     ],
   },
   // What was chosen (stock, head) is a record of the design; a stock file is read and refused as a design is.

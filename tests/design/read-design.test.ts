@@ -34,7 +34,7 @@ describe('a design that was saved', () => {
     const backwards = Object.fromEntries(Object.entries(full).reverse()) as unknown as Design;
     expect(Object.keys(backwards)[0]).not.toBe('format');
     expect(designText(backwards)).toBe(designText(full));
-    expect(designText(full).startsWith('{\n  "format": "bridgehead-design",\n  "version": 3,')).toBe(true);
+    expect(designText(full).startsWith('{\n  "format": "bridgehead-design",\n  "version": 4,')).toBe(true);
   });
 
   it('may begin with a byte order mark', () => {

@@ -36,6 +36,7 @@ describe('an order as plain text', () => {
       'Price: EUR 240.00',
       `Fingerprint: ${showFingerprint(fingerprintOf(design))}`,
       'Approved by O. Marrow, 2026-11-26T10:00:00.000Z',
+      'The approval is for the drawing only: quantity and price were not part of it',
       '',
     ]);
   });

@@ -1,5 +1,5 @@
 import { strToU8 } from 'fflate';
-import { standingOf } from '../../geometry/approval/standing.ts';
+import { isAllApproved, standingOf } from '../../geometry/approval/standing.ts';
 import { findingsText } from '../../geometry/files/findings-file.ts';
 import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import type { Design } from '../../geometry/design/schema.ts';
@@ -12,8 +12,8 @@ import type { MadeFile, Paper } from './plate-api.ts';
 
 /** The design's approval is of something else, or does not prove that it is not: such an order would not be sound. */
 export function approvalIsStale(design: Design, book: StockBook): boolean {
-  const { kind } = standingOf(design, fingerprintOf(design, ownRules(design, book)));
-  return kind === 'changed' || kind === 'short';
+  const standing = standingOf(design, fingerprintOf(design, ownRules(design, book)));
+  return standing.kind !== 'open' && !isAllApproved(standing);
 }
 
 /** The whole order as one ZIP that can be checked. */

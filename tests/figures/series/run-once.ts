@@ -13,7 +13,6 @@ const asked = {
   folder,
   csv,
   evenSo: false,
-  approvedOnly: false,
   sheets: false,
   zip: true,
   order: false,

@@ -2,6 +2,8 @@ import react from '@vitejs/plugin-react';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { appManifest } from './serve/app-manifest.ts';
+import { demoPictures } from './serve/demo-pictures.ts';
+import { leanClipper } from './serve/lean-clipper.ts';
 import { leanFaces } from './serve/lean-faces.ts';
 import { licenceNotice } from './serve/licence-notice.ts';
 import { offlineBuild } from './serve/offline-build.ts';
@@ -30,6 +32,8 @@ export default defineConfig({
   base: './',
   plugins: [
     leanFaces(),
+    leanClipper(),
+    demoPictures(),
     react(),
     licences.page,
     appManifest(at('.')),
@@ -50,7 +54,7 @@ export default defineConfig({
   },
   worker: {
     format: 'es',
-    plugins: () => [leanFaces(), licences.worker],
+    plugins: () => [leanFaces(), leanClipper(), licences.worker],
     rolldownOptions: { output: { codeSplitting: { groups: [words, sentences] } } },
   },
   server: {

@@ -1,6 +1,7 @@
 import type { AnswerOutcome } from './begin/answered.ts';
 import { initialsCases, nameCases } from './begin/cases.ts';
 import { runAllAnswers } from './begin/run-answers.ts';
+import { VISIT_CLAIMS } from './begin/visit-claims.ts';
 import { once, rounded, type Claim } from './claim.ts';
 
 const TEXTS = 1000;
@@ -15,7 +16,7 @@ const named = (stopped: readonly AnswerOutcome[]): string =>
     .map(({ one, stops }) => `; ${one.beginning} ${one.letters} ${Object.values(one.answers).join(' | ')}: ${stops[0]}`)
     .join('');
 
-/** Any answer to the questions of a beginning gives a plate that can be cut. */
+/** Any answer to the questions of a beginning gives a plate that can be cut, and a slow phone gets there soon. */
 export const claims: readonly Claim[] = [
   {
     name: 'initials',
@@ -48,4 +49,5 @@ export const claims: readonly Claim[] = [
       return { value: short.length, unit: `${rest}${named([...short, ...stopped])}`, ok: short.length === 0 };
     },
   },
+  ...VISIT_CLAIMS,
 ];

@@ -1,41 +1,16 @@
-import { useEffect, useRef, useState } from 'react';
-import type { Design } from '../../../geometry/design/schema.ts';
-import { pictureOf, pictureWhenIdle } from './beginning-pictures.ts';
-import { usePage } from '../../page/page-context.ts';
+import type { BeginningId } from '../../state/beginning-ids.ts';
 import css from './Beginnings.module.css';
 
-/** A plate in its chime, small; made once it comes near the screen and the page's own plate is done. */
-export function BeginningPicture({ design }: { readonly design: Design }) {
-  const { client } = usePage();
-  const place = useRef<HTMLSpanElement>(null);
-  const [path, setPath] = useState(() => pictureOf(design));
+/** What is cut from each, as path data in a box from -200 to 200: made at the build (web/serve/demo-pictures.ts). */
+const PICTURES = import.meta.glob<string>('../../demo/*.json', { query: '?picture', import: 'default', eager: true });
 
-  useEffect(() => {
-    const element = place.current;
-    if (path !== undefined || element === null) return;
-    let gone = false;
-    const watch = new IntersectionObserver(
-      (entries) => {
-        if (!entries.some((e) => e.isIntersecting)) return;
-        watch.disconnect();
-        void pictureWhenIdle(client, design, () => gone).then((made) => {
-          if (!gone) setPath(made);
-        });
-      },
-      { rootMargin: '200px' },
-    );
-    watch.observe(element);
-    return () => {
-      gone = true;
-      watch.disconnect();
-    };
-  }, [client, design, path]);
-
+/** A plate in its chime, small. */
+export function BeginningPicture({ of }: { readonly of: BeginningId }) {
   return (
-    <span ref={place} className={css.chime}>
-      <svg viewBox="-100 -100 200 200" className={css.plate} aria-hidden focusable="false">
-        <circle r="100" className={css.metal} />
-        {path !== undefined && <path d={path} fillRule="evenodd" className={css.cut} />}
+    <span className={css.chime}>
+      <svg viewBox="-200 -200 400 400" className={css.plate} aria-hidden focusable="false">
+        <circle r="200" className={css.metal} />
+        <path d={PICTURES[`../../demo/${of}.json`]} fillRule="evenodd" className={css.cut} />
       </svg>
     </span>
   );

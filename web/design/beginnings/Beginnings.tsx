@@ -5,7 +5,7 @@ import css from './Beginnings.module.css';
 import { OtherWays } from './OtherWays.tsx';
 import { BeginningPicture } from './BeginningPicture.tsx';
 
-/** Where everything begins: ready-made heads as live pictures of their true plates, and the other ways in. */
+/** Where everything begins: ready-made heads as pictures of their true plates, and the other ways in. */
 export function Beginnings() {
   const begin = useBegin();
   return (
@@ -15,7 +15,7 @@ export function Beginnings() {
         {READY_MADE.map((beginning) => (
           <li key={beginning.id}>
             <button type="button" className={css.card} onClick={() => begin.readyMade(beginning)}>
-              <BeginningPicture design={beginning.design} />
+              <BeginningPicture of={beginning.id} />
               <span className={css.name}>{t(`begin.kinds.${beginning.id}`)}</span>
             </button>
           </li>

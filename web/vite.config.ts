@@ -2,6 +2,7 @@ import react from '@vitejs/plugin-react';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { appManifest } from './serve/app-manifest.ts';
+import { visitChunks } from './serve/chunks.ts';
 import { demoPictures } from './serve/demo-pictures.ts';
 import { leanClipper } from './serve/lean-clipper.ts';
 import { leanFaces } from './serve/lean-faces.ts';
@@ -18,10 +19,7 @@ function wordGroup(id: string): string | null {
   const [, language, group] = /\/web\/words\/(\w+)\/(\w+)\/\w+\.json/.exec(id) ?? [];
   return group === undefined || (language === 'en' && group === 'first') ? null : `words-${language}-${group}`;
 }
-const words = { name: wordGroup, debugName: 'words' };
-/** Small files that are always asked for together pack better as one: what says things on the page, and in the workers. */
-const speech = { name: 'speech', test: /preload-helper|\/i18next\/|\/words\/(?:t\.ts|en\/first)/ };
-const sentences = { name: 'sentences', test: /sentences\/(?:say|make-say|fill|written-number|plate-en)\.ts/ };
+const words = { name: wordGroup, debugName: 'words', priority: 2 };
 
 const licences = licenceNotice(at('.'));
 
@@ -48,14 +46,16 @@ export default defineConfig({
     target: 'es2023',
     // As data: addresses small fonts would be asked for in a way that the page's policy forbids.
     assetsInlineLimit: 0,
+    // Every browser that reads this target knows it.
+    modulePreload: { polyfill: false },
     // The PDF writer is large and loaded only when a spec sheet is asked for.
     chunkSizeWarningLimit: 1200,
-    rolldownOptions: { output: { codeSplitting: { groups: [words, speech] } } },
+    rolldownOptions: { output: { codeSplitting: { groups: [words, ...visitChunks(at('.'))] } } },
   },
   worker: {
     format: 'es',
     plugins: () => [leanFaces(), leanClipper(), licences.worker],
-    rolldownOptions: { output: { codeSplitting: { groups: [words, sentences] } } },
+    rolldownOptions: { output: { codeSplitting: { groups: [words] } } },
   },
   server: {
     host: '127.0.0.1',

@@ -25,6 +25,16 @@ export function shopStock(root: string): Plugin {
         'import.meta.env.SHIPPED_STOCK': JSON.stringify(stockMark(JSON.parse(shipped('stock.json')) as StockFile)),
       },
     }),
+    // Asked for at once, or the page would wait for its script and then once more for these.
+    transformIndexHtml: {
+      order: 'post',
+      handler: () =>
+        NAMES.map((name) => ({
+          tag: 'link',
+          attrs: { rel: 'preload', as: 'fetch', crossorigin: true, href: `./${name}` },
+          injectTo: 'head' as const,
+        })),
+    },
     generateBundle() {
       for (const name of NAMES) this.emitFile({ type: 'asset', fileName: name, source: shipped(name) });
     },

@@ -6,7 +6,13 @@ export interface Line {
   readonly bitsPerSecond: number;
 }
 
-const PIECE = 1460;
+/** What one packet carries. */
+const PACKET = 1460;
+
+/** A timer that comes late must not leave the line idle: so much is made up for. */
+const LATE_MS = 25;
+
+type Send = (bytes: Buffer, atMs: number) => void;
 
 /**
  * A port of this machine that leads to another one over a slow line, page and workers alike: a connection takes a round
@@ -15,6 +21,17 @@ const PIECE = 1460;
 export async function slowLine(toPort: number, { roundTripMs, bitsPerSecond }: Line): Promise<SlowLine> {
   const sockets = new Set<Socket>();
   let freeAtMs = 0;
+
+  /** Packet for packet onto the line that all connections share. */
+  async function takeTurns(bytes: Buffer, send: Send): Promise<void> {
+    for (let at = 0; at < bytes.length; at += PACKET) {
+      const packet = bytes.subarray(at, at + PACKET);
+      freeAtMs = Math.max(freeAtMs, performance.now() - LATE_MS) + (packet.length * 8000) / bitsPerSecond;
+      send(packet, freeAtMs + roundTripMs / 2);
+      await until(freeAtMs);
+    }
+  }
+
   const server = createServer((near) => {
     const far = connect(toPort, '127.0.0.1');
     for (const socket of [near, far]) {
@@ -28,23 +45,14 @@ export async function slowLine(toPort: number, { roundTripMs, bitsPerSecond }: L
       });
     }
     const openedMs = performance.now() + roundTripMs;
+    const up = inOrder(far);
     near.on('data', (bytes: Buffer) => {
-      setTimeout(() => far.write(bytes), Math.max(0, openedMs - performance.now()) + roundTripMs / 2);
+      up(bytes, Math.max(openedMs, performance.now()) + roundTripMs / 2);
     });
-    let order = Promise.resolve();
+    const down = inOrder(near);
     far.on('data', (bytes: Buffer) => {
       far.pause();
-      order = order.then(async () => {
-        for (let at = 0; at < bytes.length; at += PIECE) {
-          const piece = bytes.subarray(at, at + PIECE);
-          freeAtMs = Math.max(freeAtMs, performance.now()) + (piece.length * 8000) / bitsPerSecond;
-          const wait = freeAtMs - performance.now();
-          setTimeout(() => near.write(piece), wait + roundTripMs / 2);
-          // others take their turn on the same line
-          if (wait > 2) await new Promise((go) => setTimeout(go, wait));
-        }
-        far.resume();
-      });
+      void takeTurns(bytes, down).then(() => far.resume());
     });
   });
   await new Promise<void>((ready) => server.listen(0, '127.0.0.1', ready));
@@ -61,4 +69,20 @@ export async function slowLine(toPort: number, { roundTripMs, bitsPerSecond }: L
 export interface SlowLine {
   readonly port: number;
   end(): void;
+}
+
+/** Writes each piece at its time, never one before another. */
+function inOrder(socket: Socket): Send {
+  let before = Promise.resolve();
+  return (bytes, atMs) => {
+    before = before.then(async () => {
+      await until(atMs);
+      if (socket.writable) socket.write(bytes);
+    });
+  };
+}
+
+async function until(atMs: number): Promise<void> {
+  const wait = atMs - performance.now();
+  if (wait > 1) await new Promise((go) => setTimeout(go, wait));
 }

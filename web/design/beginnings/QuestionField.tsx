@@ -14,10 +14,13 @@ import fieldCss from '../../ui/fields/Field.module.css';
 import { findingWords, mendWords } from '../../words/say/finding-words.ts';
 import { t } from '../../words/t.ts';
 import { Fold } from '../../ui/Fold.tsx';
+import { later } from '../../ui/later.tsx';
 import { LetterChoice } from './LetterChoice.tsx';
-import { MotifChoice } from './MotifChoice.tsx';
 import { DateTool } from '../panels/text/DateTool.tsx';
 import css from './QuestionSheet.module.css';
+
+// Our drawings and what draws them are most of what the questions need, and few ask for one.
+const MotifChoice = later(async () => (await import('./MotifChoice.tsx')).MotifChoice);
 
 interface Asked<Q extends Question> {
   readonly beginning: Beginning;

@@ -5,7 +5,7 @@ import { findDates, type WrittenDate } from '../sentences/find-dates.ts';
 import { said, type SaidKey } from '../sentences/say.ts';
 import type { WordValues } from '../sentences/wording.ts';
 import { aboutPlate } from './about-plate.ts';
-import { daysMeant, noSuchDay } from './lettering/dates.ts';
+import { datesIn, daysMeant, noSuchDay } from './lettering/dates.ts';
 
 /** So long after the day an order is needed by, at most, the occasion is that it is needed for. */
 const OCCASION_DAYS = 62;
@@ -66,7 +66,7 @@ export function checkOrderDays(design: Design, today: Day | undefined): Finding[
 
 /** The full date of the lettering, where there is one alone and it means one day. */
 function onlyDate({ elements }: Design): { readonly text: string; readonly day: Day } | undefined {
-  const dates = elements.flatMap((e) => ('text' in e ? findDates(e.text) : [])).filter((d) => d.year !== undefined);
+  const dates = elements.flatMap((e) => ('text' in e ? datesIn(e.text) : [])).filter((d) => d.year !== undefined);
   const [date, ...others] = dates;
   if (date === undefined || others.length > 0) return undefined;
   const [day, ...ways] = inOurCentury(date);

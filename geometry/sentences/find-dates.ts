@@ -26,9 +26,8 @@ export interface WrittenDate {
  */
 export function findDates(text: string): WrittenDate[] {
   const found: WrittenDate[] = [];
-  // A date has a figure in it, or two signs of roman numerals with a point or stroke between them.
-  if (!/\d|[IVXLCDM]\s?[·.•-]/i.test(text)) return found;
-  for (const { form, read } of FORMS) {
+  for (const { may, form, read } of FORMS) {
+    if (!may(text)) continue;
     for (const match of text.matchAll(form(text))) {
       const [from, to] = [match.index, match.index + match[0].length];
       if (found.some((other) => from < other.to && other.from < to)) continue;
@@ -44,7 +43,8 @@ export function yearsMeant({ value, short }: { readonly value: number; readonly 
   return short ? [2000 + value, 1900 + value] : [value];
 }
 
-const MONTH = `(${monthNames().join('|')})\\.?`;
+const MONTHS = monthNames();
+const MONTH = `(${MONTHS.join('|')})\\.?`;
 const ORDINAL = '(?:\\.|er|st|nd|rd|th|\\.?º)?';
 /** Between day, month in words and year: no bullet, which parts what does not belong together. */
 const BETWEEN = '[\\s/-]*';
@@ -53,6 +53,8 @@ const OF = '(?:del?\\s+|of\\s+)?';
 const NO_AGE = '(?!\\s*(?:years|yrs|jahre|ans|años|th|%|[.,:/-]?\\d))';
 
 interface Form {
+  /** Told at a glance: false only of a text that the form is not found in. Forms are long, and most texts hold no date. */
+  readonly may: (text: string) => boolean;
   readonly form: WrittenForm;
   readonly read: (match: RegExpMatchArray) => Pick<WrittenDate, 'readings' | 'year'> | undefined;
 }
@@ -60,18 +62,25 @@ interface Form {
 /** What is written most fully comes first: a shorter form does not take a part of it. */
 const FORMS: readonly Form[] = [
   {
+    may: mayNameMonth,
     form: form(`(\\d{1,2})${ORDINAL}${BETWEEN}${OF}${MONTH}${BETWEEN}${OF}(\\d{4})`),
     read: (m) => date(m[1], monthNamed(m[2]!), m[3]),
   },
   {
+    may: mayNameMonth,
     form: form(`${MONTH}\\s+(\\d{1,2})${ORDINAL},?\\s+(\\d{4})`),
     read: (m) => date(m[2], monthNamed(m[1]!), m[3]),
   },
-  { form: form('(\\d{4})-(\\d{2})-(\\d{2})'), read: (m) => date(m[3], Number(m[2]), m[1]) },
-  { form: form('(\\d{1,2})\\.\\s?(\\d{1,2})\\.\\s?(\\d{4}|\\d{2})'), read: (m) => inFigures(m, false) },
-  { form: form('(\\d{1,2})/\\s?(\\d{1,2})/\\s?(\\d{4}|\\d{2})'), read: (m) => inFigures(m, true) },
-  { form: form('(\\d{1,2})-(\\d{1,2})-(\\d{4})'), read: (m) => inFigures(m, true) },
+  { may: mayBeInFigures, form: form('(\\d{4})-(\\d{2})-(\\d{2})'), read: (m) => date(m[3], Number(m[2]), m[1]) },
   {
+    may: mayBeInFigures,
+    form: form('(\\d{1,2})\\.\\s?(\\d{1,2})\\.\\s?(\\d{4}|\\d{2})'),
+    read: (m) => inFigures(m, false),
+  },
+  { may: mayBeInFigures, form: form('(\\d{1,2})/\\s?(\\d{1,2})/\\s?(\\d{4}|\\d{2})'), read: (m) => inFigures(m, true) },
+  { may: mayBeInFigures, form: form('(\\d{1,2})-(\\d{1,2})-(\\d{4})'), read: (m) => inFigures(m, true) },
+  {
+    may: (text) => /[IVX]\s?[·.•-]\s?[IVX]/i.test(text),
     form: form('([IVX]+)\\s?[·.•-]\\s?([IVX]+)\\s?[·.•-]\\s?([MDCLXVI]+)'),
     read: (m) => {
       const [day, month, value] = [fromRoman(m[1]!), fromRoman(m[2]!), fromRoman(m[3]!)];
@@ -80,14 +89,26 @@ const FORMS: readonly Form[] = [
     },
   },
   {
+    may: mayNameMonth,
     form: form(`(\\d{1,2})${ORDINAL}\\s*${OF}${MONTH}`),
     read: (m) => withoutYear(Number(m[1]), monthNamed(m[2]!)),
   },
   {
+    may: mayNameMonth,
     form: form(`${MONTH}\\s+(\\d{1,2})(?:st|nd|rd|th)?${NO_AGE}`),
     read: (m) => withoutYear(Number(m[2]), monthNamed(m[1]!)),
   },
 ];
+
+function mayBeInFigures(text: string): boolean {
+  return /\d[./-]\s?\d/.test(text);
+}
+
+function mayNameMonth(text: string): boolean {
+  if (!/\d/.test(text)) return false;
+  const small = text.toLowerCase();
+  return MONTHS.some((name) => small.includes(name));
+}
 
 /** It begins and ends where a word does, and is no part of a longer row of figures. */
 function form(inside: string): WrittenForm {

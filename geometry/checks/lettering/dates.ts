@@ -1,3 +1,4 @@
+import { createCache } from '../../cache.ts';
 import type { TextElement } from '../../design/schema.ts';
 import type { Finding } from '../../findings.ts';
 import { daysIn, isDay, WEEKDAYS, weekdayOf, type Day } from '../../sentences/calendar.ts';
@@ -15,8 +16,15 @@ const SURE_WEEKDAYS_FROM = 1753;
  * not fall on the date beside them. A year of two figures may be of either century: what fits one is well.
  */
 export function checkDates(lettering: Lettering): Finding[] {
-  return lettering.texts.flatMap((on) => findDates(on.text).flatMap((date) => judge(lettering, on, date)));
+  return lettering.texts.flatMap((on) => datesIn(on.text).flatMap((date) => judge(lettering, on, date)));
 }
+
+/** The dates in a text. It stands unchanged through many keystrokes, and their patterns take milliseconds to build anew. */
+export function datesIn(text: string): readonly WrittenDate[] {
+  return KNOWN.getOrMake(text, () => findDates(text));
+}
+
+const KNOWN = createCache<readonly WrittenDate[]>(500);
 
 /** Every day a date can mean, the likeliest first; none where there is no such day. */
 export function daysMeant({ readings, year }: WrittenDate): Day[] {

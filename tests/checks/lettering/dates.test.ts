@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { datesIn } from '../../../geometry/checks/lettering/dates.ts';
 import { checkOrderDays, withOrderDays } from '../../../geometry/checks/order-days.ts';
 import { designOf, codesOf, findingsOf, mended } from './read.ts';
 
@@ -132,4 +133,12 @@ describe('the day an order is needed by', () => {
     expect(withOrderDays(plate, design, TODAY).verdict).toBe('look');
     expect(withOrderDays({ ...plate, plateId: 'other' }, design, TODAY).verdict).toBe('ready');
   });
+});
+
+it('a text that stands as it stood is not read for dates again, in any number of keystrokes', () => {
+  const text = 'FILLED 12 JUNE 2027';
+  const once = datesIn(text);
+  expect(once).toHaveLength(1);
+  for (let i = 0; i < 200; i++) datesIn(`CASK ${i} · ${i % 28} MAY 2027`);
+  expect(datesIn(['FILLED', '12', 'JUNE', '2027'].join(' '))).toBe(once);
 });

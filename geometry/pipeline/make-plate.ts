@@ -12,6 +12,7 @@ import { verifyPlate } from '../checks/verify-plate.ts';
 import { fingerprintOf } from '../design/fingerprint.ts';
 import type { Design } from '../design/schema.ts';
 import { sortFindings, verdictOf } from '../findings.ts';
+import { holdLettering } from './hold-lettering.ts';
 import { layOut, type OnBarrel } from '../layout/lay-out.ts';
 import { layMaskRing } from '../layout/mask-ring.ts';
 import { areaOf } from '../measure/facts.ts';
@@ -34,6 +35,7 @@ import { stockRules } from '../stock/stock-rules.ts';
  * 2. Layout in mm, of the design or of a ring that masks around another plate. Letters keep apart by a bridge's width, so that each can be bridged on its own.
  * 3. Openings gathered into units; units bridged.
  * 4. Checks; the proof; what is narrow.
+ * 5. Once more, a little smaller, where lettering that takes its size from its room does not hold.
  */
 export function makePlate(
   design: Design,
@@ -42,6 +44,18 @@ export function makePlate(
   store: SolveStore,
   book: StockBook,
 ): PlateResult {
+  const made = holdLettering(design, (tried) => makeAsAsked(tried, plateId, faces, store, book));
+  // sizes that the layout chose are no change of the design
+  return { ...made, fingerprint: fingerprintOf(design, ownRules(design, book)) };
+}
+
+function makeAsAsked(
+  design: Design,
+  plateId: string,
+  faces: FaceSource,
+  store: SolveStore,
+  book: StockBook,
+): Omit<PlateResult, 'fingerprint'> {
   const spec = design.plates.find((p) => p.id === plateId);
   if (!spec) throw new RangeError(`The design has no plate ${plateId}.`);
   const { diameterMm, findings: blankFindings } = plateDiameterMm(design, spec);
@@ -113,7 +127,6 @@ export function makePlate(
     },
     findings,
     verdict: verdictOf(findings),
-    fingerprint: fingerprintOf(design, ownRules(design, book)),
   };
 }
 

@@ -3,12 +3,13 @@ import { initialsCases, nameCases } from './begin/cases.ts';
 import { runAllAnswers } from './begin/run-answers.ts';
 import { VISIT_CLAIMS } from './begin/visit-claims.ts';
 import { once, rounded, type Claim } from './claim.ts';
+import { wantedPart } from './part.ts';
 
 const TEXTS = 1000;
 const SEED = 1504;
 const MOST_NAMED = 6;
 
-const initials = once(() => runAllAnswers(initialsCases()));
+const initials = once(() => runAllAnswers(initialsCases(), wantedPart()));
 
 const named = (stopped: readonly AnswerOutcome[]): string =>
   stopped
@@ -41,7 +42,7 @@ export const claims: readonly Claim[] = [
     async measure() {
       const cases = nameCases(TEXTS, SEED);
       const longest = new Map(cases.map(({ one, longest: most }) => [JSON.stringify(one), most]));
-      const outcomes = await runAllAnswers(cases.map(({ one }) => one));
+      const outcomes = await runAllAnswers(cases.map(({ one }) => one), wantedPart());
       const stopped = outcomes.filter(({ stops }) => stops.length > 0);
       const short = stopped.filter(({ one }) => (longest.get(JSON.stringify(one)) ?? 0) <= 24);
       const rewritten = outcomes.filter((o) => o.rewritten).length;

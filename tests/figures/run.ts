@@ -2,10 +2,10 @@ import { readdirSync } from 'node:fs';
 import type { Claim } from './claim.ts';
 
 // `npm run figures [-- GROUP[/CLAIM] ...] [--timed]`: measures and prints every claim, one line each; status 1 when one
-// falls short. GROUP/CLAIM takes the claims whose names begin so. With --timed only those about speed: that is
+// falls short. GROUP/CLAIM takes the claims whose names begin so. The long ones of begin take --part N/M. With --timed only those about speed: that is
 // `npm run bench`.
 
-const FRAME = ['run.ts', 'claim.ts'];
+const FRAME = ['run.ts', 'claim.ts', 'part.ts'];
 
 const args = process.argv.slice(2);
 const timedOnly = args.includes('--timed');
@@ -13,7 +13,7 @@ const groups = readdirSync(import.meta.dirname)
   .filter((name) => name.endsWith('.ts') && !FRAME.includes(name))
   .map((name) => name.replace('.ts', ''))
   .sort();
-const wanted = args.filter((arg) => !arg.startsWith('--'));
+const wanted = args.filter((arg, i) => !arg.startsWith('--') && args[i - 1] !== '--part');
 const unknown = wanted.find((name) => !groups.includes(groupOf(name)));
 if (unknown !== undefined) {
   console.error(`There is no group ${groupOf(unknown)}; there are ${groups.join(', ')}.`);

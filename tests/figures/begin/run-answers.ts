@@ -1,24 +1,29 @@
 import { type ChildProcess, fork } from 'node:child_process';
+import { partOf, type Part } from '../part.ts';
 import type { AnswerCase, AnswerOutcome } from './answered.ts';
+import { keptOutcomes } from './kept-outcomes.ts';
 
 const JOBS = 2;
 /** A row of the alphabet: pairs that begin alike share what was bridged. */
 const BATCH = 26;
 
-/** Runs cases in two processes, in their order. */
-export async function runAllAnswers(cases: readonly AnswerCase[]): Promise<AnswerOutcome[]> {
-  const outcomes: AnswerOutcome[] = [];
+/** Runs cases, or one part of them, in two processes; a part in one. What the same sources gave before is taken. */
+export async function runAllAnswers(all: readonly AnswerCase[], part?: Part): Promise<AnswerOutcome[]> {
+  const cases = partOf(all, part);
+  const kept = keptOutcomes();
+  const open = cases.filter((one) => kept.get(one) === undefined);
   let next = 0;
-  const workers = Array.from({ length: JOBS }, async () => {
+  const jobs = part ? 1 : Math.min(JOBS, Math.ceil(open.length / BATCH));
+  const workers = Array.from({ length: jobs }, async () => {
     const worker = fork(new URL('./worker.ts', import.meta.url), { execArgv: ['--import', 'tsx'] });
     try {
-      while (next < cases.length) outcomes.push(...(await answered(worker, cases.slice(next, (next += BATCH)))));
+      while (next < open.length) kept.add(await answered(worker, open.slice(next, (next += BATCH))));
     } finally {
       worker.kill();
     }
   });
   await Promise.all(workers);
-  return outcomes;
+  return cases.map((one) => kept.get(one)!);
 }
 
 function answered(worker: ChildProcess, batch: readonly AnswerCase[]): Promise<AnswerOutcome[]> {

@@ -60,7 +60,8 @@ function shrunk(element: Sized, { layout, diameterMm }: Made, share: number): De
     const capMm = extent?.kind === 'box' ? extent.heightMm : element.capHeight * radiusMm;
     return { ...element, capHeight: (capMm / radiusMm) * share };
   }
-  const bandMm = extent?.kind === 'sector' ? extent.outerMm - extent.innerMm : (element.outer - element.inner) * radiusMm;
+  const bandMm =
+    extent?.kind === 'sector' ? extent.outerMm - extent.innerMm : (element.outer - element.inner) * radiusMm;
   const [middle, half] = [(element.inner + element.outer) / 2, ((bandMm / radiusMm) * share) / 2];
   return { ...element, inner: middle - half, outer: middle + half };
 }

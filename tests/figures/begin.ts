@@ -42,7 +42,10 @@ export const claims: readonly Claim[] = [
     async measure() {
       const cases = nameCases(TEXTS, SEED);
       const longest = new Map(cases.map(({ one, longest: most }) => [JSON.stringify(one), most]));
-      const outcomes = await runAllAnswers(cases.map(({ one }) => one), wantedPart());
+      const outcomes = await runAllAnswers(
+        cases.map(({ one }) => one),
+        wantedPart(),
+      );
       const stopped = outcomes.filter(({ stops }) => stops.length > 0);
       const short = stopped.filter(({ one }) => (longest.get(JSON.stringify(one)) ?? 0) <= 24);
       const rewritten = outcomes.filter((o) => o.rewritten).length;

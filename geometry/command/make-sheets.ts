@@ -41,7 +41,6 @@ export async function makeSheets(
   );
   const plans = [...planSheets(sheets, new Map(plates.map(({ wish, plan }) => [wish, plan])), settings)];
   const job: Job = {
-    title: oneLine(design.title, 120) || 'Stencil',
     sheets: sheets.map((sheet, i) => ({ sheet, plan: plans[i]! })),
     designs: plates.map(({ wish, plate }) => jobDesign(wish, design, plate)),
   };

@@ -135,6 +135,7 @@ export const PARTS: readonly Part[] = [
       'geometry/plate/ (types)',
       'geometry/cutplan/',
       'geometry/sheet/ (types)',
+      'geometry/design/joint-fingerprint.ts',
       'geometry/design/show-fingerprint.ts',
       'geometry/design/ (types)',
       'geometry/approval/standing.ts',

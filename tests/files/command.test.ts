@@ -80,12 +80,14 @@ describe('the headless command', { timeout: 180_000 }, () => {
     const run = make('sheets', designText({ ...design, plates }), '--cut', 'leads');
     expect(run.complained).toBe('');
     expect(run.status).toBe(0);
-    const stem = 'Ottilie-Bastian-sheet-01';
+    const whole = run.files.find((name) => name.endsWith('-path-lead-ins.zip'))!.replace('.zip', '');
+    expect(whole).toMatch(/^Ottilie-Bastian-.*[0-9a-f]{16}-path-lead-ins$/);
+    const stem = `${whole}-sheet-01`;
     const own = ['.dxf', '.svg', '-cut-list.csv', '-cut-list.pdf'].map((end) => `${stem}${end}`);
-    expect(run.files).toEqual(expect.arrayContaining([...own, 'Ottilie-Bastian.zip']));
+    expect(run.files).toEqual(expect.arrayContaining(own));
     const { entities } = readDxf(readFileSync(join(run.out, `${stem}.dxf`), 'utf8'));
     expect(entities.filter((e) => e.layer === 'RIM')).toHaveLength(5);
-    const packed = unzipSync(readFileSync(join(run.out, 'Ottilie-Bastian.zip')));
+    const packed = unzipSync(readFileSync(join(run.out, `${whole}.zip`)));
     expect(Object.keys(packed).sort()).toEqual([...own, 'spec-sheet.pdf'].sort());
     for (const name of own) expect(packed[name]).toEqual(new Uint8Array(readFileSync(join(run.out, name))));
     expect(make('odd', designText(design), '--cut', 'all').complained).toContain('net, path or leads');

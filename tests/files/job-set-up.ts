@@ -17,5 +17,5 @@ export function threePlateJob(): Job {
   const plans = new Map([...plates].map(([id, plate]) => [id, planCuts(plate)]));
   const plan = planSheet(sheet, plans, LASER, { marks: marksOf(1), tabs: true });
   const designs = [...plates].map(([id, plate]) => jobDesign(id, handDesign(), plate));
-  return { title: 'Marrow Lane Perry', sheets: [{ sheet, plan }], designs };
+  return { sheets: [{ sheet, plan }], designs };
 }

@@ -7,8 +7,9 @@ import { cutList, cutListCsv } from '../../geometry/files/job/cut-list.ts';
 import { writeCutList } from '../../geometry/files/job/cut-list-pdf.ts';
 import { writeJobDxf } from '../../geometry/files/job/dxf-job.ts';
 import { findOutdated } from '../../geometry/files/job/job.ts';
-import { jobZip } from '../../geometry/files/job/job-files.ts';
+import { jobZip, withOwnNames } from '../../geometry/files/job/job-files.ts';
 import { jobLines } from '../../geometry/files/job/job-lines.ts';
+import { stemOfOrder, stemOfSheet } from '../../geometry/files/job/job-stem.ts';
 import { writeJobSvg } from '../../geometry/files/job/svg-job.ts';
 import { contourLengthMm } from '../../geometry/measure/arc.ts';
 import { contourPart } from '../../geometry/measure/contour-part.ts';
@@ -74,7 +75,7 @@ describe('a sheet as DXF', () => {
     expect(writeJobDxf(sheet, job.designs, NET)).not.toContain('OUTDATED');
     expect(writeJobSvg(sheet, job.designs, { ...NET, outdated })).toContain('OUTDATED: ');
     const { name, bytes } = await jobZip(job, { ...NET, outdated }, await listFonts());
-    expect(name).toBe('Marrow-Lane-Perry-outdated.zip');
+    expect(name).toMatch(/-outdated\.zip$/);
     expect(Object.keys(unzipSync(bytes)).every((file) => file.includes('-outdated-sheet-'))).toBe(true);
   });
   it('puts one plate back into its own frame, whatever way it lay', () => {
@@ -107,6 +108,34 @@ describe('a sheet as DXF', () => {
     },
     60_000,
   );
+});
+
+describe('the name of a cut file', () => {
+  const PATH_ONLY = { ...PATHS, size: { kind: 'path', leadIns: false } } as const;
+  it('says which lines are in it, so that no kind of file takes the place of another', () => {
+    const names = [NET, PATHS, PATH_ONLY, { ...NET, witness: true }].map((wish) => stemOfSheet(job, 0, wish));
+    expect(new Set(names).size).toBe(4);
+    expect(names[0]).toMatch(/-net-sheet-01$/);
+    expect(names[1]).toMatch(/-path-lead-ins-marks-sheet-01$/);
+    expect(names[2]).toMatch(/-path-marks-sheet-01$/);
+  });
+  it('carries title, order number and fingerprint of what is on it', () => {
+    const designs = job.designs.map((d, i) => ({ ...d, title: `Käfer ${i}`, reference: 'MLP / 27-114' }));
+    const own = { ...job, designs };
+    const plate = sheet.sheet.plates[1]!;
+    expect(stemOfSheet(own, 0, { ...NET, plate })).toBe('Kafer-1-MLP-27-114-2222222222222222-net-sheet-01-a-2');
+    const whole = stemOfOrder(own, NET);
+    expect(whole).toMatch(/^Kafer-0-and-2-MLP-27-114-[0-9a-f]{16}-net$/);
+    const changed = designs.map((d) => (d.wish === 'b#1' ? { ...d, fingerprint: '4'.repeat(64) } : d));
+    expect(stemOfOrder({ ...own, designs: changed }, NET)).not.toBe(whole);
+  });
+  it('stays short enough for any system, and names that meet get a number', () => {
+    const long = job.designs.map((d) => ({ ...d, title: 'ß'.repeat(120), reference: 'x'.repeat(60) }));
+    expect(stemOfSheet({ ...job, designs: long }, 0, { ...PATHS, outdated: ['so'] }).length).toBeLessThan(140);
+    const bytes = new Uint8Array();
+    const names = ['a.dxf', 'A.dxf', 'a.dxf', 'b'].map((name) => ({ name, bytes }));
+    expect(withOwnNames(names).map((f) => f.name)).toEqual(['a.dxf', 'A-2.dxf', 'a-3.dxf', 'b']);
+  });
 });
 
 describe('a part of a contour', () => {
@@ -165,7 +194,7 @@ describe('the cut list', () => {
     const zip = await jobZip(job, PATHS, fonts);
     expect((await jobZip(job, PATHS, fonts)).bytes).toEqual(zip.bytes);
     expect(Object.keys(unzipSync(zip.bytes))).toEqual(
-      ['.dxf', '.svg', '-cut-list.csv', '-cut-list.pdf'].map((end) => `Marrow-Lane-Perry-sheet-01${end}`),
+      ['.dxf', '.svg', '-cut-list.csv', '-cut-list.pdf'].map((end) => `${stemOfSheet(job, 0, PATHS)}${end}`),
     );
   });
 });

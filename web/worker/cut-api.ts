@@ -94,7 +94,6 @@ export type WantedJobFile =
   | { readonly kind: 'zip' };
 
 export interface FileWishes {
-  readonly title: string;
   readonly size: SizeWish;
   readonly witness: boolean;
   /** Why the plan no longer fits its designs, in English: the files then say so. */

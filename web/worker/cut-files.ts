@@ -4,7 +4,6 @@ import type { Job } from '../../geometry/files/job/job.ts';
 import type { LineWishes } from '../../geometry/files/job/job-lines.ts';
 import type { JobFile } from '../../geometry/files/job/job-files.ts';
 import { stemOfSheet } from '../../geometry/files/job/job-stem.ts';
-import { safePart } from '../../geometry/files/names.ts';
 import { writeJobSvg } from '../../geometry/files/job/svg-job.ts';
 import type { FileWishes, SizeWish, WantedJobFile } from './cut-api.ts';
 import { fetchPaperFonts } from './paper-fonts.ts';
@@ -28,7 +27,8 @@ export async function jobFile(
   }
   const sheet = job.sheets[wanted.sheet];
   if (!sheet) throw new RangeError(`there is no sheet ${wanted.sheet + 1}`);
-  const stem = stemOfSheet(job.title, wanted.sheet, wishes);
+  const own = wanted.plate ? { ...wishes, plate: wanted.plate } : wishes;
+  const stem = stemOfSheet(job, wanted.sheet, own);
   const text = (name: string, type: string, content: string): MadeFile =>
     fileOf({ name, bytes: new TextEncoder().encode(content) }, type);
   if (wanted.kind === 'list-csv') return text(`${stem}-cut-list.csv`, 'text/csv', cutListCsv(sheet, job.designs));
@@ -37,8 +37,7 @@ export async function jobFile(
     const bytes = await writeCutList(sheet, job.designs, await fetchPaperFonts(), outdated);
     return fileOf({ name: `${stem}-cut-list.pdf`, bytes }, 'application/pdf');
   }
-  const own = wanted.plate ? { ...wishes, plate: wanted.plate } : wishes;
-  const name = `${stem}${wanted.plate ? `-${safePart(wanted.plate.id, 'plate')}` : ''}.${wanted.kind}`;
+  const name = `${stem}.${wanted.kind}`;
   return wanted.kind === 'dxf'
     ? text(name, 'image/vnd.dxf', writeJobDxf(sheet, job.designs, own))
     : text(name, 'image/svg+xml', writeJobSvg(sheet, job.designs, own));

@@ -83,7 +83,6 @@ const api: CutApi = {
       const plans = plansOf(planJob);
       const there = new Set(planJob.sheets.flatMap(({ plates }) => plates.map(({ wish }) => wish)));
       const job: Job = {
-        title: wishes.title,
         // one sheet asked for needs no others
         sheets: planJob.sheets.flatMap((sheet, i) =>
           wanted.kind === 'zip' || i <= wanted.sheet ? [{ sheet, plan: plans.plan(i) }] : [],

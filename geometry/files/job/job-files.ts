@@ -14,15 +14,12 @@ export interface JobFile {
 }
 
 /** DXF, SVG and cut list (CSV, PDF) of every sheet of an order, in the order of the sheets. */
-export async function jobFiles(
-  { title, sheets, designs }: Job,
-  wishes: Omit<LineWishes, 'plate'>,
-  fonts: PageFonts,
-): Promise<JobFile[]> {
+export async function jobFiles(whole: Job, wishes: Omit<LineWishes, 'plate'>, fonts: PageFonts): Promise<JobFile[]> {
+  const { sheets, designs } = whole;
   const files: JobFile[] = [];
   const text = new TextEncoder();
   for (const [i, job] of sheets.entries()) {
-    const stem = stemOfSheet(title, i, wishes);
+    const stem = stemOfSheet(whole, i, wishes);
     files.push(
       { name: `${stem}.dxf`, bytes: text.encode(writeJobDxf(job, designs, wishes)) },
       { name: `${stem}.svg`, bytes: text.encode(writeJobSvg(job, designs, wishes)) },
@@ -40,6 +37,17 @@ export async function jobZip(
   fonts: PageFonts,
   others: readonly JobFile[] = [],
 ): Promise<JobFile> {
-  const files = [...(await jobFiles(job, wishes, fonts)), ...others];
-  return { name: `${stemOfOrder(job.title, wishes)}.zip`, bytes: zipOf(files) };
+  const files = withOwnNames([...(await jobFiles(job, wishes, fonts)), ...others]);
+  return { name: `${stemOfOrder(job, wishes)}.zip`, bytes: zipOf(files) };
+}
+
+/** Of names that meet all but the first get a number: one file would take the place of the other. */
+export function withOwnNames(files: readonly JobFile[]): JobFile[] {
+  const taken = new Set<string>();
+  return files.map((file) => {
+    let { name } = file;
+    for (let n = 2; taken.has(name.toLowerCase()); n++) name = file.name.replace(/(\.[^.]*)?$/, `-${n}$1`);
+    taken.add(name.toLowerCase());
+    return { ...file, name };
+  });
 }

@@ -14,6 +14,8 @@ export interface JobDesign {
   readonly wish: string;
   readonly title: string;
   readonly plateName: string;
+  /** The customer's order number; empty: none. */
+  readonly reference: string;
   /** 64 hex digits. */
   readonly fingerprint: string;
   readonly approval: string;
@@ -27,7 +29,6 @@ export interface JobSheet {
 
 /** An order ready to be cut. */
 export interface Job {
-  readonly title: string;
   readonly sheets: readonly JobSheet[];
   /** One for every wish that has a plate on a sheet. */
   readonly designs: readonly JobDesign[];
@@ -38,6 +39,7 @@ export function jobDesign(wish: string, design: Design, plate: PlateResult): Job
     wish,
     title: oneLine(design.title, 120) || 'Stencil',
     plateName: oneLine(plate.name, 60),
+    reference: oneLine(design.order.reference, 60),
     fingerprint: plate.fingerprint,
     approval: approvalOf(design, plate.fingerprint).text,
   };

@@ -107,7 +107,7 @@ async function takenFor({ digits, one, other }: Twins): Promise<{ readonly asked
   ask('as it is shown', showFingerprint(print) === showFingerprint(theirs));
   ask('code on the sheet', codeText(one, print) === codeText({ ...other, title: one.title }, theirs));
   ask('row of a series', rowMark(one, 1, BUILT_IN) === rowMark(other, 1, BUILT_IN));
-  const planned = { wish: 'a', title: '', plateName: '', fingerprint: print, approval: '' };
+  const planned = { wish: 'a', title: '', reference: '', plateName: '', fingerprint: print, approval: '' };
   ask('plan of a sheet', findOutdated([planned], new Map([['a', theirs]])).length === 0);
 
   const [order, wrong] = [await madeOrder(one), await madeOrder(other)];

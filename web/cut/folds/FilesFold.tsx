@@ -1,7 +1,6 @@
 import { Download, FileText, Shapes } from 'lucide-react';
 import { useState } from 'react';
 import { saveFile } from '../../page/save-file.ts';
-import { useDesign } from '../../page/page-context.ts';
 import { useFilesHeld } from '../../page/use-files-held.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Choice } from '../../ui/fields/Choice.tsx';
@@ -16,7 +15,6 @@ import css from './folds.module.css';
 /** The files of the plan: this sheet, one plate of it, or the whole order. */
 export function FilesFold() {
   const { work } = useCutParts();
-  const { title } = useDesign();
   const planned = useCut((s) => s.planned);
   const sheetAt = useCut((s) => s.sheetAt);
   const changed = useCut((s) => s.changed);
@@ -40,7 +38,7 @@ export function FilesFold() {
   async function take(wanted: WantedJobFile): Promise<void> {
     setPhase({ making: true, sentence: t('take.making') });
     const made = await work
-      .files(wanted, { title, size, witness: witness && marks, evenOutdated: !isOutdated })
+      .files(wanted, { size, witness: witness && marks, evenOutdated: !isOutdated })
       .catch(() => undefined);
     if (made === undefined || 'problem' in made) {
       setPhase({ making: false, sentence: t(made?.problem ?? 'trouble.files'), bad: true });

@@ -13,6 +13,7 @@ import { checkRolled } from './rolled.ts';
 import { checkSoftIsland } from './soft-island.ts';
 import { checkTextOverlap } from './text-overlap.ts';
 import { checkTooNearRim } from './too-near-rim.ts';
+import { checkUnfilledPlaces } from './unfilled-places.ts';
 
 /** Every check of a plate that is no measure of the finished metal; a new check is one file and one line here. */
 const CHECKS: readonly ((input: CheckInput) => Finding[])[] = [
@@ -28,6 +29,7 @@ const CHECKS: readonly ((input: CheckInput) => Finding[])[] = [
   checkOverspray,
   checkHeavyPlate,
   checkNothingToCut,
+  checkUnfilledPlaces,
   checkLettering,
 ];
 

@@ -84,6 +84,9 @@ export const PLATE_EN = makeSay({
     notOnePiece:
       'The proof finds metal here that would fall out or hang by too little. Make the lettering larger, or move things apart.',
     nothingToCut: 'Nothing is cut out of this plate yet. Type a name, initials or a date.',
+    unfilledPlace:
+      '{{places}} is not filled in yet, and would be cut as it stands. Type what belongs there, or make a series from a table.',
+    unfilledPaper: '{{places}} is not filled in yet in title or order. Type what belongs there.',
     openingFine:
       'The finest stroke is {{width}} wide, finer than the cut itself ({{kerf}}). Make the lettering larger or choose a bolder face.',
     openingNarrow:

@@ -1,14 +1,12 @@
 import { isText } from '../design/kinds.ts';
 import { LONGEST_TEXT, MOST_QUANTITY } from '../design/limits.ts';
+import { PLACE, placesOf } from '../design/places.ts';
 import { problemFor } from '../design/say-where.ts';
 import { designSchema, type Design } from '../design/schema.ts';
 import { visible } from '../design/visible.ts';
 import { CUT_EN } from '../sentences/cut-en.ts';
 import type { Refused } from '../sentences/wording.ts';
 import { columnKey, type Row } from './read-rows.ts';
-
-/** A place that a cell fills: the name of its column in braces. */
-const PLACE = /\{([^{}\n]{1,80})\}/g;
 
 /** Columns of these names say how many plates of the row are wanted, unless a text asks for them. */
 const QUANTITY_COLUMNS = ['quantity', 'qty', 'menge', 'anzahl', 'quantité', 'cantidad'];
@@ -60,19 +58,6 @@ export function fillDesign(design: Design, columns: readonly string[]): Form | R
       return { design: filled, name: used.map(cell).join(' ').slice(0, LONGEST_TEXT) };
     },
   };
-}
-
-function placesOf(design: Design): string[] {
-  const { who, reference, neededBy, notes } = design.order;
-  const texts = [
-    ...design.elements.flatMap((e) => (isText(e) ? [e.text] : [])),
-    design.title,
-    who,
-    reference,
-    neededBy,
-    notes,
-  ];
-  return texts.flatMap((text) => [...text.matchAll(PLACE)].map((m) => m[1] ?? ''));
 }
 
 function filledWith(design: Design, cell: (column: string) => string, quantity: number | undefined): Design {

@@ -102,6 +102,7 @@ export const PARTS: readonly Part[] = [
       'geometry/barrel/',
       'geometry/motifs/',
       'geometry/layout/',
+      'geometry/design/places.ts',
       'geometry/design/ (types)',
       'geometry/bridges/ (types)',
     ],

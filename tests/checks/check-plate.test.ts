@@ -75,6 +75,29 @@ describe('a sound plate', () => {
   });
 });
 
+describe('a place that no table has filled', () => {
+  const texts = (text: string, title = 'Cask 7') => ({
+    ...design,
+    title,
+    elements: [{ ...newLineText('name', 'cinzel-700'), text }],
+  });
+  const found = (of: Design) =>
+    codes(checkPlate(input([middle], { design: of }))).filter((c) => c.includes('unfilled'));
+  it('stops the cut, wherever it stands in a text', () => {
+    for (const text of ['{cask}', 'CASK {Cask no} 27', '{a}{b}'])
+      expect(found(texts(text))).toEqual(['stop unfilled-place']);
+    const [finding] = checkPlate(input([middle], { design: texts('{a} {b} {a}') })).filter(
+      (f) => f.severity === 'stop',
+    );
+    expect(finding!.sentence).toContain('{a}, {b} is not filled');
+    expect(finding!.elementIds).toEqual(['name']);
+  });
+  it('is worth a look on paper, and braces with nothing in them are none', () => {
+    expect(found(texts('PERRY', 'Cask {cask}'))).toEqual(['look unfilled-paper']);
+    for (const text of ['{}', '} 7 {', 'A { B']) expect(found(texts(text))).toEqual([]);
+  });
+});
+
 describe('too near the rim', () => {
   const at = (reach: number, ids = ['top']) => [middle, opening(ids, sector(200, reach, -20, 20))];
 

@@ -1,4 +1,4 @@
-import type { Approval, Design } from '../design/schema.ts';
+import type { Approval, Design, Offer } from '../design/schema.ts';
 import { APPROVAL_EN } from '../sentences/approval-en.ts';
 import type { Refused } from '../sentences/wording.ts';
 import { offerHolds, offerOf } from './offer.ts';
@@ -9,9 +9,10 @@ const LONGEST_NAME = 200;
 
 /**
  * Who approves what: fingerprint is the whole one of the design as it is, at the moment by ISO 8601. offer: with the
- * price that was seen; absent: the design's own offer while it holds, else plates and title alone.
+ * price that was seen; absent: the design's own offer while it holds, else plates and title alone; none: it comes from an
+ * earlier version, and binds the drawing only.
  */
-export type Approving = Approval;
+export type Approving = Omit<Approval, 'offer'> & { readonly offer?: Offer | 'none' | undefined };
 
 /** Why this cannot be approved, with what to do; undefined when it can. */
 export function whyNoApproval(design: Design, asked: Pick<Approving, 'name' | 'fingerprint'>): Refused | undefined {
@@ -28,7 +29,8 @@ export function approve(design: Design, asked: Approving): Design {
   const { at, how, fingerprint } = asked;
   const own = design.offer && offerHolds(design.offer, design, fingerprint) ? design.offer : undefined;
   const offer = asked.offer ?? own ?? offerOf(design, { fingerprint, made: at.slice(0, 10) });
-  const approval: Approval = { name: tidied(asked.name), at, how, fingerprint, offer };
+  const given = { name: tidied(asked.name), at, how, fingerprint };
+  const approval: Approval = offer === 'none' ? given : { ...given, offer };
   const marked = toBeMarked(design, asked);
   if (!marked) return { ...keepAnew(design, { at, why: '', fingerprint }, approval), approval };
   const revisions = design.revisions?.map((r) => (r === marked ? { ...r, approval } : r));

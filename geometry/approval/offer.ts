@@ -1,4 +1,5 @@
 import { plateDiameterMm } from '../barrel/blank.ts';
+import { markOf } from '../design/fingerprint.ts';
 import { canonicalJson } from '../design/canonical-json.ts';
 import { visible } from '../design/visible.ts';
 import type { Design, Offer } from '../design/schema.ts';
@@ -6,6 +7,7 @@ import { inMm } from '../sentences/say.ts';
 import { APPROVAL_EN } from '../sentences/approval-en.ts';
 import type { Wording } from '../sentences/wording.ts';
 import type { Quote } from '../shop/quote.ts';
+import type { ShopBook } from '../shop/shop-book.ts';
 import { minorDigits } from '../stock/money.ts';
 import { sameFingerprint } from './same-fingerprint.ts';
 
@@ -19,6 +21,16 @@ export interface Offering {
   readonly quote?: Quote | undefined;
   /** SHA-256 of what the quote was computed by (pricesMark). */
   readonly shopPrices?: string | undefined;
+}
+
+/** SHA-256 of all that a shop's price is computed by; its own notes on where a price comes from are not counted. */
+export function pricesMark({ prices, tax, currency, leadTime, offer }: ShopBook): string {
+  const counted: unknown = JSON.parse(
+    JSON.stringify({ prices, tax, currency, leadTime, offer }, (key, value: unknown) =>
+      key === 'source' ? undefined : value,
+    ),
+  );
+  return markOf(counted as object);
 }
 
 /** What both sides would agree on by the design as it is: plates by size and number, title, and the price given. */

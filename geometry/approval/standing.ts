@@ -19,7 +19,7 @@ import { visible } from '../design/visible.ts';
 import type { Wording } from '../sentences/wording.ts';
 import { approvedRevision } from './approved-revision.ts';
 import { APPROVAL_EN } from '../sentences/approval-en.ts';
-import { changesSince, numberWords, offerChanges, totalWords } from './offer.ts';
+import { changesSince, numberWords, offerChanges, offerHolds, totalWords } from './offer.ts';
 import { revisionDesign } from './revisions.ts';
 import { beginsAlike, sameFingerprint } from './same-fingerprint.ts';
 
@@ -56,7 +56,11 @@ export function standingOf(design: Design, fingerprint: string): Standing {
   const { approval } = design;
   if (!approval) return { kind: 'open' };
   const revision = approvedRevision(design);
-  const given = { approval, ...(revision && { letter: revision.letter }), order: orderStanding(design, approval) };
+  const given = {
+    approval,
+    ...(revision && { letter: revision.letter }),
+    order: orderStanding(design, approval, fingerprint),
+  };
   if (sameFingerprint(approval.fingerprint, fingerprint)) return { kind: 'approved', ...given };
   if (beginsAlike(approval.fingerprint, fingerprint)) return { kind: 'short', ...given };
   return { kind: 'changed', ...given, ...(revision && { was: revisionDesign(design, revision.letter) }) };
@@ -65,6 +69,17 @@ export function standingOf(design: Design, fingerprint: string): Standing {
 /** True when both are as approved: what is cut, and what is ordered where the approval says so. */
 export function isAllApproved(standing: Standing): boolean {
   return standing.kind === 'approved' && standing.order.kind !== 'changed';
+}
+
+/**
+ * The offer that counts for the design as it is: the one that was approved while drawing and order are as approved, else
+ * the last that was made while it says what the design is. undefined: prices are those of the day.
+ */
+export function offerNow(design: Design, fingerprint: string): Offer | undefined {
+  const standing = standingOf(design, fingerprint);
+  if (standing.kind === 'approved' && standing.order.kind === 'approved') return standing.order.offer;
+  const { offer } = design;
+  return offer && offerHolds(offer, design, fingerprint) ? offer : undefined;
 }
 
 /** How the order stands, in words; loud where it is not what was approved. */
@@ -79,12 +94,14 @@ export function orderWords(order: OrderStanding): { readonly words: Wording; rea
   return { words: say('agreed.orderApproved', values), loud: false };
 }
 
-function orderStanding(design: Design, { offer, fingerprint }: Approval): OrderStanding {
+/** An offer that was made for something else than the design as it is says nothing of it. */
+function orderStanding(design: Design, { offer, fingerprint }: Approval, now: string): OrderStanding {
   if (!offer) return { kind: 'unbound' };
+  const later = design.offer && offerHolds(design.offer, design, now) ? design.offer : undefined;
   const by = [
     ...(sameFingerprint(offer.fingerprint, fingerprint) ? [] : [APPROVAL_EN.say('agreed.otherDrawing')]),
     ...changesSince(offer, design),
-    ...offerChanges(offer, design.offer),
+    ...offerChanges(offer, later),
   ];
   return by.length === 0 ? { kind: 'approved', offer } : { kind: 'changed', offer, by };
 }

@@ -81,7 +81,11 @@ export async function makeOrder(
 }
 
 /** What stands against cutting only what was approved, by the whole fingerprint, and as many as were approved. */
-function whyNotApproved(design: Design, book: StockBook, what: NonNullable<Asked['approvedOnly']>): string | undefined {
+export function whyNotApproved(
+  design: Design,
+  book: StockBook,
+  what: NonNullable<Asked['approvedOnly']>,
+): string | undefined {
   const standing = standingOf(design, fingerprintOf(design, ownRules(design, book)));
   const flag = what === 'all' ? '--approved-only' : '--cut-approved';
   if (standing.kind === 'approved') {

@@ -35,7 +35,12 @@ export function fingerprintText(design: Design, shopRules?: object): string {
 
 /** SHA-256 of the whole document, 64 hex digits: also of what is on paper only, which the fingerprint leaves out. */
 export function documentMark(design: Design): string {
-  return bytesToHex(sha256(utf8ToBytes(canonicalJson(design))));
+  return markOf(design);
+}
+
+/** SHA-256 of plain data, 64 hex digits. */
+export function markOf(value: object): string {
+  return bytesToHex(sha256(utf8ToBytes(canonicalJson(value))));
 }
 
 /** Later versions of the document brought nothing that is cut: an approval outlives them. Raised when one does. */

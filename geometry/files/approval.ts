@@ -1,6 +1,7 @@
 import { orderWords, type Standing, standingOf } from '../approval/standing.ts';
 import { showFingerprint } from '../design/show-fingerprint.ts';
 import type { Design } from '../design/schema.ts';
+import { dayWords } from '../sentences/day-words.ts';
 import { PAPER_EN } from '../sentences/paper-en.ts';
 import type { Wording } from '../sentences/wording.ts';
 import { oneLine } from './plain-text.ts';
@@ -15,11 +16,15 @@ export interface ApprovalSaid {
 }
 
 /**
- * How a file stands to the approval, in a line for the drawing and one for the order. Name and moment stand as they are carried, the moment never in
- * another time zone: a file has the same bytes wherever it is made.
- * loud: what was approved is not what this file cuts, or nothing proves that it is.
+ * How a file stands to the approval, in a line for the drawing and one for the order. Name and moment stand as they are
+ * carried, the moment never in another time zone: a file has the same bytes wherever it is made. Papers say the day as
+ * people write it (`written`). loud: what was approved is not what this file cuts, or nothing proves that it is.
  */
-export function approvalWords(design: Design, fingerprint: string): ApprovalSaid {
+export function approvalWords(
+  design: Design,
+  fingerprint: string,
+  days: 'carried' | 'written' = 'carried',
+): ApprovalSaid {
   const standing = standingOf(design, fingerprint);
   const { kind } = standing;
   if (kind === 'open') return { kind, words: PAPER_EN.say('paper.notApproved'), loud: false };
@@ -27,7 +32,9 @@ export function approvalWords(design: Design, fingerprint: string): ApprovalSaid
   const { name, at, fingerprint: approved } = standing.approval;
   const person = oneLine(name, 60);
   const moment = at ? `, ${oneLine(at, 40)}` : '';
-  const who = person === '' ? PAPER_EN.say('paper.someone') : `${person}${moment}`;
+  const day = days === 'written' && at !== '' ? dayWords(oneLine(at, 40)) : undefined;
+  const named = day === undefined ? `${person}${moment}` : PAPER_EN.say('paper.personOn', { person, day });
+  const who = person === '' ? PAPER_EN.say('paper.someone') : named;
   if (kind === 'approved') {
     const { letter } = standing;
     const words = letter

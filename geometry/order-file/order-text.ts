@@ -4,6 +4,7 @@ import { isText } from '../design/kinds.ts';
 import type { Design } from '../design/schema.ts';
 import { oneLine } from '../files/plain-text.ts';
 import { materialIn, processIn, type StockBook } from '../stock/stock-book.ts';
+import { dayWords } from '../sentences/day-words.ts';
 import { inMm, named } from '../sentences/say.ts';
 import { ORDER_EN } from '../sentences/order-en.ts';
 import type { Wording } from '../sentences/wording.ts';
@@ -31,7 +32,7 @@ export function writeOrderText(asked: OrderTextAsked, speak: (words: Wording) =>
     ORDER_EN.say('orderText.title', { title: oneLine(design.title, 120) }),
     said('orderText.who', 'who', order.who),
     said('orderText.reference', 'reference', order.reference),
-    said('orderText.neededBy', 'day', order.neededBy),
+    saidDay(order.neededBy),
     '',
     ORDER_EN.say('orderText.plates'),
     ...design.plates.flatMap(({ id, name, quantity }) => {
@@ -66,13 +67,18 @@ function said(
   return line === '' ? undefined : ORDER_EN.say(key, { [name]: line });
 }
 
+function saidDay(typed: string): Wording | undefined {
+  const line = oneLine(typed, 40);
+  return line === '' ? undefined : ORDER_EN.say('orderText.neededBy', { day: dayWords(line) });
+}
+
 /** How the drawing stands, and how the order; loud where what was approved is something else. */
 function approvalLines(design: Design, fingerprint: string): Wording[] {
   const standing = standingOf(design, fingerprint);
   if (standing.kind === 'open') return [ORDER_EN.say('orderText.notApproved')];
   const { approval } = standing;
   const order = orderWords(standing.order).words;
-  const [name, at] = [oneLine(approval.name, 60), oneLine(approval.at, 40)];
+  const [name, at] = [oneLine(approval.name, 60), dayWords(oneLine(approval.at, 40))];
   if (standing.kind !== 'approved') {
     const key = standing.kind === 'short' ? 'orderText.approvedShort' : 'orderText.approvedOther';
     return [ORDER_EN.say(key, { name, approved: showFingerprint(oneLine(approval.fingerprint, 64)) }), order];

@@ -5,6 +5,8 @@ import { asHeading } from '../files/paper/paper-words.ts';
 import { oneLine } from '../files/plain-text.ts';
 import { INK } from '../files/paper/pdf-page.ts';
 import { findRolling } from '../files/paper/rolled-plate.ts';
+import type { Offer } from '../design/schema.ts';
+import type { Quote } from '../shop/quote.ts';
 import { formatMoney } from '../shop/format-money.ts';
 import { materialWords } from '../stock/record-key.ts';
 import { materialIn } from '../stock/stock-book.ts';
@@ -20,15 +22,27 @@ const COLUMNS = 4;
 /** Titles are set as large as they fit in. */
 const TITLE_SIZES = [30, 26, 22, 18];
 
+/** What the cover needs besides: whether drawing and order are as approved, and the offer that counts. */
+export interface CoverAsked extends ProofAsked {
+  readonly approved: boolean;
+  readonly offer: Offer | undefined;
+}
+
 /** The first page: whose proof of what, how it stands to the approval, the picture, and the facts in short. */
-export function drawCover(flow: Flow, asked: ProofAsked, title: string, fingerprint: string): void {
+export function drawCover(flow: Flow, asked: CoverAsked, title: string, fingerprint: string): void {
   const { page, words, left, width } = flow;
   let y = 24;
   if (asked.shop) {
     drawShopHead(page, asked.shop, left, width);
     y = SHOP_HEAD_MM + 13;
   }
-  page.line(asHeading(words.say('paperProof.forApproval')), left, y, width, TYPE.eyebrow);
+  page.line(
+    asHeading(words.say(asked.approved ? 'paperProof.approved' : 'paperProof.forApproval')),
+    left,
+    y,
+    width,
+    TYPE.eyebrow,
+  );
   const size = TITLE_SIZES.find((s) => page.widthOf(title, { size: s, bold: true }) <= width) ?? 18;
   const rows = page.block(title, left, y + 5 + size * 0.28, width, 2, size * 0.42, { size, bold: true, tag: 'H1' });
   y += 5 + size * 0.28 + (rows - 1) * size * 0.42 + 7;
@@ -54,7 +68,9 @@ function drawStanding(flow: Flow, { design }: ProofAsked, fingerprint: string, y
   const text = [words.say('paper.fingerprint', { fingerprint: showFingerprint(fingerprint) }), ...revision].join(
     '  ·  ',
   );
-  const { kind, words: standing, loud } = approvalWords(design, fingerprint);
+  const { kind, words: drawing, loud: drawingLoud, order } = approvalWords(design, fingerprint, 'written');
+  const standing = order?.loud === true && !drawingLoud ? order.words : drawing;
+  const loud = drawingLoud || order?.loud === true;
   page.line(text, left, y, width * 0.6, TYPE.quiet);
   if (!loud) {
     const style = { ...TYPE.quiet, bold: kind === 'approved', align: 'right' } as const;
@@ -94,27 +110,24 @@ function drawPictureIn(flow: Flow, asked: ProofAsked, title: string, top: number
 
 type Fact = readonly [label: string, value: string, below?: string];
 
-function factsOf({ words }: Flow, { design, plates, book, quote }: ProofAsked): Fact[][] {
+/** In rows of at most COLUMNS: every plate by size, number and price, what it is of, what it costs, and the offer. */
+function factsOf({ words }: Flow, { design, plates, book, quote, offer }: CoverAsked): Fact[][] {
   const { stock, order } = design;
   const material = materialIn(book, stock.material);
   const [first] = plates;
-  const quantity = plates.reduce((sum, p) => sum + p.plate.quantity, 0);
   const rolled = first && findRolling(design, first.plate.diameterMm);
+  const money = (minor: number) => quote && formatMoney(minor, quote.currency, words.language);
+  const made = plates.map(({ plate: { name, quantity, diameterMm } }): Fact => {
+    const line = quote?.lines.find(({ code, plate }) => code === 'plate' && plate === name);
+    const each = line && line.count > 0 ? money(Math.round(line.minor / line.count)) : undefined;
+    const below = [
+      words.inches(diameterMm),
+      ...(each === undefined ? [] : [words.say('paperProof.each', { price: each })]),
+    ];
+    const diameter = words.mm(diameterMm);
+    return [oneLine(name, 60), words.say('paperProof.plateFact', { quantity, diameter }), below.join(' · ')];
+  });
   const main: Fact[] = [
-    ...(first
-      ? [
-          [
-            words.say('paperProof.diameter'),
-            words.mm(first.plate.diameterMm),
-            words.inches(first.plate.diameterMm),
-          ] as const,
-        ]
-      : []),
-    [
-      words.say('paper.quantity'),
-      String(quantity),
-      plates.length > 1 ? plates.map((p) => p.plate.name).join(', ') : '',
-    ],
     [
       words.say('paper.material'),
       material ? words.speak(materialWords(material)) : stock.material,
@@ -129,13 +142,40 @@ function factsOf({ words }: Flow, { design, plates, book, quote }: ProofAsked): 
   const lead = quote?.lead && leadText(words, quote.lead);
   const given: Fact[] = [
     ...(quote
-      ? [[words.say('paperProof.price'), formatMoney(quote.totalMinor, quote.currency, words.language)] as const]
+      ? [
+          [
+            words.say('paperProof.price'),
+            formatMoney(quote.totalMinor, quote.currency, words.language),
+            taxText(words, quote),
+          ] as const,
+        ]
       : []),
     ...(lead === undefined ? [] : [[words.say('paperProof.leadTime'), lead] as const]),
     ...fact(words.say('paperSheet.for'), order.who, order.reference),
-    ...fact(words.say('paperProof.neededBy'), order.neededBy),
+    ...fact(words.say('paperProof.neededBy'), words.day(order.neededBy)),
   ];
-  return given.length > 0 ? [main, given] : [main];
+  const offered: Fact[] =
+    offer === undefined || offer.number === ''
+      ? []
+      : [
+          [words.say('paperProof.offerNumber'), oneLine(offer.number, 40)],
+          [words.say('paperProof.offerMade'), words.day(oneLine(offer.made, 40))],
+          ...fact(words.say('paperProof.offerUntil'), words.day(offer.validUntil ?? '')),
+        ];
+  return [...inRows(made), ...inRows([...main, ...offered]), ...inRows(given)];
+}
+
+function inRows(facts: readonly Fact[]): Fact[][] {
+  return Array.from({ length: Math.ceil(facts.length / COLUMNS) }, (_, i) =>
+    facts.slice(i * COLUMNS, (i + 1) * COLUMNS),
+  );
+}
+
+/** What of the total is tax, by name. */
+function taxText(words: Flow['words'], { tax }: Quote): string {
+  if (!tax) return '';
+  const values = { name: tax.name, percent: words.plain(tax.percent) };
+  return words.say(tax.included ? 'paperProof.priceTaxWithin' : 'paperProof.priceTaxOn', values);
 }
 
 export function leadText(words: Flow['words'], { least, most }: { readonly least: number; readonly most: number }) {

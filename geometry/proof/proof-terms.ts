@@ -96,15 +96,17 @@ export function drawApproval(flow: Flow, asked: ProofAsked, fingerprint: string)
   const { page, words, left, width } = flow;
   const legal = asked.shop?.legal ?? [];
   const legalMm = legal.length > 0 ? 5 + legal.reduce((sum, l) => sum + page.rows(l, width, TYPE.label) * 3.4, 0) : 0;
-  const { kind, words: standing } = approvalWords(asked.design, fingerprint);
-  const free = flow.bottom - flow.y - APPROVAL_MM - (kind === 'changed' ? CHANGED_MM : 0) - legalMm;
+  const { kind, words: standing, order } = approvalWords(asked.design, fingerprint, 'written');
+  const agreed = kind === 'approved' && order?.loud !== true;
+  const free =
+    flow.bottom - flow.y - APPROVAL_MM - (kind === 'changed' || order?.loud === true ? CHANGED_MM : 0) - legalMm;
   // At the foot of the page it belongs to; on a page of its own at the top.
   if (free >= 0) flow.y += free;
   else flow.newPage();
   page.rule(left, flow.y, left + width, flow.y, 0.35, INK.char);
   flow.y += 5;
   flow.heading(words.say('paperProof.approval'), 40);
-  if (kind === 'approved') {
+  if (agreed) {
     flow.paragraph(
       `${words.speak(standing)}. ${words.say('paper.fingerprint', { fingerprint: showFingerprint(fingerprint) })}.`,
       {
@@ -112,8 +114,10 @@ export function drawApproval(flow: Flow, asked: ProofAsked, fingerprint: string)
         bold: true,
       },
     );
+    if (order) flow.paragraph(`${words.speak(order.words)}.`);
     flow.y += 6;
   } else {
+    if (order?.loud === true) flow.paragraph(`${words.speak(order.words)}.`, { size: 11, bold: true });
     if (kind === 'changed') flow.paragraph(`${words.speak(standing)}.`, { size: 11, bold: true });
     flow.paragraph(
       `${words.say('paperProof.approvalHow')} ${words.say('paperProof.approvalOf', { fingerprint: showFingerprint(fingerprint) })}`,

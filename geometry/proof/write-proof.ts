@@ -10,6 +10,8 @@
  * 4. Price, care, cautions, approval.
  * 5. If wanted, the plates at true size.
  */
+import { quoteOfOffer } from '../approval/offer.ts';
+import { isAllApproved, offerNow, standingOf } from '../approval/standing.ts';
 import { showFingerprint } from '../design/show-fingerprint.ts';
 import { paperWords } from '../files/paper/paper-words.ts';
 import { PAPERS } from '../files/paper/page-size.ts';
@@ -30,14 +32,18 @@ const DRAWING_SHARE = { most: 0.44, least: 0.3 };
 const AFTER_DRAWING_MM = 10;
 
 export async function writeProof(asked: ProofAsked, fonts: PageFonts): Promise<Uint8Array> {
-  const { design, plates, quote, language } = asked;
+  const { design, plates, language } = asked;
   const words = paperWords(asked);
   const fingerprint = plates[0]?.plate.fingerprint ?? '';
+  // What was offered or approved counts, whatever the list says today.
+  const offer = offerNow(design, fingerprint);
+  const quote = (offer && quoteOfOffer(offer)) ?? asked.quote;
+  const approved = isAllApproved(standingOf(design, fingerprint));
   const title = oneLine(design.title, 120) || words.say('paper.stencil');
   const subject = words.say('paper.fingerprint', { fingerprint });
   const page = createPage({ title, subject, fonts, size: PAPERS[asked.page], language });
   const flow = createFlow(page, words, `${title}  ·  ${showFingerprint(fingerprint)}`);
-  drawCover(flow, asked, title, fingerprint);
+  drawCover(flow, { ...asked, ...(quote && { quote }), approved, offer }, title, fingerprint);
   flow.newPage();
   drawDrawing(flow, asked);
   drawLetters(flow, design, plates);

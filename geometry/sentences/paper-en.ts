@@ -21,6 +21,7 @@ export const PAPER_EN = makeSay({
     order: 'Order',
     pageOf: 'page {{number}} of {{of}}',
     paint: 'Paint',
+    personOn: '{{person}}, {{day}}',
     plate: 'Plate',
     printCheck: 'Print check: this line is {{length}} long when printed at full size',
     process: 'Process',

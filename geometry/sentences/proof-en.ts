@@ -1,6 +1,12 @@
 /** What stands on the proof for the customer, in English. A table of its own: it comes along only where one is written. */
 export const PROOF_EN = {
   paperProof: {
+    approved: 'Approved proof',
+    each: '{{price}} each',
+    offerMade: 'Offer of',
+    offerNumber: 'Offer',
+    offerUntil: 'Valid until',
+    plateFact: '{{quantity}} × {{diameter}}',
     approval: 'Your approval',
     approvalHow: 'Please check every letter, every figure and every size. What you approve is what is cut.',
     approvalOf: 'I have read every letter and approve the design with the fingerprint {{fingerprint}}.',
@@ -14,7 +20,6 @@ export const PROOF_EN = {
     codePoint: '{{letter}} is {{code}}',
     date: 'Date',
     dateIs: '{{written}} is a {{weekday}}: {{iso}}',
-    diameter: 'Diameter',
     everyLetter: 'Read every letter',
     everyLetterHow: 'Exactly as typed. Every sign stands by itself; a bracket is a blank.',
     forApproval: 'Proof for approval',
@@ -34,6 +39,7 @@ export const PROOF_EN = {
     priceLines: 'What it costs',
     priceNet: 'Without tax',
     priceTax: '{{name}} {{percent}} %',
+    priceTaxOn: 'with {{name}} {{percent}} %',
     priceTaxWithin: 'of which {{name}} {{percent}} %',
     priceTotal: 'Total',
     rolledDrawn: 'How the mark will look, laid flat; the plate is rolled to the side of the barrel',
@@ -53,12 +59,12 @@ export const PROOF_EN = {
     cutting: 'Cutting, {{plate}}',
     design: 'Making the design ready',
     finishing: 'Finishing, {{plate}}',
-    'least-order': 'Up to the least order',
+    'least-order': 'Minimum order charge',
     openings: 'Openings, {{plate}}',
     packing: 'Packing',
     'packing-plates': 'Packing of the plates',
     plate: 'Plate, {{plate}}',
-    quantity: 'Less for the quantity',
+    quantity: 'Quantity discount',
     rolling: 'Rolling, {{plate}}',
   },
   paperTiles: {

@@ -126,7 +126,8 @@ function workLines(
       return refuse('quote.plateLarge', { plate: name, diameter: inMm(diameterMm), most });
     }
     add('plate', quantity, 'pieces', row.each);
-    if (ofCutting) add('cutting', (quantity * cuttingMm) / 1000, 'metres', ofCutting.perMetre);
+    // Rounded as it is shown, so that every line multiplies.
+    if (ofCutting) add('cutting', Math.round((quantity * cuttingMm) / 10) / 100, 'metres', ofCutting.perMetre);
     if (ofCutting?.perOpening !== undefined) add('openings', quantity * openings, 'pieces', ofCutting.perOpening);
     if (rolled && !prices.rolling) return refuse('quote.rollingUnlisted', { plate: name });
     if (rolled && prices.rolling) add('rolling', quantity, 'pieces', prices.rolling.perPlate);

@@ -24,7 +24,7 @@ describe('an order as plain text', () => {
       'Stencil order: Ottilie & Bastian',
       'For: Marrow Lane Perry',
       'Reference: 27-118',
-      'Needed by: 2027-06-12',
+      'Needed by: 12 June 2027',
       '',
       'Plates:',
       '1 × Large, 300 mm across',
@@ -35,7 +35,7 @@ describe('an order as plain text', () => {
       '',
       'Price: EUR 240.00',
       `Fingerprint: ${showFingerprint(fingerprintOf(design))}`,
-      'Approved by O. Marrow, 2026-11-26T10:00:00.000Z',
+      'Approved by O. Marrow, 26 November 2026',
       'The approval is for the drawing only: quantity and price were not part of it',
       '',
     ]);

@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { Finding } from '../../geometry/findings.ts';
 import { PAPERS } from '../../geometry/files/paper/page-size.ts';
+import { approve } from '../../geometry/approval/approve.ts';
+import { offerOf } from '../../geometry/approval/offer.ts';
 import { writeProof } from '../../geometry/proof/write-proof.ts';
 import { said } from '../../geometry/sentences/say.ts';
 import { paperSpeak } from '../../web/words/paper-speak.ts';
@@ -48,7 +50,7 @@ describe('the proof', () => {
       '19.685 in',
       'Paint',
       'Cask 27',
-      '2027-05-14',
+      '14 May 2027',
       'Not yet approved',
     ]) {
       expect(all).toContain(text);
@@ -126,11 +128,44 @@ describe('the proof', () => {
         ' | ',
       );
     const same = await of(HAND_PRINT);
-    expect(same).toContain('Approved by Ada Pell, 2027-01-04');
+    expect(same).toContain('Approved by Ada Pell, 4 January 2027');
     expect(same).not.toContain('Signature');
     const other = await of('f'.repeat(64));
     expect(other.match(/Not the approved design: Ada Pell/g)).toHaveLength(2);
     expect(other).toContain('Signature');
+  });
+
+  it('carries what was offered: plates by size and number, number, day and last day, whatever the list says today', async () => {
+    const base = handDesign();
+    const quote = { ...QUOTE, validDays: 30 };
+    const made = { fingerprint: HAND_PRINT, made: '2027-01-02', number: '2027-K7QMP-1', quote };
+    const design = { ...base, offer: offerOf(base, made) };
+    const dearer = { ...QUOTE, totalMinor: 99_999 };
+    const says = async (of: Design) =>
+      (await textsOf(await writeProof(asked({ design: of, quote: dearer }), fonts))).join(' | ');
+    const open = await says(design);
+    for (const text of [
+      '2027-K7QMP-1',
+      '2 January 2027',
+      '1 February 2027',
+      '€144.02',
+      'with VAT 20 %',
+      '€40.00 each',
+    ]) {
+      expect(open).toContain(text);
+    }
+    expect(open).not.toContain('€999.99');
+    const given = { name: 'Ada Pell', at: '2027-01-04', how: 'link', fingerprint: HAND_PRINT } as const;
+    const approved = approve(design, given);
+    const agreed = await says(approved);
+    expect(agreed).toContain('A P P R O V E D');
+    expect(agreed).toContain('offer 2027-K7QMP-1, EUR 144.02');
+    const fifty = { ...approved, plates: approved.plates.map((p) => ({ ...p, quantity: 50 })) };
+    const changed = await says(fifty);
+    expect(changed).toContain('Order not as approved');
+    expect(changed).toContain('€999.99');
+    expect(changed).not.toContain('A P P R O V E D');
+    expect(changed).toContain('Signature');
   });
 
   it('sets up to four options side by side', async () => {

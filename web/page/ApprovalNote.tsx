@@ -1,16 +1,16 @@
 import { BadgeCheck, ChevronDown, ChevronUp, FileWarning } from 'lucide-react';
 import { useMemo, useState } from 'react';
 import { whyNoRevision } from '../../geometry/approval/revisions.ts';
-import { standingOf, type Standing } from '../../geometry/approval/standing.ts';
+import { isAllApproved, orderWords, standingOf, type Standing } from '../../geometry/approval/standing.ts';
 import { fingerprintOf } from '../../geometry/design/fingerprint.ts';
 import { showFingerprint } from '../../geometry/design/show-fingerprint.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { visible } from '../../geometry/design/visible.ts';
 import { ownRules } from '../../geometry/stock/own-rules.ts';
-import { bringBack } from '../state/actions/agreed/agree.ts';
+import { bringBack, bringOrderBack } from '../state/actions/agreed/agree.ts';
 import { Button } from '../ui/Button.tsx';
 import { Differences } from '../ui/Differences.tsx';
-import { refusalWords } from '../words/say/finding-words.ts';
+import { refusalWords, wordingText } from '../words/say/finding-words.ts';
 import { momentDay } from '../words/say/moment-words.ts';
 import { t } from '../words/t.ts';
 import css from './ApprovalNote.module.css';
@@ -34,9 +34,12 @@ export function ApprovalNote({ design, open, title }: ApprovalNoteProps) {
   const standing = useMemo(() => standingOf(design, fingerprint), [design, fingerprint]);
   if (standing.kind === 'open') return null;
   const changed = standing.kind === 'changed';
-  const unsure = standing.kind !== 'approved';
+  const unsure = !isAllApproved(standing);
+  const order = orderWords(standing.order);
+  const orderChanged = standing.kind === 'approved' && standing.order.kind === 'changed';
   const was = changed ? standing.was : undefined;
-  const sentence = approvalWords(standing);
+  const told = order.loud || standing.order.kind === 'unbound' ? `. ${wordingText(order.words, unit)}.` : '';
+  const sentence = `${approvalWords(standing)}${told}`;
 
   function back(): void {
     const { letter } = standing as { readonly letter?: string };
@@ -70,6 +73,17 @@ export function ApprovalNote({ design, open, title }: ApprovalNoteProps) {
               </Button>
             )}
           </>
+        )}
+        {open && orderChanged && (
+          <Button
+            kind="plain"
+            onClick={() => {
+              act((now) => (now === design ? bringOrderBack(now) : { design: now, undo: 'step' }));
+              ui.getState().set({ notice: t('approved.orderBroughtBack') });
+            }}
+          >
+            {t('approved.orderBack')}
+          </Button>
         )}
       </div>
       {changed && was === undefined && <p className={css.lost}>{t('approved.lost')}</p>}

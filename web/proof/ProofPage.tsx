@@ -20,6 +20,7 @@ import layout from '../ui/layout.module.css';
 import { Steps } from '../ui/Steps.tsx';
 import { t } from '../words/t.ts';
 import { ApprovePart } from './approve/ApprovePart.tsx';
+import { OrderChangedNote } from './revisions/OrderChangedNote.tsx';
 import { ChangedNote } from './revisions/ChangedNote.tsx';
 import { OptionsPart } from './options/OptionsPart.tsx';
 import { PapersPart } from './papers/PapersPart.tsx';
@@ -65,6 +66,7 @@ function Desk() {
   return (
     <main id="stage" className={css.main} tabIndex={-1} aria-label={t('proof.title')}>
       {standing.kind === 'changed' && <ChangedNote standing={standing} part={part} />}
+      {standing.kind === 'approved' && standing.order.kind === 'changed' && <OrderChangedNote order={standing.order} />}
       <div className={css.head}>
         <Steps
           narrow

@@ -1,7 +1,9 @@
 import { visible } from '../../geometry/design/visible.ts';
 import { CircleCheck, CircleDashed, OctagonAlert } from 'lucide-react';
-import type { Standing } from '../../geometry/approval/standing.ts';
+import { orderWords, type Standing } from '../../geometry/approval/standing.ts';
+import { wordingText } from '../words/say/finding-words.ts';
 import { t } from '../words/t.ts';
+import { useUi } from '../page/page-context.ts';
 import { momentWords } from '../words/say/moment-words.ts';
 import css from './StandingLine.module.css';
 
@@ -9,9 +11,12 @@ const SIGNS = { open: CircleDashed, approved: CircleCheck, short: OctagonAlert, 
 
 /** Whether what is cut is what was approved: always in sight, as a sign of its own shape and in words. */
 export function StandingLine({ standing }: { readonly standing: Standing }) {
-  const Sign = SIGNS[standing.kind];
+  const unit = useUi((s) => s.unit);
+  const order = standing.kind === 'open' ? undefined : orderWords(standing.order);
+  const kind = standing.kind === 'approved' && order?.loud ? 'changed' : standing.kind;
+  const Sign = SIGNS[kind];
   return (
-    <p role="status" className={css.line} data-kind={standing.kind} data-testid="standing">
+    <p role="status" className={css.line} data-kind={kind} data-testid="standing">
       <Sign size={18} aria-hidden />
       <span>
         {standing.kind === 'open'
@@ -20,6 +25,7 @@ export function StandingLine({ standing }: { readonly standing: Standing }) {
               name: visible(standing.approval.name),
               at: momentWords(standing.approval.at),
             })}
+        {order && `. ${wordingText(order.words, unit)}.`}
       </span>
     </p>
   );

@@ -1,3 +1,4 @@
+import type { Wording } from '../../geometry/sentences/wording.ts';
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Point } from '../../geometry/shapes.ts';
 import type { Language } from '../words/languages.ts';
@@ -18,7 +19,11 @@ export interface ApprovalAsked {
   readonly at: string;
   readonly title: string;
   readonly changedSince: boolean;
-  readonly take: () => Promise<void>;
+  /** Name of the option that was approved in place of the design. */
+  readonly option: string | undefined;
+  /** In what the own order differs from what was approved. */
+  readonly orderBy: readonly Wording[];
+  readonly take: (withOrder: boolean) => Promise<void>;
   /** Opens what the link carries as a design of its own. */
   readonly look: () => Promise<void>;
 }

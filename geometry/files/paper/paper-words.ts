@@ -1,4 +1,5 @@
 import { PAPER_EN } from '../../sentences/paper-en.ts';
+import { dayWords } from '../../sentences/day-words.ts';
 import type { KeyOf } from '../../sentences/make-say.ts';
 import { speakEnglish, type Speak } from '../../sentences/speak-from.ts';
 import type { WordValues } from '../../sentences/wording.ts';
@@ -17,6 +18,8 @@ export interface PaperWords {
   readonly plain: (value: number) => string;
   readonly mm: (value: number | undefined, decimals?: number) => string;
   readonly inches: (mm: number) => string;
+  /** A day as people write it; what is no day by ISO 8601 as it is. */
+  readonly day: (at: string) => string;
 }
 
 export function paperWords({ language, speak = speakEnglish }: Omit<PaperFormat, 'page'>): PaperWords {
@@ -30,6 +33,10 @@ export function paperWords({ language, speak = speakEnglish }: Omit<PaperFormat,
     number,
     plain: (value) => writtenNumber(value, 3, language),
     mm: (value, decimals = 1) => withUnit(number(value, decimals), 'mm'),
+    day: (at) => {
+      const day = dayWords(at);
+      return typeof day === 'string' ? day : speak(day);
+    },
     inches: (mm) => withUnit(number(mm / MM_PER_INCH, 3), 'in'),
   };
 }

@@ -120,8 +120,11 @@ function drawHeading({ page, words, left, width }: ListArea, design: Design, hea
   });
   page.line(showFingerprint(fingerprint), x, 27.5, right, { size: 11, bold: true, align: 'right' });
   page.tags.picture(words.say('paperSheet.codeAlt'), () => drawQrCode(page, code, codeX, 16.2, CODE_MM));
-  const { words: standing, loud } = approvalWords(design, fingerprint);
-  const said = words.speak(standing);
+  const { words: drawing, loud: drawingLoud, order } = approvalWords(design, fingerprint, 'written');
+  // The workshop is told of an order that is not as approved as loudly as of a drawing.
+  const orderLoud = order?.loud === true;
+  const loud = drawingLoud || orderLoud;
+  const said = words.speak(orderLoud && !drawingLoud ? order.words : drawing);
   page.rule(left, 39, left + width, 39, 0.35, INK.char);
   if (!loud) {
     page.line(said, x - 16, 35, right + 16, { size: 8.5, colour: INK.quiet, align: 'right' });

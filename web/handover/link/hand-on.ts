@@ -2,12 +2,16 @@ import type { Design } from '../../../geometry/design/schema.ts';
 import { t } from '../../words/t.ts';
 import { packDesign } from './pack-design.ts';
 
-/** The address that opens this design wherever this page is served: to work on, or to approve. */
+/**
+ * The address that opens this design wherever this page is served: to work on, or to approve. home: the own design that
+ * it is; a design that came by a link keeps the one it is of.
+ */
 export function linkTo(
   design: Design,
+  home: string,
   page: 'design' | 'proof' = 'design',
 ): { readonly url: string } | { readonly problem: string } {
-  const packed = packDesign(design);
+  const packed = packDesign({ ...design, home: design.home ?? home });
   if ('problem' in packed) return { problem: t('link.tooLong') };
   const search = page === 'design' ? '' : `?page=${page}`;
   return { url: `${location.origin}${location.pathname}${search}${packed.fragment}` };

@@ -45,8 +45,8 @@ async function openLink(page: OwnParts & Pick<Page, 'ui'>, book: Promise<StockBo
       ui.getState().set({
         approvalAsked: {
           ...cameBack,
-          take: async () => {
-            const notice = await cameBack.take();
+          take: async (withOrder) => {
+            const notice = await cameBack.take(withOrder);
             ui.getState().set({ ...SHOWN, notice });
           },
           look: () => openAsOwn(design, page),

@@ -27,7 +27,10 @@ export function useQuote(other?: Design): { readonly quoted: Quoted; readonly sh
   const design = other ?? now;
   const busy = usePlates((s) => s.busy);
   const stopped = usePlates((s) => design.plates.some(({ id }) => s.plates[id]?.verdict === 'stop'));
-  const key = useMemo(() => JSON.stringify([plateKey(design, ''), design.plates]), [design]);
+  const key = useMemo(() => {
+    const { title, plates, offer, approval } = design;
+    return JSON.stringify([plateKey(design, ''), title, plates, offer, approval]);
+  }, [design]);
   const [shop, setShop] = useState<ShopBook>();
   const [known, setKnown] = useState<{ readonly key: string; readonly quoted: Quoted }>();
 
@@ -42,6 +45,11 @@ export function useQuote(other?: Design): { readonly quoted: Quoted; readonly sh
       if (!gone) setKnown({ key, quoted: quote ? { state: 'ready', quote } : { state: 'none' } });
     };
     const quoteOf = async (from: ShopBook, of: Design): Promise<Quote | undefined> => {
+      if (of.offer ?? of.approval) {
+        const { agreedQuote } = await import('./agreed-quote.ts');
+        const agreed = agreedQuote(of, book);
+        if (agreed) return agreed;
+      }
       const plates: PlannedPlate[] = [];
       for (const { id, name, quantity } of of.plates) {
         const plateIs = plateKey(of, id);

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { standingOf } from '../../../geometry/approval/standing.ts';
+import { isAllApproved, standingOf } from '../../../geometry/approval/standing.ts';
 import { useDesign, usePage } from '../../page/page-context.ts';
 import { Cautions } from '../../page/Cautions.tsx';
 import { t } from '../../words/t.ts';
@@ -24,6 +24,7 @@ export function ApprovePart() {
   usePlanning(useMemo(() => [design], [design]));
   const standing = standingOf(design, fingerprint);
   const { who } = design.order;
+  const done = isAllApproved(standing);
   return (
     <section className={css.part} aria-labelledby="proof-approve">
       <div className={css.picture}>
@@ -37,7 +38,7 @@ export function ApprovePart() {
           </h2>
           {who !== '' && <p className={text.soft}>{t('proof.approve.for', { who })}</p>}
         </header>
-        {standing.kind === 'approved' && <ApprovedNote approval={standing.approval} letter={standing.letter} />}
+        {standing.kind === 'approved' && done && <ApprovedNote standing={standing} />}
         <section className={layout.block} aria-labelledby="proof-texts">
           <h3 id="proof-texts">{t('proof.texts.title')}</h3>
           <TextsToRead />
@@ -55,7 +56,7 @@ export function ApprovePart() {
           <Cautions />
         </section>
         <FindingsToAccept planned={planned} fingerprint={fingerprint} />
-        {standing.kind !== 'approved' && <ApproveForm planned={planned} fingerprint={fingerprint} />}
+        {!done && <ApproveForm planned={planned} fingerprint={fingerprint} />}
       </div>
     </section>
   );

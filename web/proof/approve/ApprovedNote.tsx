@@ -1,24 +1,26 @@
 import { showFingerprint } from '../../../geometry/design/show-fingerprint.ts';
 import { CircleCheck, Undo2 } from 'lucide-react';
 import { useEffect, useRef } from 'react';
-import type { Approval } from '../../../geometry/design/schema.ts';
+import { orderWords, type Standing } from '../../../geometry/approval/standing.ts';
 import { withdrawApproval } from '../../state/actions/agreed/agree.ts';
-import { useAct } from '../../page/page-context.ts';
+import { useAct, useUi } from '../../page/page-context.ts';
 import { Button } from '../../ui/Button.tsx';
 import { t } from '../../words/t.ts';
 import layout from '../../ui/layout.module.css';
 import text from '../../ui/text.module.css';
 import css from './ApprovedNote.module.css';
+import { wordingText } from '../../words/say/finding-words.ts';
 import { momentWords } from '../../words/say/moment-words.ts';
 import { SendLink } from '../papers/SendLink.tsx';
 
 interface ApprovedNoteProps {
-  readonly approval: Approval;
-  readonly letter: string | undefined;
+  readonly standing: Extract<Standing, { kind: 'approved' }>;
 }
 
-/** Who approved it and when; and the way back to the shop. */
-export function ApprovedNote({ approval, letter }: ApprovedNoteProps) {
+/** Who approved it, when, and how many for how much; and the way back to the shop. */
+export function ApprovedNote({ standing }: ApprovedNoteProps) {
+  const { approval, letter, order } = standing;
+  const unit = useUi((s) => s.unit);
   const act = useAct();
   const note = useRef<HTMLDivElement>(null);
   const { name, at, how, fingerprint } = approval;
@@ -39,6 +41,7 @@ export function ApprovedNote({ approval, letter }: ApprovedNoteProps) {
               ? t('proof.approved.print', { fingerprint: showFingerprint(fingerprint) })
               : t('proof.approved.printAs', { letter, fingerprint: showFingerprint(fingerprint) })}
           </span>
+          <span className={text.soft}>{wordingText(orderWords(order).words, unit)}.</span>
         </span>
       </p>
       <div className={layout.stack}>

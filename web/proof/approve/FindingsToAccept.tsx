@@ -85,8 +85,7 @@ interface AcceptAllProps {
 /** Whoever knows better says so by name, for all that is open at once. */
 function AcceptAll({ open, fingerprint }: AcceptAllProps) {
   const act = useAct();
-  const { who: orderedFor } = useDesign().order;
-  const [who, setWho] = useState(orderedFor);
+  const [who, setWho] = useState('');
   return (
     <div className={css.accept}>
       <TextField label={t('proof.findings.who')} value={who} maxLength={200} onChange={setWho} />

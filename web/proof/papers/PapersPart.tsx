@@ -10,6 +10,8 @@ import { Check } from '../../ui/Check.tsx';
 import { Choice } from '../../ui/fields/Choice.tsx';
 import { t } from '../../words/t.ts';
 import type { ProofWish } from '../../worker/plate-api.ts';
+import { agreedQuote } from '../../handover/price/agreed-quote.ts';
+import { OfferPart } from './OfferPart.tsx';
 import { OrderAsText } from './OrderAsText.tsx';
 import layout from '../../ui/layout.module.css';
 import text from '../../ui/text.module.css';
@@ -24,7 +26,7 @@ import { useTaking } from './use-taking.ts';
 /** All that goes out of the page: the proof, the spec sheet, the order, the link. */
 export function PapersPart() {
   const design = useDesign();
-  const { shop } = usePage();
+  const { shop, book } = usePage();
   const language = useUi((s) => s.language);
   const options = useOptions();
   usePlanning(options.map((o) => o.design));
@@ -40,7 +42,8 @@ export function PapersPart() {
   const { taking, make } = useTaking(design);
   const manner = { page, language };
   const [base, ...others] = options;
-  const quote = base && quotes.get(base.id);
+  const today = base && quotes.get(base.id);
+  const quote = agreedQuote(design, book) ?? today;
   const wish: ProofWish = {
     ...manner,
     tiles,
@@ -117,6 +120,11 @@ export function PapersPart() {
         />
       )}
       <ul className={css.papers}>
+        {(shop ?? design.offer) && (
+          <Paper title={t('proof.offer.title')} hint={t('proof.offer.hint')}>
+            <OfferPart today={today} waits={waits} />
+          </Paper>
+        )}
         <Paper title={t('proof.papers.proof')} hint={t('proof.papers.proofHint')}>
           <Check label={t('proof.papers.tiles')} checked={tiles} onChange={setTiles} />
           <div className={layout.buttons}>

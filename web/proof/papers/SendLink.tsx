@@ -18,14 +18,14 @@ interface SendLinkProps {
 /** The design with all that belongs to it as a link: shared, copied or mailed; as a file where it is too large. */
 export function SendLink({ to }: SendLinkProps) {
   const design = useDesign();
-  const { shop, book } = usePage();
+  const { shop, book, own } = usePage();
   const [status, setStatus] = useState('');
   const [byHand, setByHand] = useState<string | undefined>();
   const canShare = typeof (navigator as Partial<Navigator>).share === 'function';
   const next = to === 'shop';
 
   function link(): string | undefined {
-    const made = linkTo(design, 'proof');
+    const made = linkTo(design, own.id(), 'proof');
     if ('url' in made) return made.url;
     setStatus(t('proof.send.tooLarge'));
     return undefined;

@@ -1,3 +1,7 @@
+import { quoteOfOffer } from '../../../geometry/approval/offer.ts';
+import { offerNow } from '../../../geometry/approval/standing.ts';
+import { fingerprintOf } from '../../../geometry/design/fingerprint.ts';
+import { ownRules } from '../../../geometry/stock/own-rules.ts';
 import type { Design } from '../../../geometry/design/schema.ts';
 import { Price } from '../../handover/price/Price.tsx';
 import css from '../../handover/price/Price.module.css';
@@ -20,8 +24,10 @@ export function PriceOf({ design, planned, name }: PriceOfProps) {
   const { shop, book } = usePage();
   if (planned.state === 'failed') return null;
   if (planned.state === 'working') return <p className={text.soft}>{t('proof.price.working')}</p>;
-  if (!shop) return <p className={text.title}>{t('proof.price.onRequest')}</p>;
-  const quote = quoteFor(shop, book, design, planned.plates);
+  const today = shop && quoteFor(shop, book, design, planned.plates);
+  const offer = offerNow(design, fingerprintOf(design, ownRules(design, book)));
+  const quote = (offer && quoteOfOffer(offer)) ?? today;
+  if (!quote) return <p className={text.title}>{t('proof.price.onRequest')}</p>;
   if ('problem' in quote) {
     return (
       <div className={css.price}>
@@ -30,5 +36,6 @@ export function PriceOf({ design, planned, name }: PriceOfProps) {
       </div>
     );
   }
-  return <Price quote={quote} name={name} />;
+  const agreed = offer?.price && { offer, today: today && 'lines' in today ? today : undefined };
+  return <Price quote={quote} name={name} agreed={agreed} />;
 }

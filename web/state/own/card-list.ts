@@ -124,7 +124,9 @@ export function createCardList({ shelf, own, design, saving, nowMs }: CardListPa
         const stored = await readStored(id);
         if ('problem' in stored) return stored;
         const title = t('keep.copyTitle', { title: stored.design.title }).slice(0, LONGEST_TITLE);
-        const { design: copy } = setTitle(stored.design, title);
+        // nobody approved or ordered the copy, and no answer is meant for it
+        const { approval: _, offer: __, home: ___, ...bare } = stored.design;
+        const { design: copy } = setTitle(bare, title);
         const picture = saving.getState().cards?.find((card) => card.id === id)?.picture;
         const to = newId();
         await shelf.write({ id: to, title, text: designText(copy), changedMs: nowMs(), after: undefined });

@@ -5,7 +5,7 @@ import type { PlateResult } from '../../../../geometry/plate/plate.ts';
 import { copyText, linkTo } from '../../../handover/link/hand-on.ts';
 import { mailTo } from '../../../handover/link/mail-to.ts';
 import { LinkStatus } from '../../../handover/LinkStatus.tsx';
-import { useDesign } from '../../../page/page-context.ts';
+import { useDesign, usePage } from '../../../page/page-context.ts';
 import { shareFile } from '../../../page/share-file.ts';
 import { Button } from '../../../ui/Button.tsx';
 import layout from '../../../ui/layout.module.css';
@@ -24,6 +24,7 @@ interface SendToShopProps {
 /** Hands the order to the shop: by the device's own share sheet with link, text and picture, else by mail. */
 export function SendToShop({ shop, plate, price, disabled }: SendToShopProps) {
   const design = useDesign();
+  const { own } = usePage();
   const [status, setStatus] = useState('');
   const [byHand, setByHand] = useState<string>();
   const canShare = typeof (navigator as Partial<Navigator>).canShare === 'function';
@@ -31,7 +32,7 @@ export function SendToShop({ shop, plate, price, disabled }: SendToShopProps) {
   const subject = t('take.send.subject', { title: design.title });
 
   function letter(): { readonly body: string; readonly url: string } | undefined {
-    const link = linkTo(design, 'proof');
+    const link = linkTo(design, own.id(), 'proof');
     if (!('url' in link)) {
       setStatus(t('take.send.tooLarge'));
       return undefined;

@@ -26,7 +26,10 @@ export function Advice() {
     const { detailMm, needsMm } = advice.tooFine;
     return (
       <p className={css.box}>
-        {t('advice.recommend.tooFine', { detail: exact(detailMm, unit), needs: exact(needsMm, unit) })}
+        {t(plate.verdict === 'stop' ? 'advice.recommend.tooFine' : 'advice.recommend.fine', {
+          detail: exact(detailMm, unit),
+          needs: exact(needsMm, unit),
+        })}
       </p>
     );
   }

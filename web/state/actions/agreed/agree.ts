@@ -4,6 +4,7 @@
  */
 import * as acceptances from '../../../../geometry/approval/acceptances.ts';
 import * as approval from '../../../../geometry/approval/approve.ts';
+import { withOffer } from '../../../../geometry/approval/offer.ts';
 import * as options from '../../../../geometry/approval/options.ts';
 import * as revisions from '../../../../geometry/approval/revisions.ts';
 import type { Design } from '../../../../geometry/design/schema.ts';
@@ -28,6 +29,16 @@ export function editOption(design: Design, id: string, part: options.OptionPart)
 
 /** Approves what the design is now; undo takes all of it back in one step. */
 export const approve = asStep(approval.approve);
+
+/** The last offer that was made for it. */
+export const setOffer = asStep((design, offer: Design['offer']) =>
+  offer === design.offer ? design : { ...design, offer },
+);
+
+/** Title and quantities as they were approved, under the approved offer. */
+export const bringOrderBack = asStep((design) =>
+  design.approval?.offer ? withOffer(design, design.approval.offer) : design,
+);
 
 /** Takes the approval away; what was approved stays as a revision. */
 export const withdrawApproval = asStep(approval.withdrawApproval);

@@ -20,7 +20,7 @@ export function takeApproval(design: Design, from: Design, fingerprintNow: strin
   const accepted = withAccepted(design.accepted, from.accepted);
   const so = accepted ? { ...design, accepted } : design;
   if (wasApprovedAs(design, fingerprintNow, approval.fingerprint) === 'now') {
-    return { design: approve(so, approval), undo: 'step' };
+    return { design: approve(so, { ...approval, offer: approval.offer ?? 'none' }), undo: 'step' };
   }
   const revisions = so.revisions?.map((r) =>
     sameFingerprint(r.fingerprint, approval.fingerprint) && (r.approval?.name ?? approval.name) === approval.name

@@ -57,8 +57,8 @@ export const PROOF_EN = {
   },
   paperPrice: {
     cutting: 'Cutting, {{plate}}',
-    design: 'Making the design ready',
-    finishing: 'Finishing, {{plate}}',
+    design: 'Design',
+    finishing: 'Deburring and cleaning, {{plate}}',
     'least-order': 'Minimum order charge',
     openings: 'Openings, {{plate}}',
     packing: 'Packing',

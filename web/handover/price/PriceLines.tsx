@@ -48,7 +48,7 @@ export function PriceLines({ quote }: { readonly quote: Quote }) {
 
 function howMany({ code, count, unit, each }: QuoteLine, currency: string): string | undefined {
   if (code === 'least-order') return undefined;
-  const amount = formatNumber(count, unit === 'metres' ? 2 : 1);
+  const amount = formatNumber(count, 2);
   if (unit === 'per-cent') return t('proof.price.count.percent', { amount });
   // a rate of less than a coin is shown whole
   const rate = new Intl.NumberFormat(spoken(), { style: 'currency', currency, maximumFractionDigits: 4 }).format(each);

@@ -198,7 +198,7 @@ export const CHANGES: readonly ChangeCase[] = [
   both('an option is added', addOption(AGREED, { name: 'Other' })),
   both(
     'a taken option that came back approved',
-    cameBack(chooseOption(UNAPPROVED as Design, 'option-1'), chooseOption(BARE, 'option-1')),
+    cameBack(chooseOption(UNAPPROVED, 'option-1'), chooseOption(BARE, 'option-1')),
   ),
   // files, links, edits
   both('saved and opened', reread(designText(AGREED))),
@@ -227,18 +227,15 @@ export const CHANGES: readonly ChangeCase[] = [
   }),
   // approvals
   open('the approval is withdrawn', withdrawApproval(AGREED)),
-  open('nobody approved', UNAPPROVED as Design),
+  open('nobody approved', UNAPPROVED),
   both('somebody else approves too', approved(AGREED, 'Ben Oke')),
   both('50 approved anew', approved(counts(50))),
-  order('the customer approved 6, kept as 12 by the shop', cameBack(UNAPPROVED as Design, six)),
+  order('the customer approved 6, kept as 12 by the shop', cameBack(UNAPPROVED, six)),
   both(
     'the customer approved 6, taken by the shop',
-    withOffer(cameBack(UNAPPROVED as Design, six), offering(six, '', undefined)),
+    withOffer(cameBack(UNAPPROVED, six), offering(six, '', undefined)),
   ),
-  both(
-    'two tabs: the same answer taken twice',
-    cameBack(cameBack(UNAPPROVED as Design, UNAPPROVED as Design), UNAPPROVED as Design),
-  ),
+  both('two tabs: the same answer taken twice', cameBack(cameBack(UNAPPROVED, UNAPPROVED), UNAPPROVED)),
   both('a revision is kept', keepRevision(AGREED, now)),
   both(
     'a finding is accepted',

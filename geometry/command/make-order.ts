@@ -12,8 +12,10 @@ import type { PlannedPlate } from '../files/paper/plate-drawing.ts';
 import { writeSvg } from '../files/svg/svg.ts';
 import type { OrderFile } from '../order-file/order-file.ts';
 import { type OrderSigner, writeOrderFile } from '../order-file/write-order-file.ts';
+import { makePlate } from '../pipeline/make-plate.ts';
 import { planPlates } from '../pipeline/plan-plates.ts';
 import { createStore } from '../pipeline/solve-store.ts';
+import { sayWhereItHolds } from '../pipeline/where-it-holds.ts';
 import { ownRules } from '../stock/own-rules.ts';
 import type { StockBook } from '../stock/stock-book.ts';
 import type { Day } from '../sentences/calendar.ts';
@@ -36,10 +38,14 @@ export async function makeOrder(
   today: Day | undefined,
 ): Promise<number> {
   const { faces, problems } = await loadFaces(design);
-  const planned = planPlates(design, faces, createStore(), book);
+  const store = createStore();
+  const planned = planPlates(design, faces, store, book);
   const stopped = planned.some(({ plate }) => plate.verdict === 'stop');
   const write = await writerFor(asked.folder);
-  const dated = planned.map(({ plate, plan }) => ({ plate: withOrderDays(plate, design, today), plan }));
+  const dated = planned.map(({ plate, plan }) => {
+    const make = (tried: Design) => makePlate(tried, plate.plateId, faces, store, book);
+    return { plate: withOrderDays(sayWhereItHolds(design, plate, make), design, today), plan };
+  });
   await write('findings.json', findingsText(design, dated, problems));
   const unapproved = asked.approvedOnly === undefined ? undefined : whyNotApproved(design, book, asked.approvedOnly);
   const cut = unapproved === undefined && (!stopped || asked.evenSo);

@@ -52,6 +52,12 @@ export const PLATE_EN = makeSay({
       'The blank weighs {{weight}} kg. Lift it with two people or choose thinner sheet; its edges are sharp until they are deburred.',
     heldOnce:
       'A piece of {{what}} hangs on one bridge alone: there is no room for a second. Larger lettering, or thinner sheet, gives it room.',
+    holdsLarger: '“{{text}}” can be cut on a plate of {{size}}. Make the plate larger.',
+    holdsNowhere: '“{{text}}” holds at no length on a plate for this head. Choose a bolder face, or thinner sheet.',
+    holdsShorter:
+      '“{{text}}” can be cut on this plate with at most {{count}} characters. Shorten it, or choose a bolder face.',
+    holdsShorterOrLarger:
+      '“{{text}}” can be cut with at most {{count}} characters, or on a plate of {{size}}. Shorten it, or make the plate larger.',
     hoopsInWay:
       'Hoops stand out from the staves, and a plate on them does not lie close. On a barrel this long about {{room}} at the belly is free of them; this plate measures {{size}}. Measure between the hoops first.',
     islandOnBridge:

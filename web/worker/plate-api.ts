@@ -114,6 +114,8 @@ export type OpenedOrder = CheckedOrder | UnsoundOrder | { readonly problem: Key 
 export interface PlateApi {
   /** today: by the page's clock, for what is said of the order's days; without it that is not judged. */
   make(design: Design, plateId: string, book: StockBook, today?: Day): Promise<MadePacked>;
+  /** Of a plate that is refused: at which length or size its texts would hold. Gives up when something else is asked. */
+  advise(design: Design, plateId: string, book: StockBook): Promise<readonly Finding[]>;
   /** The same with its cut plan: slower, for prices. */
   plan(design: Design, plateId: string, book: StockBook, today?: Day): Promise<PlannedPacked>;
   differ(before: Design, after: Design, plateId: string, book: StockBook): Promise<Differed>;

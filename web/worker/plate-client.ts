@@ -1,4 +1,5 @@
 import { proxy } from 'comlink';
+import { sortFindings } from '../../geometry/findings.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { PlateResult } from '../../geometry/plate/plate.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
@@ -41,6 +42,8 @@ interface Stuck {
 
 /** An answer about a design that has changed since is waited for so long. */
 const STALE_MS = 15_000;
+/** A refused design that changes is left alone until it has rested so long. */
+const REST_MS = 700;
 
 /**
  * Speaks with the worker that makes the plates, and puts what comes back where the page looks. Every question waits for
@@ -100,7 +103,22 @@ export function startPlateClient(store: PlatesStore, coming: Promise<StockBook>,
     }
     mark.end();
     store.getState().set({ busy: false });
+    void advise(job, stale);
   });
+
+  /** Once a refused design has rested: where its texts would hold. The next keystroke does not wait for it. */
+  async function advise({ design, plateId }: Job, stale: () => boolean): Promise<void> {
+    const refused = inOrder({ design, plateId }).filter((id) => store.getState().plates[id]?.verdict === 'stop');
+    if (refused.length > 0) await new Promise((resolve) => setTimeout(resolve, REST_MS));
+    for (const id of refused) {
+      if (stale()) return;
+      const book = await coming;
+      const told = await ask([design], (api) => api.advise(design, id, book)).catch(() => []);
+      const plate = store.getState().plates[id];
+      if (stale() || plate === undefined || told.length === 0) continue;
+      store.getState().put({ ...plate, findings: sortFindings([...plate.findings, ...told]) });
+    }
+  }
 
   /** What runs for a design that has changed since is given so much time and no more. */
   function hurry(): void {

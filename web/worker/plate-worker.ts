@@ -34,13 +34,33 @@ async function make(design: Design, plateId: string, book: StockBook): Promise<M
   }
 }
 
+/** Plates asked for; what only advises makes way for them. */
+let asked = 0;
+
 const api: PlateApi = {
   async make(design, plateId, book, today) {
+    asked++;
     const made = await make(design, plateId, book);
     if ('problem' in made) return made;
     // Only for the page: plates kept and files are the same on every day.
     const packed = packPlate(withOrderDays(made.plate, design, today));
     return transfer({ packed }, [packed.xy.buffer]);
+  },
+  async advise(design, plateId, book) {
+    const before = asked;
+    const made = await make(design, plateId, book);
+    if ('problem' in made) return [];
+    const { findWhereItHolds } = await import('../../geometry/pipeline/where-it-holds.ts');
+    const { faces } = await loadFaces(design);
+    const search = findWhereItHolds(design, made.plate);
+    let next = search.next();
+    while (next.done !== true) {
+      // a message that waits is let in between two plates
+      await new Promise((resolve) => setTimeout(resolve));
+      if (asked !== before) return [];
+      next = search.next(makePlate(next.value, plateId, faces, store, book));
+    }
+    return next.value;
   },
   async plan(design, plateId, book, today) {
     const made = await make(design, plateId, book);

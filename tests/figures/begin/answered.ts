@@ -6,6 +6,7 @@ import type { Design } from '../../../geometry/design/schema.ts';
 import type { Finding } from '../../../geometry/findings.ts';
 import { outlineBox } from '../../../geometry/measure/outline-box.ts';
 import { makePlate } from '../../../geometry/pipeline/make-plate.ts';
+import { sayWhereItHolds } from '../../../geometry/pipeline/where-it-holds.ts';
 import { createStore } from '../../../geometry/pipeline/solve-store.ts';
 import { BUILT_IN } from '../../../geometry/stock/built-in-stock.ts';
 import { applyMend } from '../../../web/state/actions/apply-mend.ts';
@@ -27,6 +28,8 @@ export interface AnswerOutcome {
   readonly one: AnswerCase;
   /** Sentences of what stops the cut, at either size; after the letters a face lacks were written as it was offered. */
   readonly stops: readonly string[];
+  /** Each text that is refused is told at which length or size it would hold. */
+  readonly told: boolean;
   /** Letters were missing, and what was offered in their place was taken. */
   readonly rewritten: boolean;
   /** Greatest difference between the sizes that initials are drawn at, as a share. */
@@ -50,7 +53,7 @@ export function lettersOf(id: BeginningId): readonly string[] {
 export async function runAnswers(one: AnswerCase): Promise<AnswerOutcome> {
   let design = answered(one);
   const { faces } = await loadFaces(design);
-  let [rewritten, unlike] = [false, 0];
+  let [rewritten, unlike, told] = [false, 0, true];
   const stops: string[] = [];
   for (const plate of ['large', 'half']) {
     let made = makePlate(design, plate, faces, store, BUILT_IN);
@@ -59,13 +62,24 @@ export async function runAnswers(one: AnswerCase): Promise<AnswerOutcome> {
       design = applyMend(design, missing.mend!.change).design;
     }
     if (rewritten) made = makePlate(design, plate, faces, store, BUILT_IN);
+    if (made.verdict === 'stop') {
+      const make = (tried: Design) => makePlate(tried, plate, faces, store, BUILT_IN);
+      made = sayWhereItHolds(design, made, make);
+      told &&= isTold(made);
+    }
     stops.push(...made.findings.filter((f) => f.severity === 'stop').map((f) => `${plate}: ${f.sentence}`));
     unlike = Math.max(
       unlike,
       unlikeSizes(made.layout.shapes, (id) => faceOf(design, id, faces)),
     );
   }
-  return { one, stops, rewritten, unlike };
+  return { one, stops, told, rewritten, unlike };
+}
+
+/** Every text that stops the cut has a length or a size named. */
+function isTold({ findings }: ReturnType<typeof makePlate>): boolean {
+  const named = new Set(findings.filter((f) => f.code === 'holds-at').flatMap((f) => f.elementIds));
+  return findings.every((f) => f.severity !== 'stop' || f.elementIds.some((id) => named.has(id)));
 }
 
 const lacksLetters = (f: Finding): boolean => f.code === 'missing-glyph' && f.mend !== undefined;

@@ -4,8 +4,8 @@ import { createFaceStore, loadFacesWith } from './load-faces.ts';
 import type { FaceFetcher, FacesWanted, LoadedFaces } from './load-faces.ts';
 
 /** Faces in the browser, page and worker alike: only the files of the faces asked for are fetched. */
-export function loadFaces(design: FacesWanted): Promise<LoadedFaces> {
-  return loadFacesWith(fetcher, store, design);
+export function loadFaces(design: FacesWanted, moreText = ''): Promise<LoadedFaces> {
+  return loadFacesWith(fetcher, store, design, moreText);
 }
 
 /** Address of a face's font file, for a CSS font-face rule that shows its name in itself. */
@@ -69,18 +69,23 @@ const fetcher: FaceFetcher = {
     if (!elements.some(({ kind }) => kind === 'motif')) return () => undefined;
     return (await import('../geometry/motifs/catalogue.ts')).motifById;
   },
-  async font(entry) {
-    const url = FONT_URLS[fontKey(entry)];
-    if (url === undefined) throw new Error(`no address for ${entry.id}`);
-    const answer = await fetch(url, { signal: AbortSignal.timeout(PATIENCE_MS) });
-    if (!answer.ok) throw new Error(`${answer.status} for ${entry.id}`);
-    return new Uint8Array(await answer.arrayBuffer());
+  font: (entry) => fetchFile(FONT_URLS[fontKey(entry)], entry),
+  async further(entry) {
+    const { furtherUrl } = await import('./browser-further.ts');
+    return fetchFile(furtherUrl(entry), entry);
   },
   kerning(entry) {
     const load = KERNING[`./kerning/${entry.id}.json`];
     return load ? load() : Promise.reject(new Error(`no kerning for ${entry.id}`));
   },
 };
+
+async function fetchFile(url: string | undefined, { id }: FaceEntry): Promise<Uint8Array> {
+  if (url === undefined) throw new Error(`no address for ${id}`);
+  const answer = await fetch(url, { signal: AbortSignal.timeout(PATIENCE_MS) });
+  if (!answer.ok) throw new Error(`${answer.status} for ${id}`);
+  return new Uint8Array(await answer.arrayBuffer());
+}
 
 function fontKey(entry: FaceEntry): string {
   return `../node_modules/${entry.packageName}/${entry.file}`;

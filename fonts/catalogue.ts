@@ -16,6 +16,8 @@ export interface FaceEntry {
   readonly packageName: string;
   /** Path of the font file inside the package. */
   readonly file: string;
+  /** Path of the file with Latin letters beyond Latin-1; absent for a face that was never drawn with them. */
+  readonly furtherFile?: string;
   readonly weight: number;
   /** SPDX name. */
   readonly licence: string;
@@ -37,14 +39,17 @@ interface FaceRow extends Pick<FaceEntry, 'name' | 'weight' | 'suits' | 'note'> 
   readonly family: string;
   readonly kind: string;
   readonly joins?: boolean;
+  /** No file of further Latin letters comes with it. */
+  readonly westernOnly?: boolean;
 }
 
 export const FACES: readonly FaceEntry[] = (rows as readonly FaceRow[]).map(
-  ({ family, kind, joins = false, ...row }) => ({
+  ({ family, kind, joins = false, westernOnly = false, ...row }) => ({
     ...row,
     id: `${family}-${row.weight}`,
     packageName: `@fontsource/${family}`,
     file: `files/${family}-latin-${row.weight}-normal.woff`,
+    ...(!westernOnly && { furtherFile: `files/${family}-latin-ext-${row.weight}-normal.woff` }),
     licence: 'OFL-1.1',
     licenceFile: 'LICENSE',
     source: `@fontsource/${family} (Fontsource), from the Google Fonts family of that name`,

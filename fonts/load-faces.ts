@@ -6,10 +6,11 @@ import { refused } from '../geometry/sentences/say.ts';
 import type { Refused } from '../geometry/sentences/wording.ts';
 import { faceEntry } from './catalogue.ts';
 import type { FaceEntry } from './catalogue.ts';
+import { wantsFurther, withFurther } from './further-letters.ts';
 
 /** What of a design the loader looks at; a whole Design fits. */
 export interface FacesWanted {
-  readonly elements: readonly { readonly face?: string; readonly kind: string }[];
+  readonly elements: readonly { readonly face?: string; readonly kind: string; readonly text?: string }[];
   readonly ownFaces: readonly { readonly id: string; readonly name: string; readonly data: string }[];
 }
 
@@ -25,6 +26,8 @@ export interface LoadedFaces {
 /** How the files of a catalogue face are got: from disk or over the wire. Rejections are turned into problems. */
 export interface FaceFetcher {
   font(entry: FaceEntry): Promise<Uint8Array>;
+  /** The file of further letters; only asked for when the entry names one. */
+  further(entry: FaceEntry): Promise<Uint8Array>;
   kerning(entry: FaceEntry): Promise<KerningTable>;
   /** Our drawings, at least when the design uses one. */
   motifs(design: FacesWanted): Promise<FaceSource['motif']>;
@@ -32,14 +35,25 @@ export interface FaceFetcher {
 
 export type FaceOutcome = { readonly face: Face } | Refused;
 
-/** All faces a design uses, each read once for each store; what could not be had is said, the rest is there. */
-export async function loadFacesWith(fetcher: FaceFetcher, store: FaceStore, design: FacesWanted): Promise<LoadedFaces> {
+/**
+ * All faces a design uses, each read once for each store; what could not be had is said, the rest is there. A face's
+ * further letters (Polish, Hungarian, Turkish ...) come when a text needs them; moreText: what else will be written.
+ */
+export async function loadFacesWith(
+  fetcher: FaceFetcher,
+  store: FaceStore,
+  design: FacesWanted,
+  moreText = '',
+): Promise<LoadedFaces> {
   const loaded = new Map<string, Face>();
   const problems: FaceProblem[] = [];
   const [motif, outcomes] = await Promise.all([
     fetcher.motifs(design),
     Promise.all(
-      faceIdsOf(design).map(async (faceId) => ({ faceId, outcome: await outcomeOf(fetcher, store, design, faceId) })),
+      faceIdsOf(design).map(async (faceId) => ({
+        faceId,
+        outcome: await outcomeOf(fetcher, store, design, faceId, moreText),
+      })),
     ),
   ]);
   for (const { faceId, outcome } of outcomes) {
@@ -55,12 +69,29 @@ export type FaceStore = Cache<Promise<FaceOutcome>>;
 /** Holds more faces than the catalogue has, so that a long session with many fonts of one's own does not grow. */
 export const createFaceStore = (): FaceStore => createCache(200);
 
-/** One face of the catalogue. A failed fetch is not kept: the next call tries again. */
+/** One face of the catalogue, of its first file. */
 export function catalogueFace(fetcher: FaceFetcher, store: FaceStore, entry: FaceEntry): Promise<FaceOutcome> {
-  return store.getOrMake(entry.id, () => {
-    const outcome = fetchFace(fetcher, entry);
+  return kept(store, entry.id, () => fetchFace(fetcher, entry));
+}
+
+/** One face of the catalogue with all letters of these texts that it has. */
+async function faceFor(
+  fetcher: FaceFetcher,
+  store: FaceStore,
+  entry: FaceEntry,
+  texts: readonly string[],
+): Promise<FaceOutcome> {
+  const outcome = await catalogueFace(fetcher, store, entry);
+  if ('problem' in outcome || entry.furtherFile === undefined || !wantsFurther(outcome.face, texts)) return outcome;
+  return kept(store, `${entry.id}+further`, () => fetchFurther(fetcher, entry, outcome.face));
+}
+
+/** A failed fetch is not kept: the next call tries again. */
+function kept(store: FaceStore, key: string, fetched: () => Promise<FaceOutcome>): Promise<FaceOutcome> {
+  return store.getOrMake(key, () => {
+    const outcome = fetched();
     void outcome.then((result) => {
-      if ('problem' in result) store.delete(entry.id);
+      if ('problem' in result) store.delete(key);
     });
     return outcome;
   });
@@ -76,13 +107,17 @@ async function outcomeOf(
   store: FaceStore,
   design: FacesWanted,
   faceId: string,
+  moreText: string,
 ): Promise<FaceOutcome> {
   const own = design.ownFaces.find((face) => face.id === faceId);
   if (own) {
     return store.getOrMake(contentKey(own), () => ownFaceOf(own));
   }
   const entry = faceEntry(faceId);
-  if (entry) return catalogueFace(fetcher, store, entry);
+  if (entry) {
+    const texts = design.elements.flatMap((e) => (e.face === faceId && e.text !== undefined ? [e.text] : []));
+    return faceFor(fetcher, store, entry, [...texts, moreText]);
+  }
   return faceId.startsWith('own:') ? refused('reading.faceGone') : refused('reading.faceUnknown', { name: faceId });
 }
 
@@ -112,6 +147,19 @@ async function fetchFace(fetcher: FaceFetcher, entry: FaceEntry): Promise<FaceOu
     return refused('reading.faceFetch', { name: entry.name });
   }
 }
+
+async function fetchFurther(fetcher: FaceFetcher, entry: FaceEntry, face: Face): Promise<FaceOutcome> {
+  try {
+    const bytes = await fetcher.further(entry);
+    const outcome = readTrueType(entry.id, entry.name, bytes, NO_KERNING, entry.joins, face);
+    if (outcome === undefined || 'problem' in outcome) return refused('reading.faceFetch', { name: entry.name });
+    return { face: withFurther(face, outcome.face) };
+  } catch {
+    return refused('reading.faceFetch', { name: entry.name });
+  }
+}
+
+const NO_KERNING: KerningTable = { unitsPerEm: 1000, pairs: {} };
 
 /** Says which face it was. */
 function refusedFor(name: string, { words }: Refused): Refused {

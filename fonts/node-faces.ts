@@ -9,8 +9,8 @@ import { catalogueFace, createFaceStore, loadFacesWith } from './load-faces.ts';
 import type { FaceFetcher, FaceOutcome, FacesWanted, LoadedFaces } from './load-faces.ts';
 
 /** Faces in Node (headless command, tests): read from the installed packages. */
-export function loadFaces(design: FacesWanted): Promise<LoadedFaces> {
-  return loadFacesWith(fetcher, store, design);
+export function loadFaces(design: FacesWanted, moreText = ''): Promise<LoadedFaces> {
+  return loadFacesWith(fetcher, store, design, moreText);
 }
 
 /** One face of the catalogue by its id. */
@@ -30,6 +30,7 @@ const store = createFaceStore();
 const fetcher: FaceFetcher = {
   motifs: () => Promise.resolve(motifById),
   font: (entry) => readFile(packageFile(entry.packageName, entry.file)),
+  further: (entry) => readFile(packageFile(entry.packageName, entry.furtherFile ?? '')),
   kerning: async (entry) =>
     JSON.parse(await readFile(new URL(`./kerning/${entry.id}.json`, import.meta.url), 'utf8')) as KerningTable,
 };

@@ -17,6 +17,8 @@ export interface FontParts {
   /** In font units, y up; undefined for a character that the font does not have. May throw on a damaged glyph. */
   glyph(char: string): { readonly advance: number; readonly commands: Outline } | undefined;
   kern(left: string, right: string): number;
+  /** The rest of a face whose letters are in another file: it may hold none of A to Z and stands on the measures of this. */
+  readonly restOf?: Face | undefined;
 }
 
 /** Capitals with flat tops; the median of their heights is safe from one swashed letter. */
@@ -35,14 +37,15 @@ export function faceOf(font: FontParts): { face: Face } | Refused {
     if (!glyphs.has(char)) glyphs.set(char, readGlyph(font, char));
     return glyphs.get(char);
   };
-  const usable = Array.from(LETTERS).some((char) => (glyph(char)?.outline.length ?? 0) > 0);
+  const usable =
+    font.restOf !== undefined || Array.from(LETTERS).some((char) => (glyph(char)?.outline.length ?? 0) > 0);
   if (!usable) return refused('reading.fontNoLetters');
   const stated = font.statedCapHeight === undefined ? undefined : positive(font.statedCapHeight / em);
   return {
     face: {
       id: font.id,
       name: font.name,
-      capHeight: flatTop(glyph) ?? stated ?? USUAL.capHeight,
+      capHeight: font.restOf?.capHeight ?? flatTop(glyph) ?? stated ?? USUAL.capHeight,
       ascent: positive(font.ascender / em) ?? USUAL.ascent,
       descent: -(positive(-font.descender / em) ?? USUAL.descent),
       joins: font.joins,

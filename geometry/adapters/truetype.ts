@@ -8,7 +8,7 @@ import { isWoff, unpackWoff } from './woff.ts';
 /**
  * A face of the catalogue out of its TrueType or WOFF file: a small reader of just the tables that a plate needs, so
  * that the page does not load the large one (opentype.ts) before somebody brings a font of their own. Takes files that
- * are known to be whole; undefined for a kind that it does not know. Table layouts: OpenType 1.9, chapters cmap, head,
+ * are known to be whole; restOf: the face that the file holds further letters of. undefined for a kind that it does not know. Table layouts: OpenType 1.9, chapters cmap, head,
  * hhea, hmtx, loca, maxp and glyf. Tests hold every glyph against opentype.js.
  */
 export function readTrueType(
@@ -17,6 +17,7 @@ export function readTrueType(
   bytes: Uint8Array,
   kerning: KerningTable,
   joins: boolean,
+  restOf?: Face,
 ): { face: Face } | Refused | undefined {
   const plain = isWoff(bytes) ? unpackWoff(bytes) : bytes;
   if (!plain) return undefined;
@@ -37,6 +38,7 @@ export function readTrueType(
     ascender: hhea.getInt16(4),
     descender: hhea.getInt16(6),
     statedCapHeight: undefined,
+    restOf,
     glyph(char) {
       const index = indexOf(char.codePointAt(0) ?? 0);
       // Index 0 is the box that stands for a missing character.

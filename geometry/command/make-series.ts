@@ -10,7 +10,7 @@ import { loadFaces } from '../../fonts/node-faces.ts';
 import type { Design } from '../design/schema.ts';
 import { printInName, showFingerprint } from '../design/show-fingerprint.ts';
 import { oneLine } from '../files/plain-text.ts';
-import type { Rows } from '../series/read-rows.ts';
+import { type Rows, signsOf } from '../series/read-rows.ts';
 import { type MadeRow, runSeries, type SeriesStep } from '../series/run-series.ts';
 import { createStore } from '../pipeline/solve-store.ts';
 import type { StockBook } from '../stock/stock-book.ts';
@@ -35,7 +35,7 @@ export async function makeSeries(
   book: StockBook,
   signal: AbortSignal,
 ): Promise<number> {
-  const { faces, problems } = await loadFaces(design);
+  const { faces, problems } = await loadFaces(design, signsOf(rows));
   for (const { problem } of problems) console.log(`font: ${oneLine(problem, 500)}`);
   const write = await writerFor(asked.folder);
   const journal = await openJournal(

@@ -46,6 +46,13 @@ export function readRows(bytes: Uint8Array): Rows | Refused {
   return { columns, rows: body.map((record) => rowOf(record, columns.length)) };
 }
 
+/** Every sign of a table once: what its rows will be lettered with. */
+export function signsOf({ rows }: Rows): string {
+  const signs = new Set<string>();
+  for (const { cells } of rows) for (const cell of cells) for (const sign of cell.normalize('NFC')) signs.add(sign);
+  return [...signs].join('');
+}
+
 /** Columns are the same when their names differ in case or in how an accent is written only. */
 export function columnKey(name: string): string {
   return name.normalize('NFC').trim().toLowerCase();

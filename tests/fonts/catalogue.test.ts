@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { FACE_KINDS, FACES } from '../../fonts/catalogue.ts';
+import { existsSync } from 'node:fs';
 import { faceUrl } from '../../fonts/browser-faces.ts';
+import { furtherUrl } from '../../fonts/browser-further.ts';
 import { coverageOf } from '../../fonts/coverage.ts';
 import { loadFace, loadFaces, packageFile } from '../../fonts/node-faces.ts';
 
@@ -28,6 +30,12 @@ test.each(FACES)('$id carries its licence text, and the browser knows where its 
   expect(licence).toContain('SIL OPEN FONT LICENSE Version 1.1');
   expect(entry.licence).toBe('OFL-1.1');
   expect(faceUrl(entry)).toContain(entry.file.split('/').at(-1));
+});
+
+test.each(FACES)('$id names its file of further letters, if its package has one', (entry) => {
+  const file = entry.file.replace('-latin-', '-latin-ext-');
+  expect(entry.furtherFile).toBe(existsSync(packageFile(entry.packageName, file)) ? file : undefined);
+  if (entry.furtherFile !== undefined) expect(furtherUrl(entry)).toContain(file.split('/').at(-1));
 });
 
 describe('the catalogue as a whole', () => {

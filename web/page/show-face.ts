@@ -25,6 +25,9 @@ function entryKey(id: string, source: string): string {
   return source === id ? id : contentKey({ id, data: source });
 }
 
+/** Latin letters beyond Latin-1, as in fonts/further-letters.ts. */
+const FURTHER = 'U+100-2FF,U+1E00-1EFF';
+
 /** Families written with so far: each has a name of its own. */
 let families = 0;
 
@@ -34,12 +37,16 @@ async function load(id: string, source: string): Promise<string | undefined> {
   try {
     // the font reader that hangs on these two is large, and needed only once somebody chooses a face
     const { faceUrl } = await import('../../fonts/browser-faces.ts');
+    const { furtherUrl } = await import('../../fonts/browser-further.ts');
     const url = entry === undefined ? undefined : faceUrl(entry);
     const data = url === undefined ? bytesOfBase64(source)?.slice().buffer : `url("${url}")`;
     if (data === undefined) return undefined;
     const face = new FontFace(family, data);
     await face.load();
     document.fonts.add(face);
+    const further = entry && furtherUrl(entry);
+    // its file comes when a sample is written with such a letter
+    if (further !== undefined) document.fonts.add(new FontFace(family, `url("${further}")`, { unicodeRange: FURTHER }));
     return `'${family}'`;
   } catch {
     return undefined;

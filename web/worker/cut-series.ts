@@ -2,7 +2,7 @@ import { gunzipSync, gzipSync } from 'fflate';
 import { loadFaces } from '../../fonts/browser-faces.ts';
 import { createZip } from '../../geometry/adapters/zip-stream.ts';
 import { fillDesign } from '../../geometry/series/fill-design.ts';
-import { readRows } from '../../geometry/series/read-rows.ts';
+import { readRows, signsOf } from '../../geometry/series/read-rows.ts';
 import { type MadeRow, rowMark, runSeries } from '../../geometry/series/run-series.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import { writeDxf } from '../../geometry/files/dxf/dxf.ts';
@@ -60,7 +60,7 @@ export async function makeSeries(
 ): Promise<SeriesEnd> {
   const rows = readRows(bytes);
   if ('problem' in rows) return { refused: rows };
-  const { faces } = await loadFaces(design);
+  const { faces } = await loadFaces(design, signsOf(rows));
   const marks = anew ? new Set<string>() : await saved.marks();
   const run = runSeries(design, rows, { ...tools, faces, isDone: (mark) => marks.has(mark) });
   if ('problem' in run) return { refused: run };

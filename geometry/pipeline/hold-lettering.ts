@@ -5,7 +5,7 @@ import type { PlateResult } from '../plate/plate.ts';
 type Made = Omit<PlateResult, 'fingerprint'>;
 
 /** Shares of the size that the room allows, tried one after the other: common practice, no source. */
-const SHARES = [0.97, 0.94, 0.91, 0.88, 0.84, 0.8, 0.75, 0.7];
+const SHARES = [0.97, 0.93, 0.88, 0.8, 0.7];
 /** More places than this that stop the cut are not put right by a hair: the lettering is too small. */
 const FEW = 4;
 

@@ -34,7 +34,7 @@ describe('a text that can’t be cut is told where it can', () => {
   let small: Awaited<ReturnType<typeof refused>>;
   beforeAll(async () => {
     small = await refused({ share: 0.5 });
-  }, 60_000);
+  }, 300_000);
 
   it('names a number of characters that really holds', () => {
     expect(stops(small.told)).toBeGreaterThan(0);

@@ -7,7 +7,8 @@ const FLAVOURS = {
   sturdy: ['alfa-slab-one-400', 'oswald-700'],
   farm: ['zilla-slab-700', 'zilla-slab-700'],
   friendly: ['bree-serif-400', 'bree-serif-400'],
-  crate: ['stardos-stencil-700', 'stardos-stencil-700'],
+  // the cuts of a stencil face get too thin for small lettering
+  crate: ['stardos-stencil-700', 'oswald-700'],
   poster: ['abril-fatface-400', 'oswald-700'],
   deco: ['limelight-400', 'bree-serif-400'],
   printed: ['libre-caslon-text-700', 'oswald-700'],

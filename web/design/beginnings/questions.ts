@@ -39,7 +39,7 @@ export const QUESTIONS: Readonly<Record<BeginningId, readonly Question[]>> = {
       elements: ['motif'],
       offers: ['barrel', 'grapes', 'apple', 'hopCone', 'sheaf', 'bee', 'potStill', 'vineLeaf'],
     },
-    askLetters(['name'], ['place'], ['poster', 'sturdy', 'farm', 'crate']),
+    askLetters(['name'], ['place'], ['poster', 'sturdy', 'farm', 'printed']),
   ],
   'wreath-and-name': [
     { kind: 'text', id: 'name', names: true, into: [{ element: 'name' }], capitals: true },
@@ -71,6 +71,6 @@ export const QUESTIONS: Readonly<Record<BeginningId, readonly Question[]>> = {
       standsIn: true,
       offers: ['anchor', 'horseshoe', 'hammers', 'keys', 'lily', 'compass', 'knot', 'bell'],
     },
-    askLetters([], ['top', 'bottom'], ['farm', 'sturdy', 'friendly', 'crate']),
+    askLetters([], ['top', 'bottom'], ['farm', 'sturdy', 'friendly', 'classic']),
   ],
 };

@@ -1,5 +1,6 @@
 import { outlineBox } from '../measure/outline-box.ts';
 import { readPathData } from '../measure/path-data.ts';
+import { amountOf } from './amount.ts';
 import { DOCUMENT_EN } from '../sentences/document-en.ts';
 import type { Refused } from '../sentences/wording.ts';
 import { MOST_LINES, MOST_SHAPES } from './limits.ts';
@@ -19,23 +20,20 @@ export function workFault(design: Design): Refused | undefined {
 }
 
 function elementsFault(elements: readonly DesignElement[]): Refused | undefined {
-  let [shapes, lines] = [0, 0];
   for (const [i, element] of elements.entries()) {
-    const copies = 'around' in element && element.around !== 'once' ? element.around.count : 1;
-    shapes += 'text' in element ? element.text.length : 'count' in element ? Number(element.count) || 1 : copies;
-    if (element.kind !== 'artwork') continue;
-    lines += copies * commandsOf(element);
-    if (!fitsFrame(element)) {
+    if (element.kind === 'artwork' && !fitsFrame(element)) {
       return DOCUMENT_EN.refused('document.artworkBox', { number: i + 1, id: visible(element.id) });
     }
   }
+  return amountFault(elements);
+}
+
+/** Says that it is more than can be worked out, and what to do. */
+export function amountFault(elements: readonly DesignElement[]): Refused | undefined {
+  const { shapes, lines } = amountOf(elements);
   if (shapes > MOST_SHAPES) return DOCUMENT_EN.refused('document.tooMuch', { count: shapes, most: MOST_SHAPES });
   if (lines > MOST_LINES) return DOCUMENT_EN.refused('document.tooManyLines', { count: lines, most: MOST_LINES });
   return undefined;
-}
-
-function commandsOf({ path }: Artwork): number {
-  return path.match(/[MLQCZ]/g)?.length ?? 0;
 }
 
 /** Numbers in the path are rounded; a design that another program wrote may be rounded more. */

@@ -1,5 +1,7 @@
 import type { Claim } from './claim.ts';
+import { CLIPPING_CLAIMS } from './guard/clipping-libraries.ts';
 import { FAULT_CLAIMS } from './guard/faults.ts';
+import { FONT_CLAIMS } from './guard/font-libraries.ts';
 import { MUTANT_CLAIMS } from './guard/mutants.ts';
 import { READER_CLAIMS } from './guard/readers.ts';
 import { TWIN_CLAIMS } from './guard/twins.ts';
@@ -12,4 +14,6 @@ export const claims: readonly Claim[] = [
   ...SERVER_CLAIMS,
   ...TWIN_CLAIMS,
   ...MUTANT_CLAIMS,
+  ...CLIPPING_CLAIMS,
+  ...FONT_CLAIMS,
 ];

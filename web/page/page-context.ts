@@ -1,5 +1,6 @@
 import { createContext, useContext } from 'react';
 import { useStore } from 'zustand';
+import { amountOf, isTooMuch } from '../../geometry/design/amount.ts';
 import type { Design } from '../../geometry/design/schema.ts';
 import type { PlateResult } from '../../geometry/plate/plate.ts';
 import type { ShopBook } from '../../geometry/shop/shop-book.ts';
@@ -11,6 +12,7 @@ import type { CardList } from '../state/own/card-list.ts';
 import type { OwnDesigns } from '../state/own/own-designs.ts';
 import type { SavingStore, SavingStoreState } from '../state/saving-store.ts';
 import type { UiState, UiStore } from '../state/ui-store.ts';
+import { sayRefusal } from '../words/say/say-refusal.ts';
 import type { NewerVersionStore } from './newer-version.ts';
 import type { PlateClient } from '../worker/plate-client.ts';
 import type { WholeShop } from './fetch-shop.ts';
@@ -61,13 +63,23 @@ export function usePlates<T>(pick: (state: PlatesState) => T): T {
   return useStore(usePage().plates, pick);
 }
 
-/** Does a user action on the design as it is now. */
+/** Does a user action on the design as it is now; one that would make it too much to work out is refused in words. */
 export function useAct(): (action: (design: Design) => Change) => void {
-  const { design } = usePage();
+  const { design, ui } = usePage();
   return (action) => {
     const state = design.getState();
-    state.apply(action(state.history.present));
+    const { present } = state.history;
+    const change = action(present);
+    const { elements } = change.design;
+    if (elements !== present.elements && isTooMuch(amountOf(elements))) void sayTooMuch(ui, elements);
+    else state.apply(change);
   };
+}
+
+async function sayTooMuch(ui: UiStore, elements: Design['elements']): Promise<void> {
+  const { amountFault } = await import('../../geometry/design/work-fault.ts');
+  const fault = amountFault(elements);
+  if (fault) ui.getState().set({ notice: await sayRefusal(fault) });
 }
 
 /** Does a user action as an undo step of its own, whatever was edited just before. */

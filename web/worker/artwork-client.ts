@@ -10,6 +10,11 @@ const life = createLife<ArtworkApi>(
 );
 const remote = throughLife(life);
 
+/** Ends what it is at, for nobody waits for it any more; the next question begins another. */
+export function endArtworkWork(): void {
+  life.end('stale');
+}
+
 /** The worker that composes, traces and draws motifs; begun when it is first needed. */
 export function artworkWorker(): ArtworkApi {
   return remote;

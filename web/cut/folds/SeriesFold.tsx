@@ -96,7 +96,7 @@ export function SeriesFold() {
       </div>
       {table && head && 'refused' in head && (
         <p role="alert" className={text.bad}>
-          {table.name}: {refusalWords(head.refused)}
+          <bdi>{table.name}</bdi>: {refusalWords(head.refused)}
         </p>
       )}
       {table && head && 'columns' in head && (
@@ -181,7 +181,7 @@ function Failed({ rows }: { readonly rows: readonly SeriesRow[] }) {
       <ul className={css.list}>
         {rows.slice(0, LISTED).map((row) => (
           <li key={row.line}>
-            <strong>{t('cut.series.line', { line: row.line })}</strong> {row.name}{' '}
+            <strong>{t('cut.series.line', { line: row.line })}</strong> <bdi>{row.name}</bdi>{' '}
             <span className={text.bad}>{why(row)}</span>
           </li>
         ))}

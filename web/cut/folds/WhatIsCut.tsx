@@ -1,3 +1,4 @@
+import { isolate } from '../../../geometry/sentences/isolate.ts';
 import { showFingerprint } from '../../../geometry/design/show-fingerprint.ts';
 import { FilePlus2, X } from 'lucide-react';
 import { useEffect, useState } from 'react';
@@ -52,7 +53,7 @@ export function WhatIsCut() {
     for (const file of files) {
       const read = await openDesignFile(file);
       if ('design' in read) work.add({ kind: 'file', name: file.name }, read.design);
-      else setTrouble(`${file.name}: ${read.problem}`);
+      else setTrouble(`${isolate(file.name)}: ${read.problem}`);
     }
   }
 
@@ -98,7 +99,7 @@ function Item({ item, alone }: { readonly item: OrderItem; readonly alone: boole
       <div className={css.head}>
         <p className={css.name}>
           <strong>
-            {item.key} · {title}
+            {item.key} · <bdi>{title}</bdi>
           </strong>
           <span className={text.sub}>
             {t(`cut.what.from.${item.origin.kind}`)}
@@ -116,7 +117,7 @@ function Item({ item, alone }: { readonly item: OrderItem; readonly alone: boole
           <div key={spec.id}>
             <div className={css.row}>
               <p className={css.name}>
-                {wish} · {spec.name}
+                {wish} · <bdi>{spec.name}</bdi>
                 {plate && <span className={text.sub}>{lengthWords(plate.diameterMm, unit)}</span>}
               </p>
               <NumberField

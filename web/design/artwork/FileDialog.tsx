@@ -6,7 +6,7 @@ import { useRadiusMm } from '../../page/use-radius.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Choice } from '../../ui/fields/Choice.tsx';
 import { Modal } from '../../ui/Modal.tsx';
-import { artworkWorker } from '../../worker/artwork-client.ts';
+import { artworkWorker, endArtworkWork } from '../../worker/artwork-client.ts';
 import { WorkerGone } from '../../worker/life.ts';
 import { t } from '../../words/t.ts';
 import { DrawingPicture } from './DrawingPicture.tsx';
@@ -45,6 +45,9 @@ export function FileDialog({ file, inPlaceOf }: FileDialogProps) {
       gone = true;
     };
   }, [file]);
+
+  // Once closed, nobody waits for a picture that is still worked on.
+  useEffect(() => endArtworkWork, []);
 
   const made = useMade(read, cut, threshold, smoothing);
   const drawn = made && !('trouble' in made) ? made : undefined;

@@ -27,7 +27,7 @@ export function StageBar() {
               value: p.id,
               label: (
                 <>
-                  {p.name}
+                  <bdi>{p.name}</bdi>
                   {verdict !== undefined && <VerdictMark verdict={verdict} size={16} />}
                 </>
               ),

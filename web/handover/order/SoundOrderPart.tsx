@@ -44,7 +44,7 @@ export function SoundOrderPart({ order }: { readonly order: CheckedOrder }) {
         {files.map((file) => (
           <li key={file.name}>
             <span>
-              {file.name}
+              <bdi>{file.name}</bdi>
               <span className={css.role}>{t(`handOver.roles.${file.role}`)}</span>
             </span>
             <IconButton label={t('handOver.take', { name: file.name })} sign={Download} onClick={() => take(file)} />

@@ -30,7 +30,10 @@ export function AddFace({ onAdd }: AddFaceProps) {
           <button type="button" className={css.face} onClick={() => take(face.id, face.name)}>
             <FaceSample id={face.id} source={face.id} text={sample} />
             <span className={css.caption}>
-              <strong>{face.name}</strong> {faceSuits(face)}
+              <strong>
+                <bdi>{face.name}</bdi>
+              </strong>{' '}
+              {faceSuits(face)}
             </span>
           </button>
         </li>
@@ -42,7 +45,9 @@ export function AddFace({ onAdd }: AddFaceProps) {
             <button type="button" className={css.face} onClick={() => take(id, name)}>
               <FaceSample id={id} source={data} text={sample} />
               <span className={css.caption}>
-                <strong>{name}</strong>
+                <strong>
+                  <bdi>{name}</bdi>
+                </strong>
               </span>
             </button>
           </li>

@@ -1,6 +1,7 @@
 import { findMaskWaste } from '../cutplan/plate/mask-waste.ts';
+import { findBites } from '../cutplan/sheet/find-bites.ts';
 import { planSheets } from '../cutplan/sheet/plan-sheets.ts';
-import { gapsFor, settingsFor, sheetKindsFor } from '../cutplan/cost/settings-for.ts';
+import { gapsAtLeast, gapsFor, leastGapsFor, settingsFor, sheetKindsFor } from '../cutplan/cost/settings-for.ts';
 import type { Design } from '../design/schema.ts';
 import { type Job, jobDesign, sheetName } from '../files/job/job.ts';
 import { type JobFile, jobFiles, jobZip } from '../files/job/job-files.ts';
@@ -37,13 +38,17 @@ export async function makeSheets(
       return { id: wish, diameterMm, quantity, waste: findMaskWaste(design, plate) };
     }),
     sheetKindsFor(book, design.stock),
-    gapsFor(process),
+    gapsAtLeast(gapsFor(process), leastGapsFor(process, design.stock.thicknessMm)),
   );
   const plans = [...planSheets(sheets, new Map(plates.map(({ wish, plan }) => [wish, plan])), settings)];
   const job: Job = {
     sheets: sheets.map((sheet, i) => ({ sheet, plan: plans[i]! })),
     designs: plates.map(({ wish, plate }) => jobDesign(wish, design, plate)),
   };
+  for (const { sheet, plan } of job.sheets) {
+    const [bite] = findBites(sheet, plan, settings.kerfMm);
+    if (bite) throw new Refusal(oneLine(bite.sentence, 500));
+  }
   for (const { sheet, plan } of job.sheets) {
     console.log(
       `${sheetName({ sheet, plan })}: ${sheet.plates.length} plates, ${(sheet.usedShare * 100).toFixed(0)} % of it used, ` +

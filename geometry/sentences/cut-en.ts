@@ -26,6 +26,8 @@ export const CUT_EN = makeSay({
     closeToEdge: '“{{plate}}” reaches {{past}} into the margin of its sheet. Move it inwards.',
     closeToHole: '“{{plate}}” is {{past}} too near a hole that the remnant had before. Move it away.',
     closeToPlate: '“{{plate}}” and “{{other}}” are {{past}} too near each other. Move one of them away.',
+    cutInPlate: 'A cut of “{{plate}}” runs {{deep}} into “{{other}}”. Move them apart, then plan again.',
+    cutOffSheet: 'A cut of “{{plate}}” runs {{deep}} off the sheet or into a hole. Move it inwards, then plan again.',
     countWrong: '“{{plate}}” is on the sheets {{count}} times and is wanted {{wanted}} times. Place the plates anew.',
     holesInWay:
       'A plate of {{size}} (“{{plate}}”) finds no room between the holes of the sheets there are. Add a whole sheet.',

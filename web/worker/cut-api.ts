@@ -2,6 +2,7 @@ import type { Comparison } from '../../geometry/cutplan/cost/compare.ts';
 import type { HeatMap } from '../../geometry/cutplan/cost/heat-map.ts';
 import type { Price } from '../../geometry/cutplan/cost/price.ts';
 import type { CutSettings, SheetPlan } from '../../geometry/cutplan/sheet-plan.ts';
+import type { Bite } from '../../geometry/cutplan/sheet/find-bites.ts';
 import type { SlugRemedy } from '../../geometry/cutplan/sheet/slug-remedies.ts';
 import type { WitnessMark } from '../../geometry/cutplan/drift/witness.ts';
 import type { Design, Stock } from '../../geometry/design/schema.ts';
@@ -73,6 +74,8 @@ export interface PlannedSheet {
   readonly findings: readonly Pick<Finding, 'sentence' | 'words'>[];
   readonly mends: readonly SlugRemedy[];
   readonly heat: HeatMap;
+  /** Cuts that would spoil a plate: such a plan is not cut. */
+  readonly bites: readonly Bite[];
 }
 
 /** What the whole order takes: times of all its sheets together. */

@@ -1,5 +1,6 @@
 import type { CutPlan } from '../../geometry/cutplan/cut-plan.ts';
 import { mapHeat } from '../../geometry/cutplan/cost/heat-map.ts';
+import { type Bite, findBites } from '../../geometry/cutplan/sheet/find-bites.ts';
 import { planSheets } from '../../geometry/cutplan/sheet/plan-sheets.ts';
 import { settingsFor } from '../../geometry/cutplan/cost/settings-for.ts';
 import type { CutSettings, SheetPlan } from '../../geometry/cutplan/sheet-plan.ts';
@@ -24,6 +25,8 @@ export interface SheetPlans {
   plan(sheet: number): SheetPlan;
   shown(sheet: number): PlannedSheet;
   readonly settings: CutSettings;
+  /** Of a sheet: cuts that would spoil a plate. */
+  bites(sheet: number): readonly Bite[];
 }
 
 export function createSheetPlans(job: PlanJob, drawn: Drawn): SheetPlans {
@@ -60,9 +63,14 @@ export function createSheetPlans(job: PlanJob, drawn: Drawn): SheetPlans {
     return made[sheet]!;
   }
 
+  function bites(sheet: number): readonly Bite[] {
+    return findBites(job.sheets[sheet]!, plan(sheet), settings.kerfMm);
+  }
+
   return {
     settings,
     plan,
+    bites,
     shown(at) {
       const sheet = job.sheets[at]!;
       const made = plan(at);
@@ -73,6 +81,7 @@ export function createSheetPlans(job: PlanJob, drawn: Drawn): SheetPlans {
         findings: (placed[at]?.findings ?? []).map(({ sentence, words }) => ({ sentence, ...(words && { words }) })),
         mends: suggestRemedies(made, sheet, drawn.plans, settings),
         heat: mapHeat(made, settings),
+        bites: bites(at),
       };
     },
   };

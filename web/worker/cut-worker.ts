@@ -81,6 +81,8 @@ const api: CutApi = {
   async files(planJob, wanted, wishes) {
     try {
       const plans = plansOf(planJob);
+      const asked = planJob.sheets.flatMap((_, i) => (wanted.kind === 'zip' || i === wanted.sheet ? [i] : []));
+      if (asked.some((i) => plans.bites(i).length > 0)) return { problem: 'cut.files.bites' };
       const there = new Set(planJob.sheets.flatMap(({ plates }) => plates.map(({ wish }) => wish)));
       const job: Job = {
         // one sheet asked for needs no others

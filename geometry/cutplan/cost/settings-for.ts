@@ -59,6 +59,31 @@ export function gapsFor({ kerfMm, machine }: Process): NestGaps {
   return { betweenMm: machine.skeletonWebMm.value + 2 * kerfMm.value, edgeMm: machine.edgeMm.value + kerfMm.value };
 }
 
+/** In kerfs, beside the web's own two: room for the shortest lead-in and the hole it is pierced by. Common practice, no source. */
+const LEAST_WEB_KERFS = 1.2;
+
+/**
+ * Less than this is refused, whoever asks for it. Both plates' kerfs, and between them either the shortest lead-in or,
+ * so that the web neither warps nor burns away, what the process asks of metal this thick; never more than the shop's own
+ * web, which stands for what its machine is known to do.
+ */
+export function leastGapsFor({ kerfMm, machine, webThicknesses }: Process, thicknessMm: number): NestGaps {
+  const web = (own: number): number =>
+    Math.max(LEAST_WEB_KERFS * kerfMm.value, Math.min(own, webThicknesses.value * thicknessMm));
+  return {
+    betweenMm: web(machine.skeletonWebMm.value) + 2 * kerfMm.value,
+    edgeMm: web(machine.edgeMm.value) + kerfMm.value,
+  };
+}
+
+/** What is wished, but never less than the least. */
+export function gapsAtLeast(wished: NestGaps, least: NestGaps): NestGaps {
+  return {
+    betweenMm: Math.max(wished.betweenMm, least.betweenMm),
+    edgeMm: Math.max(wished.edgeMm, least.edgeMm),
+  };
+}
+
 function rowAt(rows: readonly SpeedRow[], thicknessMm: number): Omit<SpeedRow, 'thicknessMm'> | undefined {
   const next = rows.findIndex((row) => row.thicknessMm >= thicknessMm);
   const [above, below] = [rows[next], rows[next - 1]];

@@ -12,7 +12,7 @@ import { useCut, useCutParts } from '../state/cut-context.ts';
 import fields from '../../ui/fields.module.css';
 import text from '../../ui/text.module.css';
 import css from './folds.module.css';
-import { gapsOf, kindsOf, stockOf } from '../state/plates-wanted.ts';
+import { gapsOf, kindsOf, leastGapsOf, stockOf } from '../state/plates-wanted.ts';
 import { sizeWords } from '../state/sheet-words.ts';
 
 /** What is on the rack, remnants typed in, what stays free; how full the sheets are and what is left over. */
@@ -23,6 +23,7 @@ export function SheetsFold() {
   const state = useCut((s) => s);
   const stock = stockOf(state);
   const gaps = gapsOf(state, book);
+  const least = leastGapsOf(state, book);
   const all = stock ? sheetKindsFor(book, stock) : [];
   const chosen = new Set(kindsOf(state, book).map(({ id }) => id));
   const { rest, remnants } = state;
@@ -70,14 +71,15 @@ export function SheetsFold() {
         <LengthField
           label={t('cut.sheets.between')}
           mm={gaps.betweenMm}
-          leastMm={0}
+          leastMm={least.betweenMm}
+          hint={t('cut.sheets.leastGap', { least: lengthWords(least.betweenMm, unit, 2) })}
           mostMm={200}
           onChange={(betweenMm) => work.choose({ ownGaps: { ...state.ownGaps, betweenMm } })}
         />
         <LengthField
           label={t('cut.sheets.edge')}
           mm={gaps.edgeMm}
-          leastMm={0}
+          leastMm={least.edgeMm}
           mostMm={200}
           onChange={(edgeMm) => work.choose({ ownGaps: { ...state.ownGaps, edgeMm } })}
         />

@@ -26,6 +26,11 @@ export async function planSheetOf(desk: CutDesk, job: PlanJob, sheetAt: number):
   set({ busy: 'planning', trouble: undefined, refused: undefined });
   const planned = await desk.worker.plan(job, sheetAt).catch(() => undefined);
   if (!isNewest()) return;
+  const [bite] = planned?.bites ?? [];
+  if (bite) {
+    set({ busy: undefined, planned: undefined, refused: { problem: bite.sentence, words: bite.words } });
+    return;
+  }
   const before = get().planned;
   set({
     busy: undefined,

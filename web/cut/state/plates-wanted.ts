@@ -1,4 +1,4 @@
-import { gapsFor, sheetKindsFor } from '../../../geometry/cutplan/cost/settings-for.ts';
+import { gapsAtLeast, gapsFor, leastGapsFor, sheetKindsFor } from '../../../geometry/cutplan/cost/settings-for.ts';
 import type { Design, Stock } from '../../../geometry/design/schema.ts';
 import type { NestGaps, PlateWish, SheetKind, NestedSheet } from '../../../geometry/sheet/sheets.ts';
 import { processIn, type StockBook } from '../../../geometry/stock/stock-book.ts';
@@ -46,10 +46,17 @@ export function kindsOf(state: Pick<CutState, 'items' | 'kindIds' | 'remnants'>,
   return [...chosen, ...state.remnants];
 }
 
-/** What the process asks to be left, or what the person typed. */
+/** What the process asks to be left, or what the person typed; never less than kerf, lead-ins and heat ask for. */
 export function gapsOf({ items, ownGaps }: Pick<CutState, 'items' | 'ownGaps'>, book: StockBook): NestGaps {
   const process = processIn(book, items[0]?.design.stock.process ?? '');
-  return { ...(process ? gapsFor(process) : NO_PROCESS), ...ownGaps };
+  return gapsAtLeast({ ...(process ? gapsFor(process) : NO_PROCESS), ...ownGaps }, leastGapsOf({ items }, book));
+}
+
+/** Less than this no two plates may lie apart, nor a plate from the edge. */
+export function leastGapsOf({ items }: Pick<CutState, 'items'>, book: StockBook): NestGaps {
+  const stock = stockOf({ items });
+  const process = stock && processIn(book, stock.process);
+  return process ? leastGapsFor(process, stock.thicknessMm) : NO_PROCESS;
 }
 
 /** Until the design's process is one of the shop's. */

@@ -27,9 +27,23 @@ export interface CutPass {
   /** Past the closing point, where the process wants it. */
   readonly leadOut?: Run;
   /** Metal left across the cut so that the slug stays in (small tabs), by where they are along the path, mm. */
-  readonly tabsMm?: readonly { readonly fromMm: number; readonly toMm: number }[];
+  readonly tabsMm?: readonly Tab[];
   /** The passes that have to come before this one. */
   readonly after: readonly string[];
+}
+
+/** Metal left across a cut, by where it is along the path; leadIn: of the run that goes on behind it. */
+export interface Tab {
+  readonly fromMm: number;
+  readonly toMm: number;
+  readonly leadIn: Run;
+}
+
+/** How wide tabs are left, and how many: one for so much of a piece's edge, or so many whatever its size. */
+export interface TabRule {
+  readonly widthMm: number;
+  readonly everyMm: number;
+  readonly count?: number | undefined;
 }
 
 /** The way between the end of one pass and the pierce of the next. */
@@ -104,6 +118,8 @@ export interface CutSettings {
   readonly leadInMm: number;
   /** Slats the sheet lies on: pitch and width of their edge, mm. They run along y. */
   readonly slats: { readonly pitchMm: number; readonly edgeMm: number };
+  /** Small tabs; absent: by the kerf alone. */
+  readonly tab?: TabRule;
   /** A spot cut stays hot so long, s. */
   readonly coolS: number;
 }

@@ -121,6 +121,9 @@ const process = z.strictObject({
     /** To raise and lower the head once. */
     raiseS: sourced(0, 600),
     leadInMm: sourced(0, 100),
+    /** Small tabs that hold pieces: how wide, and one for so much of a piece's edge; absent: by kerf and thickness. */
+    tabMm: z.optional(sourced(0.1, 50)),
+    tabEveryMm: z.optional(sourced(5, 10_000)),
     /** Slats the sheet lies on; 0 where there are none. */
     slatPitchMm: sourced(0, 1000),
     slatEdgeMm: sourced(0, 100),

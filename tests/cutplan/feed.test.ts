@@ -166,7 +166,10 @@ describe('a sheet', () => {
   });
 
   it('stops at a tab and pierces again behind it', () => {
-    const tabbed = timePlan(plan([pass('a', { tabsMm: [{ fromMm: 10, toMm: 11 }] })], false), SETTINGS);
+    const tabbed = timePlan(
+      plan([pass('a', { tabsMm: [{ fromMm: 10, toMm: 11, leadIn: [at(10, 1), at(11, 0)] }] })], false),
+      SETTINGS,
+    );
     const whole = timePlan(plan([pass('a')], false), SETTINGS);
     expect(tabbed.pierceS).toBe(0.6);
     const { moments } = tabbed.passes[0]!.cut;

@@ -11,6 +11,7 @@ import { jobZip, withOwnNames } from '../../geometry/files/job/job-files.ts';
 import { jobLines } from '../../geometry/files/job/job-lines.ts';
 import { stemOfOrder, stemOfSheet } from '../../geometry/files/job/job-stem.ts';
 import { writeJobSvg } from '../../geometry/files/job/svg-job.ts';
+import { runsOf } from '../../geometry/cutplan/pass-runs.ts';
 import { contourLengthMm } from '../../geometry/measure/arc.ts';
 import { contourPart } from '../../geometry/measure/contour-part.ts';
 import { polylinePoints, readDxf } from '../readers/dxf-reader.ts';
@@ -37,11 +38,13 @@ describe('a sheet as DXF', () => {
     expect(header['$INSUNITS']).toBe(4);
     expect(Object.keys(layers).sort()).toEqual(['0', 'CUT', 'LEAD-IN', 'NOT CUT', 'RIM', 'WITNESS']);
     const leads = entities.filter((e) => e.layer === 'LEAD-IN');
-    expect(leads.length).toBe(sheet.plan.passes.length);
+    const runs = sheet.plan.passes.flatMap(runsOf);
+    expect(runs.length).toBeGreaterThan(sheet.plan.passes.length);
+    expect(leads.length).toBe(runs.length);
     leads.forEach((e, i) => {
-      const { pierce, path } = sheet.plan.passes[i]!;
-      expect(e.vertices![0]!.x).toBeCloseTo(pierce.x, 3);
-      expect(e.vertices!.at(-1)!.y).toBeCloseTo(path[0]!.y, 3);
+      const { leadIn, cut } = runs[i]!;
+      expect(e.vertices![0]!.x).toBeCloseTo(leadIn[0]!.x, 3);
+      expect(e.vertices!.at(-1)!.y).toBeCloseTo(cut[0]!.y, 3);
     });
   });
   it('is the net shape alone when that is wanted', () => {

@@ -5,7 +5,8 @@ import { materialIn, type Process, processIn, type StockBook } from '../../stock
 import { inMm, say } from '../../sentences/say.ts';
 import { CUT_EN } from '../../sentences/cut-en.ts';
 import type { Refused } from '../../sentences/wording.ts';
-import type { CutSettings } from '../sheet-plan.ts';
+import { tabRuleFor } from '../sheet/tabs.ts';
+import type { CutSettings, TabRule } from '../sheet-plan.ts';
 
 type SpeedRow = Process['cutting'][number]['rows'][number];
 
@@ -42,9 +43,16 @@ export function settingsFor(book: StockBook, stock: Stock): CutSettings | Refuse
     cornerMm: machine.cornerMm.value,
     raiseS: machine.raiseS.value,
     leadInMm: machine.leadInMm.value,
+    tab: tabsOf(process, stock.thicknessMm),
     slats: { pitchMm: machine.slatPitchMm.value, edgeMm: machine.slatEdgeMm.value },
     coolS: machine.coolS.value,
   };
+}
+
+/** As the shop says, else by kerf and thickness. */
+function tabsOf({ kerfMm, machine }: Process, thicknessMm: number): TabRule {
+  const { widthMm, everyMm } = tabRuleFor(kerfMm.value, thicknessMm);
+  return { widthMm: machine.tabMm?.value ?? widthMm, everyMm: machine.tabEveryMm?.value ?? everyMm };
 }
 
 /** Whole sheets that this stock's material comes in. */

@@ -12,6 +12,8 @@ export interface PassTime {
   readonly pierceS: number;
   /** Lead-in, contour and lead-out. */
   readonly cut: TimedRun;
+  /** Lead-ins behind tabs. */
+  readonly tabS: number;
 }
 
 export interface PlanTime {
@@ -36,8 +38,9 @@ export function timePlan(plan: SheetPlan, settings: CutSettings): PlanTime {
       raiseS: rapid?.raised ? settings.raiseS : 0,
       pierceS: settings.pierceS * (1 + (pass.tabsMm?.length ?? 0)),
       cut,
+      tabS: (pass.tabsMm ?? []).reduce((s, { leadIn }) => s + timeRun(leadIn, settings).seconds, 0),
     };
-    fromS += time.rapidS + time.raiseS + time.pierceS + cut.seconds;
+    fromS += time.rapidS + time.raiseS + time.pierceS + cut.seconds + time.tabS;
     return time;
   });
   const home = plan.rapids.slice(plan.passes.length);
@@ -45,7 +48,7 @@ export function timePlan(plan: SheetPlan, settings: CutSettings): PlanTime {
   const rapidS = sum((t) => t.rapidS) + home.reduce((total, rapid) => total + rapidTimeS(rapid, settings), 0);
   const raiseS = sum((t) => t.raiseS) + home.filter((rapid) => rapid.raised).length * settings.raiseS;
   const pierceS = sum((t) => t.pierceS);
-  const cutS = sum((t) => t.cut.seconds);
+  const cutS = sum((t) => t.cut.seconds + t.tabS);
   return { passes, rapidS, raiseS, pierceS, cutS, totalS: rapidS + raiseS + pierceS + cutS };
 }
 

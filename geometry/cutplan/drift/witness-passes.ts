@@ -1,5 +1,6 @@
-import type { Contour, Point } from '../../shapes.ts';
-import type { CutPass } from '../sheet-plan.ts';
+import type { Contour, Point, Vertex } from '../../shapes.ts';
+import { tabRuleFor } from '../sheet/tabs.ts';
+import type { CutPass, CutSettings, Tab } from '../sheet-plan.ts';
 import type { WitnessMark } from './witness.ts';
 
 /** When a circle of a mark is cut: before anything of its plate, or as soon as these passes are done. */
@@ -11,14 +12,17 @@ export interface WitnessPass {
   readonly pass: CutPass;
 }
 
-/** Metal that holds the ring between the circles until it is measured, each of two places; common practice, no source. */
-const TAB_MM = 0.5;
-
 /**
  * The circles of marks as passes, for passes that are in the order of cutting. Words are shared out evenly over the
  * stages of a plate; the last stage ends with its rim. Both circles are cut as holes: the kerf lies inside them.
  */
-function witnessPasses(passes: readonly CutPass[], marks: readonly WitnessMark[], kerfMm: number): WitnessPass[] {
+function witnessPasses(
+  passes: readonly CutPass[],
+  marks: readonly WitnessMark[],
+  { kerfMm, tab }: Pick<CutSettings, 'kerfMm' | 'tab'>,
+): WitnessPass[] {
+  // The ring between the circles is held at two places until it is measured.
+  const { widthMm } = tab ?? tabRuleFor(kerfMm, 0);
   return marks.flatMap((mark): WitnessPass[] => {
     const own = passes.filter((p) => p.plate === mark.plate && p.kind !== 'witness');
     const stages = marks.reduce((most, m) => (m.plate === mark.plate ? Math.max(most, m.stage) : most), 1);
@@ -30,9 +34,11 @@ function witnessPasses(passes: readonly CutPass[], marks: readonly WitnessMark[]
     const after = [first.id, ...before];
     const last = {
       ...circlePass(mark, 'large', mark.outerMm / 2, outer, pierceMm, after),
-      tabsMm: [0.25, 0.75].map((share) => {
+      tabsMm: [0.25, 0.75].map((share): Tab => {
         const middle = share * 2 * Math.PI * outer;
-        return { fromMm: middle - (TAB_MM + kerfMm) / 2, toMm: middle + (TAB_MM + kerfMm) / 2 };
+        const half = (widthMm + kerfMm) / 2;
+        const [from, to] = [pierceMm, outer].map((mm) => onCircle(mark.at, mm, (middle + half) / outer));
+        return { fromMm: middle - half, toMm: middle + half, leadIn: [from!, to!] };
       }),
     };
     return [
@@ -46,8 +52,12 @@ function witnessPasses(passes: readonly CutPass[], marks: readonly WitnessMark[]
  * The passes with the witness passes put in where they belong: first ones before the first pass of their plate, the
  * others straight after the last pass they wait for. Whatever reorders them later has `after` to keep to.
  */
-export function addWitness(passes: readonly CutPass[], marks: readonly WitnessMark[], kerfMm: number): CutPass[] {
-  const witness = witnessPasses(passes, marks, kerfMm);
+export function addWitness(
+  passes: readonly CutPass[],
+  marks: readonly WitnessMark[],
+  settings: Pick<CutSettings, 'kerfMm' | 'tab'>,
+): CutPass[] {
+  const witness = witnessPasses(passes, marks, settings);
   const order = new Map(passes.map((p, i) => [p.id, i]));
   const beforeOf = new Map<string, CutPass[]>();
   const afterOf = new Map<number, CutPass[]>();
@@ -109,6 +119,12 @@ function circle(at: Point, radius: number): Contour {
     { ...onDiagonal(at, radius), bulge: 1 },
     { ...onDiagonal(at, -radius), bulge: 1 },
   ];
+}
+
+/** So far around a circle from the diagonal where it begins. */
+function onCircle(at: Point, mm: number, rad: number): Vertex {
+  const angle = Math.PI / 4 + rad;
+  return { x: at.x + mm * Math.cos(angle), y: at.y + mm * Math.sin(angle), bulge: 0 };
 }
 
 /** Pierces, lead-ins and tabs lie on the diagonals: left, right, above and below the ring is whole to be measured. */

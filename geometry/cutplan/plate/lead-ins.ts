@@ -73,7 +73,7 @@ export function findLeads(path: Contour, inset: Region, wishes: LeadWishes): Lea
     const lead = findLeadAt(
       start,
       wishes,
-      (run, pierce) => fits(run, pierce, inset, wishes.kerfMm / 2) && clearsPathBefore(path, start, run),
+      (run, pierce) => leadFits(run, pierce, inset, wishes.kerfMm / 2) && clearsPathBefore(path, start, run),
     );
     if (!lead) continue;
     const off = nearestAlong(corners, contourLengthTo(path, start.side) + lengthAlong(path, start), lengthMm);
@@ -129,7 +129,7 @@ export function startPathAt(path: Contour, lead: Lead): Contour {
  * The run stays where the beam's middle may be, and nothing is cut within half a kerf of the pierce's own hole. Its last
  * piece, which ends on the inset's edge, is left out.
  */
-function fits(run: Run, pierce: Point, inset: Region, clearMm: number): boolean {
+export function leadFits(run: Run, pierce: Point, inset: Region, clearMm: number): boolean {
   if (!regionHolds(inset, pierce)) return false;
   const points = sampleRun(
     run,
@@ -162,7 +162,7 @@ const BACK_PLACES = 12;
 
 /**
  * Where a tangent arc comes to the path, the path before it bends away from the arc, or less than three quarters as
- * much: else the two would cross within the piece that `fits` leaves out.
+ * much: else the two would cross within the piece that `leadFits` leaves out.
  */
 function clearsPathBefore(path: Contour, start: Station, [pierce, at]: Run): boolean {
   if (!pierce || !at || pierce.bulge === 0) return true;
@@ -196,7 +196,7 @@ function leadFromDeepest(path: Contour, inset: Region, { kerfMm }: LeadWishes): 
   const hit = near.find(
     ({ start }) =>
       clear &&
-      fits(
+      leadFits(
         [
           { ...deepest, bulge: 0 },
           { ...start.at, bulge: 0 },

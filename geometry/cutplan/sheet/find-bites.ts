@@ -6,6 +6,7 @@ import { CUT_EN } from '../../sentences/cut-en.ts';
 import { inMm } from '../../sentences/say.ts';
 import type { Wording } from '../../sentences/wording.ts';
 import { closeRun } from '../cost/feed.ts';
+import { runsOf } from '../pass-runs.ts';
 import { sampleRun } from '../contour-walk.ts';
 import type { CutPass, Run, SheetPlan } from '../sheet-plan.ts';
 
@@ -67,8 +68,8 @@ function biteOf(pass: CutPass, { at, deepMm }: { at: Point; deepMm: number }, pl
   return { pass: pass.id, ...(plate !== undefined && { plate }), at, deepMm, ...said };
 }
 
-function listPoints({ leadIn, path, leadOut = [] }: CutPass): Point[] {
-  const runs: Run[] = [leadIn, closeRun(path), leadOut];
+function listPoints(pass: CutPass): Point[] {
+  const runs = runsOf(pass).flatMap((r): Run[] => [r.leadIn, r.closed ? closeRun(r.cut) : r.cut, r.leadOut]);
   return runs.flatMap((run) => (run.length > 1 ? sampleRun(run, PIECE_MM) : [...run]));
 }
 

@@ -8,6 +8,7 @@ import { boxOf } from '../../measure/facts.ts';
 import { signedAreaMm2 } from '../../measure/ring.ts';
 import type { Contour, Point, Ring } from '../../shapes.ts';
 import { runLengthMm } from '../contour-walk.ts';
+import { runsOf } from '../pass-runs.ts';
 import { routeAround } from './route-around.ts';
 import type { CutPass, CutSettings, Rapid, Slug } from '../sheet-plan.ts';
 import { TIP_LIMIT } from './slugs.ts';
@@ -32,11 +33,19 @@ export function linkPasses(passes: readonly CutPass[], slugs: readonly Slug[], s
     const rapid = { from, to: pass.id, ...quickestWay(at, pass.pierce, standing, settings) };
     rapids.push(rapid);
     rapidMm += lengthMm(rapid.way);
-    cuttingMm += runLengthMm(pass.leadIn) + contourLengthMm(pass.path) + runLengthMm(pass.leadOut ?? []);
+    cuttingMm += cutLengthMm(pass);
     if (risky.has(pass.id)) standing.push(...pieceOf(pass.path, settings.kerfMm));
     [from, at] = [pass.id, endOf(pass)];
   }
   return { rapids, cuttingMm, rapidMm };
+}
+
+/** All that is cut of a pass, its lead-ins and lead-out included, its tabs left out. */
+function cutLengthMm(pass: CutPass): number {
+  return runsOf(pass).reduce((sum, { leadIn, cut, closed, leadOut }) => {
+    const ownMm = closed ? contourLengthMm(cut) : runLengthMm(cut);
+    return sum + runLengthMm(leadIn) + ownMm + runLengthMm(leadOut);
+  }, 0);
 }
 
 function endOf(pass: CutPass): Point {

@@ -17,7 +17,7 @@ import { contourToRing } from '../../measure/arc.ts';
 import { placeRing } from '../../measure/place.ts';
 import { ringHolds } from '../../measure/ring.ts';
 import type { NestedSheet, PlacedPlate } from '../../sheet/sheets.ts';
-import type { Point, Ring } from '../../shapes.ts';
+import type { Point, Region, Ring } from '../../shapes.ts';
 import { placeVertices } from '../contour-walk.ts';
 import type { CutPlan } from '../cut-plan.ts';
 import { startPathAt, type Lead } from '../plate/lead-ins.ts';
@@ -27,7 +27,8 @@ import { planRounds, type PreparedPlate, preparePlate } from './prepare-plate.ts
 import { keepLeadsClear, findRimLeads } from './rim-leads.ts';
 import type { CutPass, CutSettings, SheetPlan } from '../sheet-plan.ts';
 import { writeNotes } from './plan-notes.ts';
-import { judgeSlugs, addTabs } from './plate-slugs.ts';
+import { judgeSlugs } from './plate-slugs.ts';
+import { addTabs, placeRegion } from './tabs.ts';
 import { chooseBestLead, listVisitOptions, wordOf } from './visit-options.ts';
 import { type ChosenVisit, type Visit, visitPlates } from './visit-plates.ts';
 import type { WitnessMark } from '../drift/witness.ts';
@@ -68,8 +69,10 @@ export function planSheet(
 
   const chosen = visitPlates(placed.map((p) => visitOf(p, wishes.last ?? NONE)));
   const ordered = chosen.flatMap((c) => passesOf(c, byId.get(c.visit.plate.id)!));
-  const slugs = judgeSlugs(sheet.plates, plans, settings, { all: wishes.tabs === true, held: wishes.held ?? NONE });
-  const passes = addWitness(addTabs(ordered, slugs, settings.kerfMm), marks, settings.kerfMm);
+  const wished = judgeSlugs(sheet.plates, plans, settings, { all: wishes.tabs === true, held: wishes.held ?? NONE });
+  const held = addTabs(ordered, wished, settings, (pass) => insetOf(pass, byId.get(pass.plate)!));
+  const { slugs } = held;
+  const passes = addWitness(held.passes, marks, settings);
   const { rapids, cuttingMm, rapidMm } = linkPasses(passes, slugs, settings);
   const notes = placed.flatMap((p) => writeNotes(p.plate, p.prepared, tightOf(chosen, p)));
   return { widthMm: sheet.widthMm, heightMm: sheet.heightMm, passes, rapids, cuttingMm, rapidMm, slugs, notes };
@@ -164,6 +167,13 @@ function passOf(
     leadIn: placeVertices(lead.run, plate),
     after,
   };
+}
+
+/** Where the beam's middle may be in the waste of an opening's pass. */
+function insetOf(pass: CutPass, { plate, prepared }: PlacedPreparation): Region | undefined {
+  const id = pass.id.slice(plate.id.length + 1);
+  const opening = prepared.openings.find((o) => o.id === id || o.inner.some((inner) => inner.id === id));
+  return opening && placeRegion(opening.inset, plate);
 }
 
 /** Leads taken that had too little room, with the contour they belong to. */

@@ -1,9 +1,9 @@
 import { createCache, memoize } from '../../cache.ts';
 import type { PlacedPlate } from '../../sheet/sheets.ts';
-import { contourLengthTo, placeVertices } from '../contour-walk.ts';
+import { placeVertices } from '../contour-walk.ts';
 import type { CutPlan } from '../cut-plan.ts';
 import { preparePlate } from './prepare-plate.ts';
-import type { CutPass, CutSettings, Slug, SlugChances } from '../sheet-plan.ts';
+import type { CutSettings, Slug, SlugChances } from '../sheet-plan.ts';
 import { computeSlugChances, TIP_LIMIT } from './slugs.ts';
 
 /** Pieces of all plates, the likeliest to tip first. Tabs hold those above the limit, or those that are named; never a plate. */
@@ -39,21 +39,3 @@ export function computePlateChances(plan: CutPlan, settings: CutSettings, turnDe
 
 /** By settings and turn; a plate lies in at most so many turns on the sheets of an order. */
 const chancesOf = memoize((_plan: CutPlan) => createCache<Map<string, SlugChances>>(400));
-
-/** Metal left across the cut, wide enough to hold a piece and snapped by hand; common practice, no source. */
-const TAB_MM = 0.5;
-/** Where along the path the two tabs stand: away from its start, across from each other. */
-const TABS_AT = [0.3, 0.8];
-
-/** The passes of tabbed pieces, with their tabs. */
-export function addTabs(passes: readonly CutPass[], slugs: readonly Slug[], kerfMm: number): CutPass[] {
-  const held = new Set(slugs.filter((s) => s.isTabbed).map((s) => s.pass));
-  return passes.map((pass) => {
-    if (!held.has(pass.id)) return pass;
-    const lengthMm = contourLengthTo(pass.path, pass.path.length);
-    // The beam's own half width is cut on both sides of where it stops.
-    const half = (TAB_MM + kerfMm) / 2;
-    const tabsMm = TABS_AT.map((share) => ({ fromMm: share * lengthMm - half, toMm: share * lengthMm + half }));
-    return { ...pass, tabsMm };
-  });
-}

@@ -6,11 +6,11 @@
  * the waste, with the runs that lead in and out where they are wanted; small tabs part it. Last, on a layer that is not
  * cut: the edge of the sheet and what a remnant has lost.
  */
+import { runsOf } from '../../cutplan/pass-runs.ts';
 import type { CutPass } from '../../cutplan/sheet-plan.ts';
-import { circleContour, contourLengthMm } from '../../measure/arc.ts';
+import { circleContour } from '../../measure/arc.ts';
 import { unplacePoint } from '../../measure/clock.ts';
-import { contourPart } from '../../measure/contour-part.ts';
-import type { Contour, Vertex } from '../../shapes.ts';
+import type { Vertex } from '../../shapes.ts';
 import type { PlacedPlate } from '../../sheet/sheets.ts';
 import type { JobSheet } from './job.ts';
 
@@ -47,22 +47,11 @@ function linesOfPass(pass: CutPass, size: LineWishes['size']): JobLine[] {
   const kind = ({ opening: 'cut', rim: 'rim', witness: 'witness' } as const)[pass.kind];
   const line = (of: LineKind, run: readonly Vertex[], closed: boolean) => ({ kind: of, pass: pass.id, closed, run });
   if (size.kind === 'net') return [line(kind, pass.net, true)];
-  const cut = pass.tabsMm?.length
-    ? partedBy(pass.path, pass.tabsMm).map((run) => line(kind, run, false))
-    : [line(kind, pass.path, true)];
-  if (!size.leadIns) return cut;
-  return [
-    ...(pass.leadIn.length > 1 ? [line('lead-in', pass.leadIn, false)] : []),
-    ...cut,
-    ...((pass.leadOut?.length ?? 0) > 1 ? [line('lead-out', pass.leadOut ?? [], false)] : []),
-  ];
-}
-
-/** What is left of a path between its tabs, in order from its beginning. */
-function partedBy(path: Contour, tabs: NonNullable<CutPass['tabsMm']>): Vertex[][] {
-  const ordered = [...tabs].sort((a, b) => a.fromMm - b.fromMm);
-  const ends = [...ordered.map((t) => t.fromMm), contourLengthMm(path)];
-  return ends.map((end, i) => contourPart(path, ordered[i - 1]?.toMm ?? 0, end)).filter((run) => run.length > 1);
+  return runsOf(pass).flatMap(({ leadIn, cut, closed, leadOut }) => [
+    ...(size.leadIns && leadIn.length > 1 ? [line('lead-in', leadIn, false)] : []),
+    line(kind, cut, closed),
+    ...(size.leadIns && leadOut.length > 1 ? [line('lead-out', leadOut, false)] : []),
+  ]);
 }
 
 /** Back from where the plate lies: it was turned clockwise, then moved. */

@@ -1,6 +1,6 @@
 import { type PaperName, PAPERS } from '../files/paper/page-size.ts';
 import { type Day, readIso } from '../sentences/calendar.ts';
-import { LINE_SIZES } from './line-sizes.ts';
+import { LINE_SIZES } from '../files/job/line-sizes.ts';
 import { Refusal } from './refusal.ts';
 import { splitArguments } from './split-arguments.ts';
 
@@ -44,7 +44,7 @@ const VALUES = {
   '--stock': 'a file',
   '--csv': 'a file',
   '--today': 'a day',
-  '--cut': 'net, path or leads',
+  '--cut': 'net, path, leads or joined',
   '--paper': 'a4 or letter',
   '--sign': 'a key file',
 };
@@ -67,7 +67,7 @@ export function readArguments(args: readonly string[]): Asked {
   if (csv === undefined && (sheets || zip)) throw new Refusal(`--sheets and --zip go with --csv. Use: ${USAGE}`);
   const cut = values.get('--cut');
   if (cut !== undefined && (!isLineSize(cut) || csv !== undefined)) {
-    throw new Refusal(`--cut takes net, path or leads, and does not go with --csv. Use: ${USAGE}`);
+    throw new Refusal(`--cut takes net, path, leads or joined, and does not go with --csv. Use: ${USAGE}`);
   }
   const proof = flags.has('--proof');
   if (csv !== undefined && (order || proof)) {

@@ -6,7 +6,7 @@
  * cut (then only findings.json is written, unless --even-so), or when it is not what was approved and --approved-only
  * is said; 1 when the command or the design cannot be read, or a file cannot be written: one line on stderr says where.
  *
- * With --cut net, path or leads all its plates are put on sheets of the stock too (command/make-sheets.ts); one that finds
+ * With --cut net, path, leads or joined all its plates are put on sheets of the stock too (command/make-sheets.ts); one that finds
  * none makes the status 2.
  *
  * With --order all of it also as an order in one ZIP, which `npm run -s order -- check` looks over.

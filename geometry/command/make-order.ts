@@ -20,7 +20,7 @@ import { ownRules } from '../stock/own-rules.ts';
 import type { StockBook } from '../stock/stock-book.ts';
 import type { Day } from '../sentences/calendar.ts';
 import type { Asked } from './asked.ts';
-import { LINE_SIZES } from './line-sizes.ts';
+import { LINE_SIZES } from '../files/job/line-sizes.ts';
 import { sheetFonts } from './read-files.ts';
 import { Refusal } from './refusal.ts';
 import { printSummary } from './print-summary.ts';

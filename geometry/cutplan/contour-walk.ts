@@ -95,3 +95,8 @@ export function sampleRun(run: Run, stepMm: number): Point[] {
   }
   return points;
 }
+
+/** A contour, all the way round, as a run. */
+export function closeRun(contour: Contour): Run {
+  return contour[0] ? [...contour, { ...contour[0], bulge: 0 }] : [];
+}

@@ -118,6 +118,8 @@ export interface CutSettings {
   readonly leadInMm: number;
   /** Slats the sheet lies on: pitch and width of their edge, mm. They run along y. */
   readonly slats: { readonly pitchMm: number; readonly edgeMm: number };
+  /** A cut goes on past its closing point by so much, mm; absent: not at all. */
+  readonly overlapMm?: number;
   /** Small tabs; absent: by the kerf alone. */
   readonly tab?: TabRule;
   /** A spot cut stays hot so long, s. */

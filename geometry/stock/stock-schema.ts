@@ -121,6 +121,8 @@ const process = z.strictObject({
     /** To raise and lower the head once. */
     raiseS: sourced(0, 600),
     leadInMm: sourced(0, 100),
+    /** A cut goes on past its closing point by so much; absent: by the kind of process. */
+    overlapMm: z.optional(sourced(0, 50)),
     /** Small tabs that hold pieces: how wide, and one for so much of a piece's edge; absent: by kerf and thickness. */
     tabMm: z.optional(sourced(0.1, 50)),
     tabEveryMm: z.optional(sourced(5, 10_000)),

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { mmAt, type Motion, closeRun, secondsAt, timeRun } from '../../geometry/cutplan/cost/feed.ts';
+import { closeRun } from '../../geometry/cutplan/contour-walk.ts';
+import { mmAt, type Motion, secondsAt, timeRun } from '../../geometry/cutplan/cost/feed.ts';
 import { runLengthMm } from '../../geometry/cutplan/contour-walk.ts';
 import { timePlan } from '../../geometry/cutplan/cost/time-plan.ts';
 import type { CutPass, CutSettings, Run, SheetPlan } from '../../geometry/cutplan/sheet-plan.ts';

@@ -90,7 +90,7 @@ describe('the headless command', { timeout: 180_000 }, () => {
     const packed = unzipSync(readFileSync(join(run.out, `${whole}.zip`)));
     expect(Object.keys(packed).sort()).toEqual([...own, 'spec-sheet.pdf'].sort());
     for (const name of own) expect(packed[name]).toEqual(new Uint8Array(readFileSync(join(run.out, name))));
-    expect(make('odd', designText(design), '--cut', 'all').complained).toContain('net, path or leads');
+    expect(make('odd', designText(design), '--cut', 'all').complained).toContain('net, path, leads or joined');
   });
 
   it('writes nothing to cut when a finding stops the cut, unless told to', () => {

@@ -7,6 +7,7 @@ import type { SlugRemedy } from '../../geometry/cutplan/sheet/slug-remedies.ts';
 import type { WitnessMark } from '../../geometry/cutplan/drift/witness.ts';
 import type { Design, Stock } from '../../geometry/design/schema.ts';
 import type { Finding, Verdict } from '../../geometry/findings.ts';
+import type { LINE_SIZES } from '../../geometry/files/job/line-sizes.ts';
 import type { JobDesign } from '../../geometry/files/job/job.ts';
 import type {
   Circle,
@@ -88,7 +89,7 @@ export interface OrderCost {
   readonly price?: Price;
 }
 
-export type SizeWish = 'net' | 'path' | 'leads';
+export type SizeWish = keyof typeof LINE_SIZES;
 
 /** A file of the order. */
 export type WantedJobFile =
@@ -99,6 +100,8 @@ export type WantedJobFile =
 export interface FileWishes {
   readonly size: SizeWish;
   readonly witness: boolean;
+  /** The ways between cuts, on a layer of their own. */
+  readonly moves: boolean;
   /** Why the plan no longer fits its designs, in English: the files then say so. */
   readonly outdated: readonly string[];
 }

@@ -3,9 +3,10 @@ import { writeJobDxf } from '../../geometry/files/job/dxf-job.ts';
 import type { Job } from '../../geometry/files/job/job.ts';
 import type { LineWishes } from '../../geometry/files/job/job-lines.ts';
 import type { JobFile } from '../../geometry/files/job/job-files.ts';
+import { LINE_SIZES } from '../../geometry/files/job/line-sizes.ts';
 import { stemOfSheet } from '../../geometry/files/job/job-stem.ts';
 import { writeJobSvg } from '../../geometry/files/job/svg-job.ts';
-import type { FileWishes, SizeWish, WantedJobFile } from './cut-api.ts';
+import type { FileWishes, WantedJobFile } from './cut-api.ts';
 import { fetchPaperFonts } from './paper-fonts.ts';
 import type { MadeFile } from './plate-api.ts';
 
@@ -13,12 +14,13 @@ import type { MadeFile } from './plate-api.ts';
 export async function jobFile(
   job: Job,
   wanted: WantedJobFile,
-  { size, witness, outdated }: FileWishes,
+  { size, witness, moves, outdated }: FileWishes,
   others: readonly JobFile[],
 ): Promise<MadeFile> {
   const wishes: Omit<LineWishes, 'plate'> = {
-    size: lineSize(size),
+    size: LINE_SIZES[size],
     witness,
+    ...(moves && { moves }),
     ...(outdated.length > 0 && { outdated }),
   };
   if (wanted.kind === 'zip') {
@@ -41,10 +43,6 @@ export async function jobFile(
   return wanted.kind === 'dxf'
     ? text(name, 'image/vnd.dxf', writeJobDxf(sheet, job.designs, own))
     : text(name, 'image/svg+xml', writeJobSvg(sheet, job.designs, own));
-}
-
-function lineSize(size: SizeWish): LineWishes['size'] {
-  return size === 'net' ? { kind: 'net' } : { kind: 'path', leadIns: size === 'leads' };
 }
 
 function fileOf({ name, bytes }: JobFile, type: string): MadeFile {

@@ -1,7 +1,8 @@
 import { circleContour } from '../../measure/arc.ts';
 import type { Contour } from '../../shapes.ts';
 import type { CutPlan } from '../cut-plan.ts';
-import { closeRun, timeRun } from './feed.ts';
+import { closeRun } from '../contour-walk.ts';
+import { timeRun } from './feed.ts';
 import { atRapid } from './time-plan.ts';
 import type { CutSettings } from '../sheet-plan.ts';
 

@@ -19,7 +19,6 @@
  * Acceleration counts along the path; that an axis could do more at a slant, or has less left in a bend, is left out.
  */
 import { arcOf } from '../../measure/arc.ts';
-import type { Vertex } from '../../shapes.ts';
 import { SAME_WAY_RAD } from '../../units.ts';
 import type { CutSettings, Run } from '../sheet-plan.ts';
 
@@ -216,9 +215,4 @@ function cornerOf(turn: number, cornerMm: number, roomMm: number): Corner {
   const [cos, tan] = [Math.cos(turn / 2), Math.tan(turn / 2)];
   const radiusMm = Math.min((cornerMm * cos) / (1 - cos), roomMm / 2 / tan);
   return { radiusMm, takesMm: radiusMm * tan };
-}
-
-/** A contour, all the way round, as a run. */
-export function closeRun(contour: readonly Vertex[]): Run {
-  return contour[0] ? [...contour, { ...contour[0], bulge: 0 }] : [];
 }

@@ -5,7 +5,7 @@ import { materialIn, type Process, processIn, type StockBook } from '../../stock
 import { inMm, say } from '../../sentences/say.ts';
 import { CUT_EN } from '../../sentences/cut-en.ts';
 import type { Refused } from '../../sentences/wording.ts';
-import { tabRuleFor } from '../sheet/tabs.ts';
+import { tabRuleFor } from '../tab-rule.ts';
 import type { CutSettings, TabRule } from '../sheet-plan.ts';
 
 type SpeedRow = Process['cutting'][number]['rows'][number];
@@ -43,10 +43,19 @@ export function settingsFor(book: StockBook, stock: Stock): CutSettings | Refuse
     cornerMm: machine.cornerMm.value,
     raiseS: machine.raiseS.value,
     leadInMm: machine.leadInMm.value,
+    overlapMm: overlapOf(process),
     tab: tabsOf(process, stock.thicknessMm),
     slats: { pitchMm: machine.slatPitchMm.value, edgeMm: machine.slatEdgeMm.value },
     coolS: machine.coolS.value,
   };
+}
+
+/** Jet and torch trail behind and leave a nib where a cut just closes: common practice, no source. */
+const LEAST_OVERLAP_MM = 1;
+
+function overlapOf({ kind, kerfMm, machine }: Process): number {
+  const usual = kind === 'jet' || kind === 'plasma' ? Math.max(LEAST_OVERLAP_MM, kerfMm.value) : 0;
+  return machine.overlapMm?.value ?? usual;
 }
 
 /** As the shop says, else by kerf and thickness. */

@@ -1,6 +1,6 @@
 /** How long a sheet takes, pass by pass; set-up and work by hand are another matter (price.ts). */
-import { runLengthMm } from '../contour-walk.ts';
-import { type Motion, closeRun, timeRun, type TimedRun } from './feed.ts';
+import { closeRun, runLengthMm } from '../contour-walk.ts';
+import { type Motion, timeRun, type TimedRun } from './feed.ts';
 import type { CutPass, CutSettings, Rapid, Run, SheetPlan } from '../sheet-plan.ts';
 
 export interface PassTime {

@@ -1,5 +1,5 @@
 import type { Contour, Point, Vertex } from '../../shapes.ts';
-import { tabRuleFor } from '../sheet/tabs.ts';
+import { tabRuleFor } from '../tab-rule.ts';
 import type { CutPass, CutSettings, Tab } from '../sheet-plan.ts';
 import type { WitnessMark } from './witness.ts';
 

@@ -5,9 +5,8 @@ import type { Point } from '../../shapes.ts';
 import { CUT_EN } from '../../sentences/cut-en.ts';
 import { inMm } from '../../sentences/say.ts';
 import type { Wording } from '../../sentences/wording.ts';
-import { closeRun } from '../cost/feed.ts';
 import { runsOf } from '../pass-runs.ts';
-import { sampleRun } from '../contour-walk.ts';
+import { closeRun, sampleRun } from '../contour-walk.ts';
 import type { CutPass, Run, SheetPlan } from '../sheet-plan.ts';
 
 /** A cut that runs where it spoils a plate, or off the sheet. */

@@ -28,6 +28,7 @@ import { keepLeadsClear, findRimLeads } from './rim-leads.ts';
 import type { CutPass, CutSettings, SheetPlan } from '../sheet-plan.ts';
 import { writeNotes } from './plan-notes.ts';
 import { judgeSlugs } from './plate-slugs.ts';
+import { addLeadOuts } from './lead-outs.ts';
 import { addTabs, placeRegion } from './tabs.ts';
 import { chooseBestLead, listVisitOptions, wordOf } from './visit-options.ts';
 import { type ChosenVisit, type Visit, visitPlates } from './visit-plates.ts';
@@ -70,7 +71,8 @@ export function planSheet(
   const chosen = visitPlates(placed.map((p) => visitOf(p, wishes.last ?? NONE)));
   const ordered = chosen.flatMap((c) => passesOf(c, byId.get(c.visit.plate.id)!));
   const wished = judgeSlugs(sheet.plates, plans, settings, { all: wishes.tabs === true, held: wishes.held ?? NONE });
-  const held = addTabs(ordered, wished, settings, (pass) => insetOf(pass, byId.get(pass.plate)!));
+  const wasteOf = (pass: CutPass) => insetOf(pass, byId.get(pass.plate)!);
+  const held = addTabs(addLeadOuts(ordered, settings, wasteOf), wished, settings, wasteOf);
   const { slugs } = held;
   const passes = addWitness(held.passes, marks, settings);
   const { rapids, cuttingMm, rapidMm } = linkPasses(passes, slugs, settings);

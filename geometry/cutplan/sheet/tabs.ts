@@ -7,23 +7,15 @@
  */
 import { placeRing } from '../../measure/place.ts';
 import type { Placement, Region } from '../../shapes.ts';
-import { contourLengthTo, sideLengthMm, type Station, stationAt } from '../contour-walk.ts';
+import { contourLengthTo, sampleRun, sideLengthMm, type Station, stationAt } from '../contour-walk.ts';
+import { runsOf } from '../pass-runs.ts';
 import { leadFits } from '../plate/lead-ins.ts';
+import { tabRuleFor } from '../tab-rule.ts';
 import type { CutPass, CutSettings, Run, Slug, Tab, TabRule } from '../sheet-plan.ts';
 
-/** Common practice, no source: half the thickness snaps by hand; no thinner than what a wandering kerf leaves. */
-const THICKNESS_SHARE = 0.5;
-const KERF_SHARE = 0.75;
-const LEAST_TAB_MM = 0.4;
-/** A tab for so much of a piece's edge; common practice, no source. */
-const EVERY_MM = 250;
+/** Tabs of one piece. */
 const FEWEST = 2;
 const MOST = 8;
-
-export function tabRuleFor(kerfMm: number, thicknessMm: number): TabRule {
-  const widthMm = Math.max(LEAST_TAB_MM, THICKNESS_SHARE * thicknessMm, KERF_SHARE * kerfMm);
-  return { widthMm: Math.round(widthMm * 100) / 100, everyMm: EVERY_MM };
-}
 
 /** Where the first of the tabs stands between the start and the next, so that none is at the start. */
 const FIRST_SHARE = 0.6;
@@ -62,7 +54,8 @@ function placeTabs(pass: CutPass, rule: TabRule, settings: CutSettings, inset: R
   const wanted = rule.count ?? Math.min(MOST, Math.max(FEWEST, Math.round(lengthMm / rule.everyMm)));
   for (let count = wanted; count >= Math.min(FEWEST, wanted); count--) {
     const tabs = Array.from({ length: count }, (_, i) => placeTab(pass, (i + FIRST_SHARE) / count, 1 / count));
-    if (tabs.every((tab) => tab !== undefined)) return tabs;
+    const found = tabs.flatMap((tab) => (tab ? [tab] : []));
+    if (found.length === count && standWhole(pass, found, rule, settings.kerfMm)) return found;
   }
   return undefined;
 
@@ -75,10 +68,30 @@ function placeTabs(pass: CutPass, rule: TabRule, settings: CutSettings, inset: R
       const [fromMm, toMm] = [middle - half, middle + half];
       if (fromMm < half || toMm > lengthMm - half) continue;
       const leadIn = leadSquare(stationAlong(path, toMm), settings, inset);
-      if (leadIn) return { fromMm, toMm, leadIn };
+      const tab = leadIn && { fromMm, toMm, leadIn };
+      if (tab && standWhole(pass, [tab], rule, settings.kerfMm)) return tab;
     }
     return undefined;
   }
+}
+
+/** A beam is looked at in pieces of so much of its width. */
+const PIECE_SHARE = 0.25;
+/** What must be left beside the middle of a tab, of its width. */
+const LEFT_SHARE = 0.3;
+
+/** No run of the pass, lead-ins and far side of a narrow opening included, cuts into its tabs. */
+function standWhole(pass: CutPass, tabsMm: readonly Tab[], { widthMm }: TabRule, kerfMm: number): boolean {
+  const half = kerfMm / 2;
+  const runs = runsOf({ ...pass, tabsMm }).flatMap(({ leadIn, cut, leadOut }) => [leadIn, cut, leadOut]);
+  const beam = runs.flatMap((run) => sampleRun(run, PIECE_SHARE * kerfMm));
+  return tabsMm.every(({ fromMm, toMm }) => {
+    const { at, along } = stationAlong(pass.path, (fromMm + toMm) / 2);
+    return [-half, 0, half].every((mm) => {
+      const p = { x: at.x - along.y * mm, y: at.y + along.x * mm };
+      return beam.every((q) => Math.hypot(p.x - q.x, p.y - q.y) > half + LEFT_SHARE * widthMm);
+    });
+  });
 }
 
 function leadSquare({ at, along }: Station, { leadInMm, kerfMm }: CutSettings, inset: Region): Run | undefined {

@@ -1,7 +1,7 @@
 /**
  * The cut file of a whole sheet, or of one plate on it: DXF AC1015 like a plate's own (dxf.ts), y up.
  *
- * Entities stand in the order of cutting. Layers say what a line is: CUT, RIM, LEAD-IN, LEAD-OUT, WITNESS, NOT CUT.
+ * Entities stand in the order of cutting. Layers say what a line is: CUT, RIM, LEAD-IN, LEAD-OUT, WITNESS, MOVE, MOVE RAISED, NOT CUT.
  * Circles of true size are CIRCLE, everything else LWPOLYLINE; a path keeps its beginning, where it is pierced.
  */
 import { arcOf, contourToRing } from '../../measure/arc.ts';
@@ -21,6 +21,8 @@ const LAYERS: Record<LineKind, { readonly name: string; readonly colour: number 
   'lead-in': { name: 'LEAD-IN', colour: 3 },
   'lead-out': { name: 'LEAD-OUT', colour: 3 },
   witness: { name: 'WITNESS', colour: 6 },
+  move: { name: 'MOVE', colour: 4 },
+  'move raised': { name: 'MOVE RAISED', colour: 4 },
   'not cut': { name: 'NOT CUT', colour: 8 },
 };
 

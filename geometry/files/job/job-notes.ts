@@ -16,5 +16,7 @@ export function jobNotes(job: JobSheet, designs: readonly JobDesign[], wishes: L
     size.kind === 'net'
       ? 'True size: kerf not taken off, small tabs and lead-ins left out.'
       : `Kerf taken off: the line is the middle of the cut${size.leadIns ? ', with lead-ins' : ''}.`,
+    ...(wishes.moves ? ['MOVE and MOVE RAISED are not cut: the ways between cuts, raised over what may stand.'] : []),
+    ...(size.kind === 'path' && !wishes.moves ? ['The machine chooses the ways between cuts.'] : []),
   ];
 }

@@ -32,7 +32,14 @@ function stemOf(designs: readonly JobDesign[], wishes: LineWishes): string {
   const titles = [...new Set(designs.map((d) => d.title))];
   const references = [...new Set(designs.map((d) => d.reference))].filter((text) => text !== '');
   const prints = [...new Set(designs.map((d) => d.fingerprint))];
-  const lines = wishes.size.kind === 'net' ? 'net' : wishes.size.leadIns ? 'path-lead-ins' : 'path';
+  const lines =
+    wishes.size.kind === 'net'
+      ? 'net'
+      : wishes.size.joined
+        ? 'path-joined'
+        : wishes.size.leadIns
+          ? 'path-lead-ins'
+          : 'path';
   return [
     safePart((titles[0] ?? '').slice(0, TITLE_LETTERS), 'order'),
     titles.length > 1 ? `and-${titles.length - 1}` : '',
@@ -40,6 +47,7 @@ function stemOf(designs: readonly JobDesign[], wishes: LineWishes): string {
     safePart(printInName(prints.length === 1 ? prints[0]! : jointFingerprint(prints)), 'draft'),
     lines,
     wishes.witness ? 'marks' : '',
+    wishes.moves ? 'moves' : '',
     (wishes.outdated ?? []).length > 0 ? 'outdated' : '',
   ]
     .filter((part) => part !== '')

@@ -16,6 +16,8 @@ const COLOURS: Record<LineKind, string> = {
   'lead-in': '#00a000',
   'lead-out': '#00a000',
   witness: '#c000c0',
+  move: '#00a0a0',
+  'move raised': '#00a0a0',
   'not cut': '#808080',
 };
 

@@ -1,5 +1,6 @@
+import { closeRun } from '../../../geometry/cutplan/contour-walk.ts';
 import { loadFaces } from '../../../fonts/node-faces.ts';
-import { type Motion, closeRun, timeRun } from '../../../geometry/cutplan/cost/feed.ts';
+import { type Motion, timeRun } from '../../../geometry/cutplan/cost/feed.ts';
 import { planCuts } from '../../../geometry/cutplan/plate/plan-cuts.ts';
 import { settingsFor } from '../../../geometry/cutplan/cost/settings-for.ts';
 import type { Run } from '../../../geometry/cutplan/sheet-plan.ts';

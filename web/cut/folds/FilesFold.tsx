@@ -24,6 +24,8 @@ export function FilesFold() {
   const plate = planned?.job.sheets[sheetAt]?.plates.find(({ id }) => id === selected);
   const [size, setSize] = useState<SizeWish>('leads');
   const [witness, setWitness] = useState(true);
+  const [moves, setMoves] = useState(false);
+  const hasLeads = size === 'leads' || size === 'joined';
   /** Allowed for these changes, and for no later ones. */
   const [allowed, setAllowed] = useState<readonly unknown[]>([]);
   const isOutdated = changed.length > 0 && allowed !== changed;
@@ -38,7 +40,7 @@ export function FilesFold() {
   async function take(wanted: WantedJobFile): Promise<void> {
     setPhase({ making: true, sentence: t('take.making') });
     const made = await work
-      .files(wanted, { size, witness: witness && marks, evenOutdated: !isOutdated })
+      .files(wanted, { size, witness: witness && marks, moves: moves && hasLeads, evenOutdated: !isOutdated })
       .catch(() => undefined);
     if (made === undefined || 'problem' in made) {
       setPhase({ making: false, sentence: t(made?.problem ?? 'trouble.files'), bad: true });
@@ -84,12 +86,27 @@ export function FilesFold() {
         legend={t('cut.files.size')}
         showLegend
         value={size}
-        options={(['leads', 'path', 'net'] as const).map((value) => ({ value, label: t(`cut.files.sizes.${value}`) }))}
+        options={(['leads', 'joined', 'path', 'net'] as const).map((value) => ({
+          value,
+          label: t(`cut.files.sizes.${value}`),
+        }))}
         onChange={setSize}
       />
       <p className={text.note}>{t(`cut.files.about.${size}`)}</p>
       {size === 'net' && tabs && <p className={text.look}>{t('cut.files.noTabs')}</p>}
       {marks && <Check label={t('cut.files.marks')} checked={witness} onChange={setWitness} />}
+      {hasLeads && (
+        <Check
+          label={
+            <>
+              {t('cut.files.moves')}
+              <span className={text.sub}>{t('cut.files.movesHint')}</span>
+            </>
+          }
+          checked={moves}
+          onChange={setMoves}
+        />
+      )}
       <div className={css.item}>
         <p>{t('cut.files.sheet', { number: sheetAt + 1 })}</p>
         <div className={css.buttons}>

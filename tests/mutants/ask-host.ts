@@ -10,6 +10,7 @@ const LONGEST_WAIT_MS = 180_000;
 /** Asks the host process, starting one where there is none. */
 export class Host {
   #child: ChildProcess | undefined;
+  #ended: Promise<number | null> = Promise.resolve(null);
 
   constructor(readonly reachFile: string) {}
 
@@ -17,10 +18,9 @@ export class Host {
   async ask(ask: Ask): Promise<Answer | 'out of work'> {
     const child = (this.#child ??= await this.#start());
     const answered = new Promise<Answer>((done) => child.once('message', (said) => done(said as Answer)));
-    const ended = once(child, 'exit').then(([status]) => status as number | null);
     const late = setTimeout(() => child.kill('SIGKILL'), LONGEST_WAIT_MS);
     child.send(ask);
-    const came = await Promise.race([answered, ended]);
+    const came = await Promise.race([answered, this.#ended]);
     clearTimeout(late);
     if (typeof came === 'object' && came !== null) return came;
     this.#child = undefined;
@@ -38,6 +38,7 @@ export class Host {
       cwd: ROOT,
       stdio: ['ignore', 'ignore', 'inherit', 'ipc'],
     });
+    this.#ended = once(child, 'exit').then(([status]) => status as number | null);
     await once(child, 'message');
     return child;
   }

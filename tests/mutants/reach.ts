@@ -13,7 +13,7 @@ interface Reached {
   readonly files: Readonly<Record<string, { readonly hash: string; readonly places: readonly number[] }>>;
 }
 
-export const CACHE = join(ROOT, 'node_modules/.cache/mutants');
+export const CACHE = join(ROOT, '.cache/mutants');
 const MAP = join(CACHE, 'reach.json');
 
 /** Tests that cost more than this, in ms of the processor, are left to `npm test`. */
@@ -28,10 +28,10 @@ export class Reach {
     ? (JSON.parse(readFileSync(MAP, 'utf8')) as Record<string, Reached>)
     : {};
 
-  /** Runs every test whose entry is missing or old; kept after each one, so that it can be broken off. */
-  async bringUpToDate(host: Host, tell: (line: string) => void): Promise<void> {
+  /** Runs every test with `by` in its path whose entry is missing or old; kept after each one, so that it can be broken off. */
+  async bringUpToDate(host: Host, by: string, tell: (line: string) => void): Promise<void> {
     mkdirSync(CACHE, { recursive: true });
-    const stale = testFiles().filter((test) => !this.#isFresh(test));
+    const stale = testFiles().filter((test) => test.includes(by) && !this.#isFresh(test));
     for (const [i, test] of stale.entries()) {
       rmSync(host.reachFile, { force: true });
       const came = await host.ask({ reach: true, tests: [{ path: test, mostMs: DEAREST_MS }] });
@@ -50,10 +50,12 @@ export class Reach {
   }
 
   /** The tests that run the mutant's function, the cheapest first, as many as the budget holds. */
-  testsOf({ file, place }: Mutant, budgetMs: number): readonly { path: string; mostMs: number }[] {
+  testsOf({ file, place }: Mutant, by: string, budgetMs: number): readonly { path: string; mostMs: number }[] {
     let sum = 0;
     return Object.entries(this.#map)
-      .filter(([, { costMs, files }]) => costMs !== undefined && files[file]?.places.includes(place))
+      .filter(
+        ([path, { costMs, files }]) => path.includes(by) && costMs !== undefined && files[file]?.places.includes(place),
+      )
       .map(([path, { costMs }]) => ({ path, costMs: costMs! }))
       .sort((a, b) => a.costMs - b.costMs || (a.path < b.path ? -1 : 1))
       .filter(({ costMs }) => (sum += costMs) <= budgetMs)

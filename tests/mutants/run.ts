@@ -5,7 +5,8 @@ import { SEED, trySample } from './try-sample.ts';
 
 // `npm run mutants -- SHARE [SEED]`: small changes of geometry/ and fonts/, a seeded sample of them, each put to the
 // tests that run its function until one fails. SHARE up to 1 is a share of all, above 1 a number. Survivors are listed.
-// What is known already is kept in node_modules/.cache/mutants; `--map` only says which test reaches what.
+// `--in=bridges/mirror` changes these files only, `--by=tests/bridges` asks these tests only: for mending tests. The first
+// run maps which test reaches what and takes as long as all tests; all that is known is kept in .cache/mutants.
 // Stryker was tried: 10.1 starts only on Node 22 (here from 20), and 9 runs every test that imports the file first.
 
 const [share = '0.01', seed] = process.argv.slice(2).filter((arg) => !arg.startsWith('--'));
@@ -16,7 +17,8 @@ if (!(Number(share) > 0) || (seed !== undefined && !Number.isInteger(Number(seed
 const host = new Host(join(CACHE, `reached-${process.pid}.json`));
 const found = await trySample(host, Number(share), seed === undefined ? SEED : Number(seed), {
   tell: console.log,
-  mapOnly: process.argv.includes('--map'),
+  within: flag('in'),
+  by: flag('by'),
 });
 host.end();
 for (const { mutant, why } of found.survivors) {
@@ -27,3 +29,7 @@ console.log(
   `${found.noticed} of ${found.tried} noticed, ${found.outOfWork} of these as work without end; ` +
     `${found.harmless} more change nothing`,
 );
+
+function flag(name: string): string {
+  return process.argv.find((arg) => arg.startsWith(`--${name}=`))?.slice(name.length + 3) ?? '';
+}

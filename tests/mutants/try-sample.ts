@@ -11,6 +11,14 @@ export const SEED = 20_261_201;
 /** Work that one mutant's tests may cost by themselves, in ms of the processor; dearer tests are not asked. */
 const BUDGET_MS = 60_000;
 
+interface Wish {
+  readonly tell: (line: string) => void;
+  /** Only files with this in their path are changed. */
+  readonly within?: string;
+  /** Only tests with this in their path are asked. */
+  readonly by?: string;
+}
+
 /** Survivors shown to change nothing, by their file, line of code and change. */
 interface Harmless {
   readonly file: string;
@@ -41,18 +49,20 @@ export async function trySample(
   host: Host,
   share: number,
   seed: number,
-  { tell, mapOnly = false }: { readonly tell: (line: string) => void; readonly mapOnly?: boolean },
+  { tell, within = '', by = '' }: Wish,
 ): Promise<Found> {
   mkdirSync(CACHE, { recursive: true });
   const reach = new Reach();
-  await reach.bringUpToDate(host, tell);
-  const all = mutatedFiles().flatMap((file) => mutantsOf(file, textOf(file)));
-  const sample = mapOnly ? [] : pick(all, share <= 1 ? Math.round(share * all.length) : share, seed);
+  await reach.bringUpToDate(host, by, tell);
+  const all = mutatedFiles()
+    .filter((file) => file.includes(within))
+    .flatMap((file) => mutantsOf(file, textOf(file)));
+  const sample = pick(all, share <= 1 ? Math.round(share * all.length) : share, seed);
   const kept = join(CACHE, 'results.jsonl');
   const known = readResults(kept);
   const results: { readonly mutant: Mutant; readonly result: Result }[] = [];
   for (const [i, mutant] of sample.entries()) {
-    const tests = reach.testsOf(mutant, BUDGET_MS);
+    const tests = reach.testsOf(mutant, by, BUDGET_MS);
     const key = [
       ...[mutant.file, hashOf(mutant.file), mutant.start, mutant.becomes],
       ...tests.map(({ path }) => hashOf(path)),

@@ -58,7 +58,7 @@ const CHUNKS: readonly PageFault[] = [
   { name: 'page Proof', arm: missing('ProofPlace'), act: pressed(/^Proof$/), told: FAILED },
   { name: 'page Cut', arm: missing('CutPage'), act: pressed(/^Cut$/), told: FAILED },
   { name: 'words of the page Cut', arm: missing('words-en-cut'), act: pressed(/^Cut$/), told: FAILED },
-  { name: 'entry of the page', arm: missing('index'), told: WAITING },
+  { name: 'entry of the page', arm: missing('start'), told: WAITING },
   { name: 'reader of designs', arm: missing('read-design'), told: BAR },
   { name: 'stage that never answers', arm: never(/\/assets\/StageArea-/), told: FAILED },
   { name: 'page Cut that never answers', arm: never(/\/assets\/CutPage-/), act: pressed(/^Cut$/), told: FAILED },

@@ -1,4 +1,5 @@
 import { shorten } from '../sentences/shorten.ts';
+import spelled from './spelled.json' with { type: 'json' };
 
 /** Text a person typed, on one line: control characters and line ends become spaces, runs of spaces one. */
 export function oneLine(text: string, longest: number): string {
@@ -15,21 +16,4 @@ export function foldAccents(text: string): string {
     .replace(/\p{M}+/gu, '');
 }
 
-const SPELLED: Record<string, string> = {
-  ß: 'ss',
-  æ: 'ae',
-  Æ: 'AE',
-  œ: 'oe',
-  Œ: 'OE',
-  ø: 'o',
-  Ø: 'O',
-  ł: 'l',
-  Ł: 'L',
-  đ: 'd',
-  Đ: 'D',
-  ð: 'd',
-  Ð: 'D',
-  þ: 'th',
-  Þ: 'Th',
-  ı: 'i',
-};
+const SPELLED: Readonly<Record<string, string>> = spelled;

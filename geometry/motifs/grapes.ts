@@ -1,4 +1,5 @@
 import type { MotifEntry } from '../motif.ts';
+import { knotsOf } from './pen/knots.ts';
 import { circle, put } from './pen/forms.ts';
 import { closedSpline } from './pen/spline.ts';
 import { cut, cutLine, keepLine, stencil, type Step } from './pen/stencil.ts';
@@ -47,22 +48,5 @@ export const GRAPES: MotifEntry = {
 
 /** A small lobed leaf, its stalk end at the origin. */
 function vine() {
-  return closedSpline([
-    [0, 0, 'corner'],
-    [-9, -3],
-    [-20, 3, 'corner'],
-    [-17, 8],
-    [-25, 15, 'corner'],
-    [-16, 19],
-    [-14, 28, 'corner'],
-    [-7, 26],
-    [0, 36, 'corner'],
-    [5, 27],
-    [13, 28, 'corner'],
-    [12, 20],
-    [18, 14, 'corner'],
-    [11, 9],
-    [11, 2, 'corner'],
-    [5, 2],
-  ]);
+  return closedSpline(knotsOf('grapeLeaf'));
 }

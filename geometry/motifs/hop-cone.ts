@@ -1,4 +1,5 @@
 import type { MotifEntry } from '../motif.ts';
+import { knotsOf } from './pen/knots.ts';
 import { closedSpline } from './pen/spline.ts';
 import { mirrored, pair, put } from './pen/forms.ts';
 import { cut, cutLine, over, stencil, type Step } from './pen/stencil.ts';
@@ -55,12 +56,5 @@ function scale(wide: number, tall: number) {
 }
 
 function bract() {
-  return closedSpline([
-    [3.4, 2, 'corner'],
-    [14, 8],
-    [29, 4],
-    [35, -5, 'corner'],
-    [24, -5.5],
-    [12, -4.5],
-  ]);
+  return closedSpline(knotsOf('hopLeaf'));
 }

@@ -1,4 +1,5 @@
 import type { MotifEntry } from '../motif.ts';
+import { knotsOf } from './pen/knots.ts';
 import { clockPoint } from '../measure/clock.ts';
 import { mirrored } from './pen/forms.ts';
 import { cut, keepLine, stencil, type Step } from './pen/stencil.ts';
@@ -9,22 +10,7 @@ export const HORSESHOE: MotifEntry = {
   label: 'horseshoe',
   options: [{ id: 'nails', label: 'Nails on each side', least: 2, most: 4, step: 1, usual: 3 }],
   draw({ nails = 3 }) {
-    const shoe = mirrored([
-      [0, 0],
-      [24, 5],
-      [40, 22],
-      [46, 47],
-      [42, 74],
-      [33, 98, 'corner'],
-      [31, 101, 'corner'],
-      [17.5, 97, 'corner'],
-      [17, 93, 'corner'],
-      [23.5, 71],
-      [26, 49],
-      [22, 31],
-      [12, 21],
-      [0, 18.5],
-    ]);
+    const shoe = mirrored(knotsOf('horseshoe'));
     const steps: Step[] = [cut(shoe)];
     const count = Math.round(nails);
     for (const side of [-1, 1])

@@ -1,28 +1,4 @@
+import labels from './labels.json' with { type: 'json' };
+
 /** What motifs are called, English, by id: for a page that names one without drawing it. */
-export const MOTIF_LABELS: Readonly<Record<string, string>> = {
-  grainEar: 'ear of grain',
-  sheaf: 'sheaf',
-  hopCone: 'hop cone',
-  grapes: 'bunch of grapes',
-  vineLeaf: 'vine leaf',
-  apple: 'apple',
-  pear: 'pear',
-  oakLeaf: 'oak leaf',
-  acorn: 'acorn',
-  bee: 'bee',
-  barrel: 'barrel',
-  potStill: 'pot still',
-  hammers: 'crossed hammers',
-  keys: 'crossed keys',
-  horseshoe: 'horseshoe',
-  anchor: 'anchor',
-  bell: 'bell',
-  crown: 'crown',
-  heart: 'heart',
-  star: 'star',
-  compass: 'compass rose',
-  knot: 'knot',
-  lily: 'heraldic lily',
-  wreath: 'laurel wreath',
-  flourish: 'flourish',
-};
+export const MOTIF_LABELS: Readonly<Record<string, string>> = labels;

@@ -1,4 +1,5 @@
 import type { MotifEntry } from '../motif.ts';
+import { knotsOf } from './pen/knots.ts';
 import { clockPoint } from '../measure/clock.ts';
 import { leaf, put } from './pen/forms.ts';
 import { closedSpline } from './pen/spline.ts';
@@ -32,14 +33,7 @@ export const SHEAF: MotifEntry = {
       const place = i - (straws - 1) / 2;
       steps.push(cut(straw(place * 6, place * 11.5, 7.4)));
     }
-    const band = closedSpline([
-      [-18, 39.5, 'corner'],
-      [0, 37],
-      [18, 39.5, 'corner'],
-      [18, 31.5, 'corner'],
-      [0, 29],
-      [-18, 31.5, 'corner'],
-    ]);
+    const band = closedSpline(knotsOf('sheafBand'));
     steps.push(keep(put(band, 0, 4.4), put(band, 0, -4.4)), cut(band));
     return stencil(steps);
   },

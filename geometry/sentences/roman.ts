@@ -1,18 +1,7 @@
-const SIGNS: readonly (readonly [number, string])[] = [
-  [1000, 'M'],
-  [900, 'CM'],
-  [500, 'D'],
-  [400, 'CD'],
-  [100, 'C'],
-  [90, 'XC'],
-  [50, 'L'],
-  [40, 'XL'],
-  [10, 'X'],
-  [9, 'IX'],
-  [5, 'V'],
-  [4, 'IV'],
-  [1, 'I'],
-];
+import signs from './roman-signs.json' with { type: 'json' };
+
+/** From the greatest down. */
+const SIGNS = Object.entries(signs).map(([sign, worth]) => [worth, sign] as const);
 
 /** A whole number from 1 to 3999 in roman numerals; other numbers in figures. */
 export function toRoman(value: number): string {

@@ -1,4 +1,5 @@
 import { MM_PER_INCH } from '../units.ts';
+import ounces from './gauge-ounces.json' with { type: 'json' };
 
 /**
  * Three systems share the word gauge and mean different sheets; 16 gauge is 0.0625 in of stainless,
@@ -11,25 +12,7 @@ import { MM_PER_INCH } from '../units.ts';
 export type GaugeSystem = 'stainless' | 'carbon' | 'aluminium';
 
 /** Weights of 15 U.S.C. 206, ounces per square foot; from 21 gauge on from the same rule, from memory. */
-const OUNCES: Readonly<Record<number, number>> = {
-  10: 90,
-  11: 80,
-  12: 70,
-  13: 60,
-  14: 50,
-  15: 45,
-  16: 40,
-  17: 36,
-  18: 32,
-  19: 28,
-  20: 24,
-  21: 22,
-  22: 20,
-  23: 18,
-  24: 16,
-  25: 14,
-  26: 12,
-};
+const OUNCES: Readonly<Record<number, number>> = ounces;
 
 /** Thickness of a gauge in inches; undefined outside 10 to 26. */
 export function gaugeInches(system: GaugeSystem, gauge: number): number | undefined {

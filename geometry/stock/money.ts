@@ -1,29 +1,7 @@
+import digits from './minor-digits.json' with { type: 'json' };
+
 /** Currencies and units of account that have no two decimals (ISO 4217, from memory); all others have two. */
-const MINOR_DIGITS: Readonly<Record<string, number>> = {
-  ...Object.fromEntries(
-    [
-      'BIF',
-      'CLP',
-      'DJF',
-      'GNF',
-      'ISK',
-      'JPY',
-      'KMF',
-      'KRW',
-      'PYG',
-      'RWF',
-      'UGX',
-      'UYI',
-      'VND',
-      'VUV',
-      'XAF',
-      'XOF',
-      'XPF',
-    ].map((code) => [code, 0]),
-  ),
-  ...Object.fromEntries(['BHD', 'IQD', 'JOD', 'KWD', 'LYD', 'OMR', 'TND'].map((code) => [code, 3])),
-  ...Object.fromEntries(['CLF', 'UYW'].map((code) => [code, 4])),
-};
+const MINOR_DIGITS: Readonly<Record<string, number>> = digits;
 
 /** Decimals of a currency's smallest coin. */
 export function minorDigits(currency: string): number {

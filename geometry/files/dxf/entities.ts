@@ -1,13 +1,12 @@
 import type { Point, Vertex } from '../../shapes.ts';
 import { entityHead } from './frame.ts';
-import { HANDLE } from './handles.ts';
 import type { TagWriter } from './tags.ts';
 
 /** The two kinds of entities that cut files hold: DXF reference, section ENTITIES. */
 
 export function writeCircle(tags: TagWriter, handle: string, layer: string, centre: Point, radiusMm: number): void {
   tags.text(0, 'CIRCLE');
-  tags.add(entityHead(handle, HANDLE.modelSpace, layer));
+  tags.add(entityHead(handle, layer));
   tags.text(100, 'AcDbCircle');
   tags.point3(centre.x, centre.y);
   tags.length(40, radiusMm);
@@ -22,7 +21,7 @@ export function writePolyline(
   closed: boolean,
 ): void {
   tags.text(0, 'LWPOLYLINE');
-  tags.add(entityHead(handle, HANDLE.modelSpace, layer));
+  tags.add(entityHead(handle, layer));
   tags.text(100, 'AcDbPolyline');
   tags.whole(90, vertices.length);
   tags.whole(70, closed ? 1 : 0);

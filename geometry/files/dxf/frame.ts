@@ -1,11 +1,18 @@
 import type { Box } from '../../shapes.ts';
-import { entityHandle, HANDLE, SPACES } from './handles.ts';
-import { type DxfLayer, listTables } from './tables.ts';
+import frame from './frame.json' with { type: 'json' };
 import { createTags, type Tag, type TagWriter } from './tags.ts';
+
+export interface DxfLayer {
+  readonly name: string;
+  /** Colour index. */
+  readonly colour: number;
+}
 
 /**
  * The parts of an AC1015 (release 2000) file that every reader expects, whatever is drawn: DXF reference, sections
  * HEADER, TABLES, BLOCKS and OBJECTS. Release 2000 is the oldest that knows $INSUNITS, without which a file has no unit.
+ * They stand in frame.json as pairs of group code and value; `{name}` is filled in. Dimension styles alone carry
+ * their handle in group 105. The viewport shows all of the drawing when the file is opened.
  *
  * Writes a whole file: comments at the top, layers, and an entity for each item, in their order.
  */
@@ -16,87 +23,61 @@ export function writeDxfFile<T>(
   items: readonly T[],
   write: (tags: TagWriter, handle: string, item: T) => void,
 ): string {
+  const { minX, minY, maxX, maxY } = extent;
+  const span = Math.max(maxX - minX, maxY - minY) * 1.1;
+  const middle = { '{midX}': (minX + maxX) / 2, '{midY}': (minY + maxY) / 2, '{span}': span };
+  const box = { '{minX}': minX, '{minY}': minY, '{maxX}': maxX, '{maxY}': maxY };
+  const values = { ...box, ...middle, '{nextHandle}': entityHandle(items.length) };
   const tags = createTags();
   for (const line of comments) tags.text(999, line);
   const section = (name: string, fill: () => void): void => {
-    tags.add([
-      [0, 'SECTION'],
-      [2, name],
-    ]);
+    tags.text(0, 'SECTION');
+    tags.text(2, name);
     fill();
     tags.text(0, 'ENDSEC');
   };
-  section('HEADER', () => tags.add(listHeader(extent, entityHandle(items.length))));
-  section('TABLES', () => tags.add(listTables(layers, extent)));
-  section('BLOCKS', () => tags.add(SPACES.flatMap(listBlock)));
+  section('HEADER', () => tags.add(fillTags(frame.header, values)));
+  section('TABLES', () => {
+    for (const { name, handle, records } of frame.tables) {
+      const all = name === 'LAYER' ? layerRecords(records[0]!, layers) : records.map((one) => fillTags(one, values));
+      tags.add(fillTags(frame.table, { '{name}': name, '{handle}': handle, '{count}': all.length }));
+      tags.add(all.flat());
+      tags.text(0, 'ENDTAB');
+    }
+  });
+  section('BLOCKS', () => tags.add(fillTags(frame.blocks)));
   section('ENTITIES', () => items.forEach((item, i) => write(tags, entityHandle(i), item)));
-  section('OBJECTS', () => tags.add(OBJECTS));
+  section('OBJECTS', () => tags.add(fillTags(frame.objects)));
   tags.text(0, 'EOF');
   return tags.toString();
 }
 
-/** Millimetres and metric said outright, and the extents. */
-function listHeader({ minX, minY, maxX, maxY }: Box, nextHandle: string): Tag[] {
-  const variables: readonly (readonly [name: string, ...values: Tag[]])[] = [
-    ['$ACADVER', [1, 'AC1015']],
-    ['$DWGCODEPAGE', [3, 'ANSI_1252']],
-    ['$INSBASE', [10, 0], [20, 0], [30, 0]],
-    ['$EXTMIN', [10, minX], [20, minY], [30, 0]],
-    ['$EXTMAX', [10, maxX], [20, maxY], [30, 0]],
-    ['$LIMMIN', [10, minX], [20, minY]],
-    ['$LIMMAX', [10, maxX], [20, maxY]],
-    ['$LUNITS', [70, 2]],
-    ['$LUPREC', [70, 4]],
-    ['$INSUNITS', [70, 4]],
-    ['$MEASUREMENT', [70, 1]],
-    ['$HANDSEED', [5, nextHandle]],
-  ];
-  return variables.flatMap(([name, ...values]): Tag[] => [[9, name], ...values]);
+/** Layer 0, which every file has, and the given ones. */
+function layerRecords(record: Rows[number][], layers: readonly DxfLayer[]): Tag[][] {
+  return [{ name: '0', colour: 7 }, ...layers].map(({ name, colour }, i) =>
+    fillTags(record, { '{handle}': toHex(FIRST_LAYER_HANDLE + i), '{name}': name, '{colour}': colour }),
+  );
 }
 
-function listBlock([owner, name, begin, end]: (typeof SPACES)[number]): Tag[] {
-  return [
-    [0, 'BLOCK'],
-    ...entityHead(begin, owner, '0'),
-    ...([
-      [100, 'AcDbBlockBegin'],
-      [2, name],
-      [70, 0],
-      [10, 0],
-      [20, 0],
-      [30, 0],
-      [3, name],
-      [1, ''],
-    ] satisfies Tag[]),
-    [0, 'ENDBLK'],
-    ...entityHead(end, owner, '0'),
-    [100, 'AcDbBlockEnd'],
-  ];
-}
+type Rows = readonly (string | number)[][];
 
-const OBJECTS: readonly Tag[] = [
-  ...dictionary(HANDLE.rootDictionary, '0'),
-  [3, 'ACAD_GROUP'],
-  [350, HANDLE.groupDictionary],
-  ...dictionary(HANDLE.groupDictionary, HANDLE.rootDictionary),
-];
-
-function dictionary(handle: string, owner: string): Tag[] {
-  return [
-    [0, 'DICTIONARY'],
-    [5, handle],
-    [330, owner],
-    [100, 'AcDbDictionary'],
-    [281, 1],
-  ];
+function fillTags(rows: Rows, values: Readonly<Record<string, string | number>> = {}): Tag[] {
+  return rows.map(([code, value]) => [Number(code), values[value!] ?? value!]);
 }
 
 /** What every entity begins with after its kind. */
-export function entityHead(handle: string, owner: string, layer: string): Tag[] {
-  return [
-    [5, handle],
-    [330, owner],
-    [100, 'AcDbEntity'],
-    [8, layer],
-  ];
+export function entityHead(handle: string, layer: string): Tag[] {
+  return fillTags(frame.entity, { '{handle}': handle, '{layer}': layer });
+}
+
+/** Handles count on, in upper-case hexadecimal, from those that frame.json holds. */
+const FIRST_LAYER_HANDLE = 0x40;
+const FIRST_ENTITY_HANDLE = 0x100;
+
+function entityHandle(index: number): string {
+  return toHex(FIRST_ENTITY_HANDLE + index);
+}
+
+function toHex(value: number): string {
+  return value.toString(16).toUpperCase();
 }

@@ -1,39 +1,7 @@
+import parts from './dictionary-1.json' with { type: 'json' };
+
 /**
  * What designs usually hold, so that a link need not say it: a preset dictionary (RFC 1951; RFC 1950 section 2.2).
  * Links of form 1 are read with this very text: it must never change. What comes last costs least.
  */
-export const DICTIONARY_1 = [
-  '"approval":{"date":"2027-","fingerprint":"","name":""},',
-  '"kind":"artwork","locked":true,"mirrored":true,"name":".svg","path":"M0 0L0 0Q0 0 0 0C0 0 0 0 0 0Z",',
-  '{"at":{"x":0.5,"y":0.5},"element":"ring-1","id":"edit-1","kind":"drop","label":"letter O","shape":0},',
-  '{"element":"line-1","from":{"x":0.5,"y":0},"id":"edit-2","kind":"keep","label":"letter A","shape":0,"to":{"x":0.5,"y":1},"widthShare":1},',
-  '{"around":{"count":12},"id":"motif-1","kind":"motif","motif":"star","options":{"points":5,"leaves":7},"size":0.3,"turnDeg":0,"x":0,"y":0},',
-  '{"around":"once","id":"motif-2","kind":"motif","motif":"barrel","size":0.5,"turnDeg":0,"x":0,"y":0.1},',
-  'grain-ear hop-cone grape apple pear leaf anchor horseshoe crown heart knot hammer bee branch wreath ',
-  '"face":"abril-fatface-400" "face":"alfa-slab-one-400" "face":"allerta-stencil-400" "face":"bebas-neue-400" ',
-  '"face":"berkshire-swash-400" "face":"big-shoulders-stencil-700" "face":"black-ops-one-400" "face":"bree-serif-400" ',
-  '"face":"cinzel-700" "face":"cinzel-decorative-700" "face":"graduate-400" "face":"great-vibes-400" ',
-  '"face":"im-fell-english-sc-400" "face":"keania-one-400" "face":"league-gothic-400" "face":"limelight-400" ',
-  '"face":"marcellus-400" "face":"old-standard-tt-700" "face":"oswald-700" "face":"plaster-400" ',
-  '"face":"saira-stencil-one-400" "face":"sirin-stencil-400" "face":"stick-no-bills-700" "face":"uncial-antiqua-400" ',
-  '"face":"unifrakturcook-700" "face":"wallpoet-400" "face":"zilla-slab-700" "face":"playfair-display-700" ',
-  '"face":"libre-caslon-text-700" "face":"stardos-stencil-700" "face":"stardos-stencil-400" ',
-  '"manner":"band" "manner":"upright" "process":"plasma" "process":"co2-laser" "process":"waterjet" ',
-  '"material":"mild-steel" "material":"aluminium" "material":"mylar" "use":"torch" "diameter":{"mm":300} ',
-  'JANUARY FEBRUARY MARCH APRIL MAY JUNE JULY AUGUST SEPTEMBER OCTOBER NOVEMBER DECEMBER CASK FILLED No. 2026 2027 2028 ',
-  'WEDDING JUBILEE OAK DISTILLERY BREWERY CELLAR COOPERAGE AGED IN EST. & ',
-  '{"bridges":{"edits":[],"manner":"hidden","width":"auto"},"elements":[',
-  '{"count":"auto","id":"rope","inner":0.9,"kind":"border","outer":0.925,"style":"rope"},',
-  '{"count":48,"id":"rim","inner":0.89,"kind":"border","outer":0.94,"style":"dashes"},',
-  '{"count":"auto","id":"border-1","inner":0.9,"kind":"border","outer":0.925,"style":"beads"},',
-  '{"count":"auto","id":"ring","inner":0.5,"kind":"border","outer":0.52,"style":"ring"},',
-  '{"capHeight":0.3,"face":"stardos-stencil-700","fit":{"by":"size","width":0.8},"id":"line-1","kind":"lineText","text":"2027","tracking":0.04,"turnDeg":0,"x":0,"y":0},',
-  '{"capHeight":0.115,"face":"libre-caslon-text-700","fit":"natural","id":"line-2","kind":"lineText","locked":true,"manner":"hidden","text":"12 JUNE 2027","tracking":0.06,"turnDeg":0,"x":0,"y":-0.3},',
-  '{"face":"playfair-display-700","fit":{"by":"spacing","spanDeg":120},"id":"ring-2","inner":0.695,"kind":"ringText","middleDeg":180,"outer":0.82,"reads":"inward","text":"","tracking":0.14},',
-  '{"face":"stardos-stencil-700","fit":"natural","id":"ring-1","inner":0.68,"kind":"ringText","middleDeg":0,"outer":0.84,"reads":"outward","text":"","tracking":0.08}]',
-  ',"format":"bridgehead-design","head":{"clearanceMm":6,"crownMm":0,"source":{"acrossMm":528,"alongMm":533,"kind":"measured"}}',
-  ',"format":"bridgehead-design","head":{"clearanceMm":6,"crownMm":0,"source":{"barrel":"american-53","kind":"barrel"}}',
-  ',"order":{"neededBy":"2027-","notes":"","reference":"","who":""},"ownFaces":[],"plates":[',
-  '{"diameter":"fit","id":"large","name":"Large","quantity":1},{"diameter":{"share":0.5},"id":"half","name":"Half size","quantity":1}]',
-  ',"stock":{"material":"stainless-304","process":"fibre-laser","thicknessMm":1.5,"use":"paint"},"surface":"head","title":"New stencil","version":2}',
-].join('');
+export const DICTIONARY_1 = parts.join('');

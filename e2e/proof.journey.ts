@@ -205,7 +205,7 @@ test('of three options one is approved by link; the order opens verified, and it
   await openPage(production);
   await dropOrder(production, order.bytes);
   const dialog = production.getByRole('dialog', { name: 'An order in one file' });
-  await expect(dialog.getByText('Order verified: 8 files are as they were written.')).toBeVisible({ timeout: WORK_MS });
+  await expect(dialog.getByText('Order verified: 9 files are as they were written.')).toBeVisible({ timeout: WORK_MS });
   await expect(dialog.getByText(/Approved by Otto/)).toBeVisible();
   await dialog.getByRole('button', { name: 'Go to the design' }).click();
   await worked(production);

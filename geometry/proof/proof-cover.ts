@@ -140,7 +140,7 @@ function factsOf({ words }: Flow, { design, plates, book, quote, offer }: CoverA
     ],
   ];
   const lead = quote?.lead && leadText(words, quote.lead);
-  const given: Fact[] = [
+  const price: Fact[] = [
     ...(quote
       ? [
           [
@@ -150,6 +150,8 @@ function factsOf({ words }: Flow, { design, plates, book, quote, offer }: CoverA
           ] as const,
         ]
       : []),
+  ];
+  const given: Fact[] = [
     ...(lead === undefined ? [] : [[words.say('paperProof.leadTime'), lead] as const]),
     ...fact(words.say('paperSheet.for'), order.who, order.reference),
     ...fact(words.say('paperProof.neededBy'), words.day(order.neededBy)),
@@ -162,7 +164,7 @@ function factsOf({ words }: Flow, { design, plates, book, quote, offer }: CoverA
           [words.say('paperProof.offerMade'), words.day(oneLine(offer.made, 40))],
           ...fact(words.say('paperProof.offerUntil'), words.day(offer.validUntil ?? '')),
         ];
-  return [...inRows(made), ...inRows([...main, ...offered]), ...inRows(given)];
+  return [...inRows([...made, ...main]), ...inRows([...price, ...offered, ...given])];
 }
 
 function inRows(facts: readonly Fact[]): Fact[][] {

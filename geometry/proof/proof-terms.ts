@@ -88,6 +88,8 @@ function drawItem(flow: Flow, text: string): void {
 }
 
 const APPROVAL_MM = 58;
+/** The same without the lines to sign on, where it was approved already. */
+const APPROVED_MM = 30;
 /** What it takes to say that something else was approved. */
 const CHANGED_MM = 12;
 
@@ -99,7 +101,11 @@ export function drawApproval(flow: Flow, asked: ProofAsked, fingerprint: string)
   const { kind, words: standing, order } = approvalWords(asked.design, fingerprint, 'written');
   const agreed = kind === 'approved' && order?.loud !== true;
   const free =
-    flow.bottom - flow.y - APPROVAL_MM - (kind === 'changed' || order?.loud === true ? CHANGED_MM : 0) - legalMm;
+    flow.bottom -
+    flow.y -
+    (agreed ? APPROVED_MM : APPROVAL_MM) -
+    (kind === 'changed' || order?.loud === true ? CHANGED_MM : 0) -
+    legalMm;
   // At the foot of the page it belongs to; on a page of its own at the top.
   if (free >= 0) flow.y += free;
   else flow.newPage();

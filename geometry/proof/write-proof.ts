@@ -49,6 +49,7 @@ export async function writeProof(asked: ProofAsked, fonts: PageFonts): Promise<U
   drawLetters(flow, design, plates);
   drawOptions(flow, asked);
   flow.newPage();
+  drawNotes(flow, design.order.notes);
   if (quote) drawPrice(flow, quote);
   drawCare(flow, asked);
   drawApproval(flow, asked, fingerprint);
@@ -63,6 +64,15 @@ export async function writeProof(asked: ProofAsked, fonts: PageFonts): Promise<U
   const foot = footDrawer(page, words, asked.shop?.name ?? 'Bridgehead', fingerprint);
   onEveryPage(page, (number, of) => (number <= bound ? foot(number, of) : numberTile(flow, number, of)));
   return pageBytes(page);
+}
+
+/** What the customer wrote beside the order, for both sides to see that it was read. */
+function drawNotes(flow: Flow, notes: string): void {
+  const said = oneLine(notes, 2000);
+  if (said === '') return;
+  flow.heading(flow.words.say('paper.notes'), 12);
+  flow.paragraph(said);
+  flow.y += 6;
 }
 
 function drawDrawing(flow: Flow, { design, plates }: ProofAsked): void {

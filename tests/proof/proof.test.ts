@@ -160,6 +160,8 @@ describe('the proof', () => {
     const agreed = await says(approved);
     expect(agreed).toContain('A P P R O V E D');
     expect(agreed).toContain('offer 2027-K7QMP-1, EUR 144.02');
+    const notes = { ...approved, order: { ...approved.order, notes: 'Call before you send it.' } };
+    expect(await says(notes)).toContain('Call before you send it.');
     const fifty = { ...approved, plates: approved.plates.map((p) => ({ ...p, quantity: 50 })) };
     const changed = await says(fifty);
     expect(changed).toContain('Order not as approved');

@@ -1,13 +1,15 @@
 import { showFingerprint } from '../../../geometry/design/show-fingerprint.ts';
 import { Download, ShieldCheck } from 'lucide-react';
+import { orderWords, standingOf } from '../../../geometry/approval/standing.ts';
 import { visible } from '../../../geometry/design/visible.ts';
 import { DESIGN_NAME, type OrderFile } from '../../../geometry/order-file/order-file.ts';
 import type { ShopBook } from '../../../geometry/shop/shop-book.ts';
 import type { CheckedOrder } from '../../worker/plate-api.ts';
-import { usePage } from '../../page/page-context.ts';
+import { usePage, useUi } from '../../page/page-context.ts';
 import { saveFile } from '../../page/save-file.ts';
 import { Button } from '../../ui/Button.tsx';
 import { IconButton } from '../../ui/IconButton.tsx';
+import { wordingText } from '../../words/say/finding-words.ts';
 import { momentDay } from '../../words/say/moment-words.ts';
 import { t } from '../../words/t.ts';
 import text from '../../ui/text.module.css';
@@ -19,6 +21,8 @@ export function SoundOrderPart({ order }: { readonly order: CheckedOrder }) {
   const { ui, shop } = usePage();
   const { design, manifest, files, byEye } = order;
   const { approval } = design;
+  const standing = standingOf(design, manifest.fingerprint);
+  const unit = useUi((s) => s.unit);
   return (
     <>
       <div role="status" className={css.sound}>
@@ -30,6 +34,7 @@ export function SoundOrderPart({ order }: { readonly order: CheckedOrder }) {
             ? t('handOver.approved', { name: visible(approval.name), day: momentDay(approval.at) })
             : t('handOver.notApproved')}
         </p>
+        {standing.kind !== 'open' && <p>{wordingText(orderWords(standing.order).words, unit)}.</p>}
         <p>{signedWords(order, shop)}</p>
         <p>{t('handOver.opened', { title: visible(design.title) })}</p>
       </div>

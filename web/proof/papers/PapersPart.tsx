@@ -9,7 +9,9 @@ import { Button } from '../../ui/Button.tsx';
 import { Check } from '../../ui/Check.tsx';
 import { Choice } from '../../ui/fields/Choice.tsx';
 import { t } from '../../words/t.ts';
-import type { ProofWish } from '../../worker/plate-api.ts';
+import { orderLetter } from '../../handover/order/order-letter.ts';
+import { moneyWords } from '../../words/say/money-words.ts';
+import type { MadeFile, ProofWish } from '../../worker/plate-api.ts';
 import { agreedQuote } from '../../handover/price/agreed-quote.ts';
 import { OfferPart } from './OfferPart.tsx';
 import { OrderAsText } from './OrderAsText.tsx';
@@ -19,7 +21,7 @@ import css from './PapersPart.module.css';
 import { SendLink } from './SendLink.tsx';
 import { plannedOf } from '../state/planned-design.ts';
 import { useProof } from '../state/proof-context.ts';
-import { useOptions, usePlanning } from '../state/use-designs.ts';
+import { useOptions, usePlanned, usePlanning } from '../state/use-designs.ts';
 import { useQuotes } from '../price/use-quotes.ts';
 import { useTaking } from './use-taking.ts';
 
@@ -28,6 +30,8 @@ export function PapersPart() {
   const design = useDesign();
   const { shop, book } = usePage();
   const language = useUi((s) => s.language);
+  const unit = useUi((s) => s.unit);
+  const plannedBase = usePlanned(design);
   const options = useOptions();
   usePlanning(options.map((o) => o.design));
   const quotes = useQuotes(options);
@@ -65,6 +69,14 @@ export function PapersPart() {
     if (file) saveFile(file);
   }
 
+  /** The order as it is read, with the price that counts. */
+  function orderTextFile(): MadeFile | undefined {
+    if (plannedBase.state !== 'ready') return undefined;
+    const price = quote && moneyWords(quote.totalMinor, quote.currency);
+    const { body } = orderLetter({ design, plates: plannedBase.plates.map(({ plate }) => plate), book, unit, price });
+    return { name: 'order.txt', type: 'text/plain', bytes: new TextEncoder().encode(body) };
+  }
+
   /** The order carries the papers just as they would be taken alone. */
   async function takeOrder(share: boolean): Promise<void> {
     const what = t('proof.papers.order');
@@ -77,6 +89,7 @@ export function PapersPart() {
     );
     const [proof, sheet] = papers;
     if (!proof || !sheet) return;
+    const letter = orderTextFile();
     const [file] = await make(
       [
         {
@@ -84,6 +97,7 @@ export function PapersPart() {
           papers: [
             { role: 'proof', file: proof },
             { role: 'spec-sheet', file: sheet },
+            ...(letter ? [{ role: 'other' as const, file: letter }] : []),
           ],
         },
       ],

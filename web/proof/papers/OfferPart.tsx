@@ -8,6 +8,7 @@ import { useAct, useDesign, usePage, useUi } from '../../page/page-context.ts';
 import { setOffer } from '../../state/actions/agreed/agree.ts';
 import { nextOfferNumber } from '../../state/own/offer-numbers.ts';
 import { Button } from '../../ui/Button.tsx';
+import layout from '../../ui/layout.module.css';
 import text from '../../ui/text.module.css';
 import { wordingText } from '../../words/say/finding-words.ts';
 import { moneyWords } from '../../words/say/money-words.ts';
@@ -42,9 +43,11 @@ export function OfferPart({ today, waits }: { readonly today: Quote | undefined;
   return (
     <>
       {offer ? <Made offer={offer} today={today} /> : <p>{t('proof.offer.none')}</p>}
-      <Button kind="plain" disabled={waits || making} onClick={() => void make()}>
-        <FileSignature size={16} aria-hidden /> {t(offer ? 'proof.offer.again' : 'proof.offer.make')}
-      </Button>
+      <div className={layout.buttons}>
+        <Button kind="plain" disabled={waits || making} onClick={() => void make()}>
+          <FileSignature size={16} aria-hidden /> {t(offer ? 'proof.offer.again' : 'proof.offer.make')}
+        </Button>
+      </div>
     </>
   );
 }

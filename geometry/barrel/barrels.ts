@@ -10,6 +10,7 @@ export interface Published {
 
 export interface Barrel {
   readonly id: string;
+  /** As customers call it: from memory, no source. */
   readonly name: string;
   /** Nominal capacity in litres. */
   readonly litres: Published;

@@ -13,13 +13,11 @@ export function loadFaces(design: FacesWanted, moreText = ''): Promise<LoadedFac
   return loadFacesWith(fetcher, store, design, moreText);
 }
 
-/** One face of the catalogue by its id. */
 export async function loadFace(faceId: string): Promise<FaceOutcome> {
   const entry = FACES.find((face) => face.id === faceId);
   return entry ? catalogueFace(fetcher, store, entry) : refused('reading.faceUnknown', { name: faceId });
 }
 
-/** Where a file of an installed package lies. */
 export function packageFile(packageName: string, file: string): string {
   return join(dirname(require.resolve(`${packageName}/package.json`)), file);
 }

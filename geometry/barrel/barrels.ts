@@ -12,7 +12,6 @@ export interface Barrel {
   readonly id: string;
   /** As customers call it: from memory, no source. */
   readonly name: string;
-  /** Nominal capacity in litres. */
   readonly litres: Published;
   /** Diameter of the head that can be seen inside the chime. */
   readonly headMm: Published;

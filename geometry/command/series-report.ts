@@ -1,7 +1,6 @@
 import type { Verdict } from '../findings.ts';
 import { type Cell, CSV_BEGIN, csvLine } from '../files/csv.ts';
 
-/** What became of one row. */
 export interface RowReport {
   readonly line: number;
   readonly name: string;

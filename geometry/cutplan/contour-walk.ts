@@ -67,7 +67,6 @@ export function contourLengthTo(contour: Contour, vertex: number): number {
   return sum;
 }
 
-/** Length of an open run. */
 export function runLengthMm(run: Run): number {
   let sum = 0;
   for (let i = 0; i + 1 < run.length; i++) sum += sideLengthMm(run[i]!, run[i + 1]!);

@@ -94,7 +94,6 @@ export interface Slug extends SlugChances {
 export interface PlanNote {
   readonly kind: 'lost' | 'parted' | 'narrow' | 'tight';
   readonly plate: string;
-  /** Opening or rim. */
   readonly contour: string;
   readonly at: Point;
   readonly sentence: string;

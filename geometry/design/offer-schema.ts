@@ -48,7 +48,6 @@ export const offerSchema = z.strictObject({
               'quantity',
               'least-order',
             ]),
-            /** Name of the plates it is for. */
             plate: z.optional(z.string().check(z.maxLength(80))),
             count: z.number(),
             unit: z.enum(['pieces', 'metres', 'per-cent']),

@@ -287,14 +287,12 @@ const optionSchema = z.strictObject({
   id,
   name: z.string().check(z.maxLength(60)),
   stock: z.optional(stockSchema),
-  /** Face by element. */
   faces: z.optional(z.record(id, face)),
   plates: z.optional(z.array(plateSchema).check(z.minLength(1), z.maxLength(12))),
 });
 
 /** Somebody looked at a finding of this fingerprint and lets it be. */
 const acceptanceSchema = z.strictObject({
-  /** Code of the finding. */
   code: z.string().check(z.maxLength(80)),
   plate: z.optional(id),
   who: z.string().check(z.minLength(1), z.maxLength(200)),

@@ -38,7 +38,7 @@ export function layDrawing(element: Drawn, drawing: Drawing, radiusMm: number): 
 }
 
 /** Where each copy lies, mm; the first is the element itself, the others follow clockwise about the centre. */
-export function placesOf(element: Drawn, radiusMm: number): Placement[] {
+function placesOf(element: Drawn, radiusMm: number): Placement[] {
   const count = element.around === 'once' ? 1 : element.around.count;
   const away = Math.hypot(element.x, element.y) * radiusMm;
   const clockDeg = (Math.atan2(element.x, element.y) * 180) / Math.PI;

@@ -4,7 +4,6 @@ import { closedSpline } from './pen/spline.ts';
 import { flipped, put } from './pen/forms.ts';
 import { over, stencil } from './pen/stencil.ts';
 
-/** Two cooper's hammers, crossed. */
 export const HAMMERS: MotifEntry = {
   id: 'hammers',
   label: 'crossed hammers',

@@ -2,7 +2,6 @@ import type { MotifEntry } from '../motif.ts';
 import { box, circle, flipped, put } from './pen/forms.ts';
 import { cut, keep, overAll, stencil } from './pen/stencil.ts';
 
-/** Two cellar keys, crossed. */
 export const KEYS: MotifEntry = {
   id: 'keys',
   label: 'crossed keys',

@@ -9,7 +9,6 @@ export type ReasonKey = keyof (typeof PLATE_EN)['table']['reasons'];
 /** What is said of a plate, the table that is always there. */
 export const { say, said, refused } = PLATE_EN;
 
-/** The label of a mend. */
 export function labelled(key: MendKey, values: WordValues = {}): { readonly label: string; readonly words: Wording } {
   const words = say(key, values);
   return { label: words.english, words };

@@ -21,7 +21,6 @@ export interface Wording {
 
 /** Why something that was given could not be taken; it says what to do. */
 export interface Refused {
-  /** Plain English. */
   readonly problem: string;
   /** The same for other languages. */
   readonly words: Wording;

@@ -32,7 +32,6 @@ export function isRound(container: Container): container is RoundContainer {
   return 'radius' in container;
 }
 
-/** The container of a whole sheet. */
 export function containerOfSheet(
   sheet: { readonly widthMm: number; readonly heightMm: number },
   gaps: NestGaps,

@@ -84,7 +84,6 @@ export function findCorners(container: Container, r: number): { x: number; y: nu
   );
 }
 
-/** Where two circles cross. */
 function crossCircles(
   ax: number,
   ay: number,

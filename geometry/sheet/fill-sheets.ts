@@ -71,7 +71,6 @@ export function isRemnant(kind: SheetKind): boolean {
   return kind.remnant === true || (kind.gone?.length ?? 0) > 0;
 }
 
-/** What is to be packed on one sheet. */
 export function packTask(
   task: NestTask,
   kind: SheetKind,

@@ -33,7 +33,6 @@ export interface PlateWish {
   readonly waste?: readonly Circle[];
 }
 
-/** One plate in its place. */
 export interface PlacedPlate {
   /** `wish#3`, counted from 1 over all sheets. */
   readonly id: string;
@@ -77,7 +76,6 @@ export interface MissingPlates {
   readonly words: Wording;
 }
 
-/** What nest() gives. */
 export interface Nest {
   /** In the order in which they are taken: remnants, sheets that hold locked plates, fresh ones. */
   readonly sheets: readonly NestedSheet[];
@@ -88,7 +86,6 @@ export interface Nest {
 
 /** A rectangle without holes that is left over of a sheet. */
 export interface SheetRest {
-  /** Its place in `sheets`. */
   readonly sheet: number;
   /** Its lower left corner in the sheet. */
   readonly x: number;

@@ -22,7 +22,6 @@ export interface ShopBook extends Readonly<
   readonly stock?: StockBook;
 }
 
-/** Of a shop file that has been read. */
 export function bookOfShop(file: ShopFile): ShopBook {
   const { name, logo, currency, tax, prices, offer, leadTime, stock, pages = SHOP_PAGES } = file;
   return {

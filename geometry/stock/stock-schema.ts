@@ -210,7 +210,6 @@ export const stockFileSchema = z.strictObject({
       ratePerHour: sourced(0, 1e7),
       /** To read a design in and check it, once for each. */
       preparingMin: sourced(0, 10_000),
-      /** To deburr and clean. */
       finishingMinPerPlate: sourced(0, 10_000),
       finishingMinPerMetre: sourced(0, 1000),
       packingMinPerOrder: sourced(0, 10_000),

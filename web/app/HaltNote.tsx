@@ -2,6 +2,7 @@ import { useDesign, usePage, usePlates } from '../page/page-context.ts';
 import { elementWords } from '../page/element-words.ts';
 import { Button } from '../ui/Button.tsx';
 import { t } from '../words/t.ts';
+import layout from '../ui/layout.module.css';
 import css from './HaltNote.module.css';
 
 /** The plate is not worked out by itself any more: why, by which element, and the ways on. */
@@ -18,7 +19,7 @@ export function HaltNote() {
         {t(`trouble.halt.${why}`)}
         {element && ` ${t('trouble.halt.at', { element: elementWords(element) })}`}
       </p>
-      <div className={css.buttons}>
+      <div className={layout.buttons}>
         {element && (
           <Button
             kind="plain"

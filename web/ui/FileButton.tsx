@@ -9,7 +9,6 @@ interface FileButtonProps {
   readonly children: ReactNode;
 }
 
-/** A button that asks for files. */
 export function FileButton({ accept, multiple = false, testId, onFiles, children }: FileButtonProps) {
   const input = useRef<HTMLInputElement>(null);
   return (

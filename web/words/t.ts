@@ -45,7 +45,6 @@ export function recordWord(key: string, inEnglish: string, values: Values = {}):
   return /^[\w.-]+$/.test(key) && book.exists(key, options(values)) ? book.t(key, options(values)) : inEnglish;
 }
 
-/** The language spoken now. */
 export function spoken(): Language {
   return language;
 }

@@ -67,7 +67,6 @@ export interface PlanJob {
   readonly wishes: PlanWishes;
 }
 
-/** One sheet, planned, with what the page shows of it. */
 export interface PlannedSheet {
   readonly plan: SheetPlan;
   readonly settings: CutSettings;
@@ -91,7 +90,6 @@ export interface OrderCost {
 
 export type SizeWish = keyof typeof LINE_SIZES;
 
-/** A file of the order. */
 export type WantedJobFile =
   | { readonly kind: 'dxf' | 'svg'; readonly sheet: number; readonly plate?: PlacedPlate }
   | { readonly kind: 'list-csv' | 'list-pdf'; readonly sheet: number; readonly plate?: undefined }
@@ -106,7 +104,6 @@ export interface FileWishes {
   readonly outdated: readonly string[];
 }
 
-/** What became of one row of a series. */
 export interface SeriesRow {
   readonly line: number;
   readonly name: string;

@@ -47,7 +47,6 @@ export interface PlateDifference {
 
 export type Differed = PlateDifference | { readonly problem: Key };
 
-/** A file the person wants to take home. */
 export type WantedFile =
   | { readonly kind: 'dxf'; readonly plateId: string }
   | { readonly kind: 'svg'; readonly plateId: string }

@@ -19,7 +19,6 @@ export interface PricedPlates {
 
 /** The part of one sheet that an order pays for, and what a whole one costs. */
 export interface SheetShare {
-  /** Kind of sheet. */
   readonly kind: string;
   readonly share: number;
   readonly price: number;

@@ -10,7 +10,6 @@ export interface PassTime {
   readonly rapidS: number;
   readonly raiseS: number;
   readonly pierceS: number;
-  /** Lead-in, contour and lead-out. */
   readonly cut: TimedRun;
   /** Lead-ins behind tabs. */
   readonly tabS: number;

@@ -39,7 +39,7 @@ function crossesAny(way: readonly Point[], ring: Ring): boolean {
 }
 
 /** Whether a straight way meets a ring's edge or lies in it; touching counts. */
-export function crosses(a: Point, b: Point, ring: Ring): boolean {
+function crosses(a: Point, b: Point, ring: Ring): boolean {
   const box = boxOf(ring);
   if (Math.max(a.x, b.x) < box.minX || Math.min(a.x, b.x) > box.maxX) return false;
   if (Math.max(a.y, b.y) < box.minY || Math.min(a.y, b.y) > box.maxY) return false;

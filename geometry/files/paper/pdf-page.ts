@@ -165,7 +165,6 @@ export function onEveryPage(page: PdfPage, draw: (number: number, of: number) =>
   }
 }
 
-/** The finished file. */
 export function pageBytes({ doc, tags }: PdfPage): Promise<Uint8Array> {
   tags.end();
   return new Promise((resolve, reject) => {

@@ -12,7 +12,6 @@ export function contourPath(contour: Contour): string {
   return `${start(contour)}${parts.join('')}Z`;
 }
 
-/** All openings of a plate as one path. */
 export function openingsPath({ contours }: Pick<CutPlan, 'contours'>): string {
   return contours.map((cut) => (cut.kind === 'opening' ? contourPath(cut.contour) : '')).join('');
 }

@@ -18,7 +18,6 @@ export function circle(cx: number, cy: number, r: number): Outline {
   ];
 }
 
-/** Straight between all points. */
 export function polygon(points: readonly (readonly [number, number])[]): Outline {
   return closedSpline(points.map(([x, y]) => [x, y, 'corner'] as const));
 }
@@ -62,7 +61,6 @@ export function put(outline: Outline, x: number, y: number, turnDeg = 0, by = 1)
   });
 }
 
-/** Left and right changed. */
 export function flipped(outline: Outline): Outline {
   return mapOutline(outline, (x, y) => ({ x: -x, y }));
 }

@@ -17,12 +17,10 @@ interface PlateLook {
   readonly metal?: HTMLCanvasElement;
 }
 
-/** Shadow on the wood around the rim and inside the openings, then the metal, then its lit and shaded arrises. */
-export function paintPlate(ctx: CanvasRenderingContext2D, look: PlateLook): void {
-  for (const step of plateSteps(ctx, look)) step();
-}
-
-/** The same in steps, for a painter that must not keep the page waiting for all of them at once. */
+/**
+ * Shadow on the wood around the rim and inside the openings, then the metal, then its lit and shaded arrises:
+ * in steps, for a painter that must not keep the page waiting for all of them at once.
+ */
 export function plateSteps(ctx: CanvasRenderingContext2D, look: PlateLook): readonly (() => void)[] {
   const disc = discPath(look.radiusMm);
   const metal = new Path2D(disc);

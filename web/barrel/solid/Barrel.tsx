@@ -18,7 +18,6 @@ interface BarrelProps {
   /** The head as it is crowned. */
   readonly head: HeadSurface;
   readonly wood: Texture;
-  /** Brushed steel. */
   readonly steel: Texture;
   readonly theme: Theme;
 }

@@ -5,7 +5,6 @@ import { blankCanvas, context, steelTexture } from '../painting/textures.ts';
 
 const SIZE = 512;
 
-/** How a sheet looks. */
 export interface SheetLook {
   readonly canvas: HTMLCanvasElement;
   readonly metalness: number;

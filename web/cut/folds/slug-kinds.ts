@@ -53,7 +53,6 @@ function lieOf({ wish, turnDeg }: PlacedPlate): string {
   return `${wish} ${(((turnDeg % 180) + 180) % 180).toFixed(3)}`;
 }
 
-/** A list with these ids in it, or without them. */
 export function withIds(list: readonly string[], ids: readonly string[], on: boolean): readonly string[] {
   const rest = list.filter((id) => !ids.includes(id));
   return on ? [...rest, ...ids] : rest;

@@ -47,7 +47,6 @@ export function circle({ ctx }: Pick<SheetPen, 'ctx'>, { x, y }: Point, radiusMm
   ctx.arc(x, -y, radiusMm, 0, 2 * Math.PI);
 }
 
-/** A line over points of the sheet, stroked. */
 export function strokeLine({ ctx }: SheetPen, points: readonly Point[]): void {
   ctx.beginPath();
   points.forEach((p, i) => (i === 0 ? ctx.moveTo(p.x, -p.y) : ctx.lineTo(p.x, -p.y)));

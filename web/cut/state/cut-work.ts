@@ -29,7 +29,6 @@ export interface CutWork {
   readonly add: (origin: Origin, design: Design) => void;
   readonly drop: (key: string) => void;
   readonly count: (key: string, plateId: string, count: number) => void;
-  /** Kinds, remnants or gaps. */
   readonly choose: (part: Partial<Pick<CutState, 'kindIds' | 'remnants' | 'ownGaps'>>) => void;
   /** Gives all plates back to the tool. */
   readonly placeAnew: () => void;

@@ -14,7 +14,6 @@ import { bridgeKey, middleOf, shifted, turned } from '../stage/bridge-line.ts';
 import { t } from '../../words/t.ts';
 import { useAct, useCurrentPlate, useDesign, usePage, usePlates, useUi } from '../../page/page-context.ts';
 
-/** The bridge being worked on. */
 export interface ChosenBridge extends WorkedBridge {
   readonly key: string;
   /** Place among the plate's bridges, from 0; -1 while it is not on the plate. */

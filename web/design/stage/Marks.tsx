@@ -50,7 +50,6 @@ export function ElementOutline(props: { readonly extents: readonly Extent[]; rea
   );
 }
 
-/** The place of one finding, lit. */
 export function LitPlace(props: { readonly finding: Finding; readonly radiusMm: number; readonly strength: number }) {
   const { place, severity } = props.finding;
   return (

@@ -91,7 +91,6 @@ export function dragged(line: Line, hold: Hold, start: Point, now: Point): Line 
   return turned(line, clock(now) - clock(start));
 }
 
-/** Corners of the bar along a line. */
 export function barOf({ from, to }: Line, widthMm: number): Point[] {
   const length = Math.max(LEAST_DIVISOR_MM, Math.hypot(to.x - from.x, to.y - from.y));
   const x = ((to.y - from.y) / length) * (widthMm / 2);

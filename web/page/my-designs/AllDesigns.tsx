@@ -6,6 +6,7 @@ import { FileButton } from '../../ui/FileButton.tsx';
 import { t } from '../../words/t.ts';
 import { usePage } from '../page-context.ts';
 import { saveFile } from '../save-file.ts';
+import layout from '../../ui/layout.module.css';
 import css from './MyDesigns.module.css';
 
 /** All own designs as one file, to be kept elsewhere, and such a file taken in again. */
@@ -40,7 +41,7 @@ export function AllDesigns() {
 
   return (
     <div className={css.all}>
-      <div className={css.allButtons}>
+      <div className={layout.buttons}>
         <Button kind="plain" onClick={() => void save()}>
           {t('designs.all.save')}
         </Button>

@@ -9,13 +9,10 @@ export type LineTextPart = Partial<Pick<LineText, 'x' | 'y' | 'capHeight' | 'tur
 export type RingTextPart = Partial<Pick<RingText, 'middleDeg' | 'reads' | 'fit'>>;
 export type DrawingPart = Partial<Pick<Motif, 'x' | 'y' | 'size' | 'turnDeg' | 'mirrored' | 'around'>>;
 
-/** Sets the style or the count of a border. */
 export const setBorder = elementSetter<BorderPart>('border');
 
-/** Sets where a line of text stands, how tall it is and how it is spaced. */
 export const setLineText = elementSetter<LineTextPart>('lineText');
 
-/** Sets where a ring text stands and how it is spaced. */
 export const setRingText = elementSetter<RingTextPart>('ringText');
 
 /** Sets where a motif or drawing stands, how large, how turned, how often. */
@@ -27,7 +24,6 @@ export const setHead = recordSetter('head');
 /** Sets material, thickness, process or use. */
 export const setStock = recordSetter('stock');
 
-/** Sets how wide bridges are and how they look. */
 export const setBridges = recordSetter('bridges');
 
 /** Types into the order: who, reference, needed by, notes. None of it changes what is cut. */

@@ -15,7 +15,6 @@ export interface OfferNumberParts {
   readonly storage: () => Storage | undefined;
   /** One tab at a time; absent in old browsers, where a mark of its own keeps two tabs apart. */
   readonly locks: Pick<LockManager, 'request'> | undefined;
-  /** So many random bytes. */
   readonly random: (count: number) => Uint8Array;
 }
 

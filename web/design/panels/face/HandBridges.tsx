@@ -8,6 +8,7 @@ import { countedEdits } from '../../../state/actions/elements/former-place.ts';
 import { useAct, useDesign, usePage } from '../../../page/page-context.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { t } from '../../../words/t.ts';
+import layout from '../../../ui/layout.module.css';
 import css from './HandBridges.module.css';
 import { shapeName } from '../../../words/say/record-words.ts';
 
@@ -61,7 +62,7 @@ export function HandBridges() {
           })}
         </ul>
       )}
-      <div className={css.buttons}>
+      <div className={layout.buttons}>
         <Button kind="plain" onClick={() => work()}>
           {t('bridges.work')}
         </Button>

@@ -14,6 +14,7 @@ import { Fold } from '../../../ui/Fold.tsx';
 import { formatNumber, lengthWords } from '../../../words/say/format-number.ts';
 import { NumberField } from '../../../ui/fields/NumberField.tsx';
 import { t } from '../../../words/t.ts';
+import layout from '../../../ui/layout.module.css';
 import css from './PlateList.module.css';
 import { MaskRing } from './MaskRing.tsx';
 import { PlateSize } from './PlateSize.tsx';
@@ -41,7 +42,7 @@ export function PlateList() {
         ))}
       </ol>
       {room && (
-        <div className={css.add} role="group" aria-label={t('size.addPlate')}>
+        <div className={layout.buttons} role="group" aria-label={t('size.addPlate')}>
           {!hasLarge && (
             <Button kind="plain" onClick={() => add(t('page.plates.large'), 'fit')}>
               <Plus size={16} aria-hidden /> {t('advice.plates.addLarge')}

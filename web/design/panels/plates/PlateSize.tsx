@@ -17,7 +17,6 @@ interface PlateListSizeProps {
   readonly diameterMm: number;
 }
 
-/** Name and exact size of one plate. */
 export function PlateSize({ plate, diameterMm }: PlateListSizeProps) {
   const unit = useUi((s) => s.unit);
   const act = useAct();

@@ -8,6 +8,7 @@ import { Field } from '../../../ui/fields/Field.tsx';
 import fieldCss from '../../../ui/fields/Field.module.css';
 import { findDate, placeDate, waysFor, writeDate } from '../../../words/dates.ts';
 import { t } from '../../../words/t.ts';
+import layout from '../../../ui/layout.module.css';
 import css from './DateTool.module.css';
 
 interface DateToolProps {
@@ -49,7 +50,7 @@ export function DateTool({ text, most, caret, onWrite }: DateToolProps) {
         <p id={legend} className={css.legend}>
           {t('dates.ways')}
         </p>
-        <div className={css.ways}>
+        <div className={layout.buttons}>
           {waysFor(language).map((way) => {
             const written = day === undefined ? undefined : writeDate(day, way, language);
             const next =

@@ -8,6 +8,7 @@ import { Choice } from '../../../ui/fields/Choice.tsx';
 import { NumberField } from '../../../ui/fields/NumberField.tsx';
 import { t } from '../../../words/t.ts';
 import { AddDrawing } from './AddDrawing.tsx';
+import layout from '../../../ui/layout.module.css';
 import css from './DrawingDetails.module.css';
 import { MannerField } from './MannerField.tsx';
 import { PositionFields } from './PositionFields.tsx';
@@ -74,7 +75,7 @@ export function DrawingDetails({ element }: { readonly element: Motif | Artwork 
         />
       )}
       <MannerField element={element} />
-      <div className={css.replace} role="group" aria-label={t('artwork.replace')}>
+      <div className={layout.buttons} role="group" aria-label={t('artwork.replace')}>
         <AddDrawing inPlaceOf={element.id} />
       </div>
     </>

@@ -51,7 +51,7 @@ export function carried(carry: Carry, now: Point, reachMm: number): Carried {
 }
 
 /** The middle of an element's own place, mm; bands turn about the plate's. */
-export function middleMm(e: DesignElement, radiusMm: number): Point {
+function middleMm(e: DesignElement, radiusMm: number): Point {
   return isFree(e) ? { x: e.x * radiusMm, y: e.y * radiusMm } : { x: 0, y: 0 };
 }
 

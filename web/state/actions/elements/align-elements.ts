@@ -84,7 +84,7 @@ function aboutCentre(chosen: readonly DesignElement[], to: 'radius' | 'angle'): 
 }
 
 /** Distance of an element's middle from the plate's, share of the radius. */
-export function radiusOf(e: DesignElement): number {
+function radiusOf(e: DesignElement): number {
   return isBand(e) ? (e.inner + e.outer) / 2 : Math.hypot(e.x, e.y);
 }
 

@@ -2,7 +2,6 @@ import type { Design, PlateSpec } from '../../../../geometry/design/schema.ts';
 import type { Change } from '../../change.ts';
 import { typedOrChosen } from '../elements/typed-or-chosen.ts';
 
-/** Sets name, diameter or quantity of one plate. */
 export function setPlate(design: Design, plateId: string, part: Partial<Omit<PlateSpec, 'id'>>): Change {
   return {
     design: { ...design, plates: design.plates.map((p) => (p.id === plateId ? { ...p, ...part } : p)) },

@@ -4,6 +4,7 @@ import { planSheets } from '../cutplan/sheet/plan-sheets.ts';
 import { gapsAtLeast, gapsFor, leastGapsFor, settingsFor, sheetKindsFor } from '../cutplan/cost/settings-for.ts';
 import type { Design } from '../design/schema.ts';
 import { type Job, jobDesign, sheetName } from '../files/job/job.ts';
+import { factsOf } from '../files/job/job-facts.ts';
 import { type JobFile, jobFiles, jobZip } from '../files/job/job-files.ts';
 import type { LineWishes } from '../files/job/job-lines.ts';
 import { oneLine } from '../files/plain-text.ts';
@@ -42,7 +43,10 @@ export async function makeSheets(
   );
   const plans = [...planSheets(sheets, new Map(plates.map(({ wish, plan }) => [wish, plan])), settings)];
   const job: Job = {
-    sheets: sheets.map((sheet, i) => ({ sheet, plan: plans[i]! })),
+    sheets: sheets.map((sheet, i) => {
+      const plan = plans[i]!;
+      return { sheet, plan, facts: factsOf(book, design.stock, settings, plan) };
+    }),
     designs: plates.map(({ wish, plate }) => jobDesign(wish, design, plate)),
   };
   for (const { sheet, plan } of job.sheets) {

@@ -6,6 +6,7 @@ import { planCuts } from '../../geometry/cutplan/plate/plan-cuts.ts';
 import { planSheet } from '../../geometry/cutplan/sheet/plan-sheet.ts';
 import { emptyDesign } from '../../geometry/design/defaults.ts';
 import { writeJobDxf } from '../../geometry/files/job/dxf-job.ts';
+import { factsOf } from '../../geometry/files/job/job-facts.ts';
 import { jobLines } from '../../geometry/files/job/job-lines.ts';
 import { contourToRing } from '../../geometry/measure/arc.ts';
 import { regionHolds } from '../../geometry/measure/ring.ts';
@@ -13,6 +14,7 @@ import { BUILT_IN } from '../../geometry/stock/built-in-stock.ts';
 import { sheetOfThree } from '../cutplan/drift-set-up.ts';
 import { LASER } from '../figures/cut/demo-sheet.ts';
 import { readDxf } from '../readers/dxf-reader.ts';
+import { ezdxfVersion, readWithEzdxf } from '../readers/ezdxf-reader.ts';
 import { handPlate } from './hand-plate.ts';
 import { threePlateJob } from './job-set-up.ts';
 
@@ -42,6 +44,41 @@ describe('a cut in one open line', () => {
     const lines = jobLines(sheet, JOINED).filter((l) => l.kind !== 'not cut');
     const joined = lines.reduce((sum, { run }) => sum + runLengthMm(run), 0);
     expect(joined / sheet.plan.cuttingMm).toBeCloseTo(1, 6);
+  });
+});
+
+describe('what the operator must set', () => {
+  const { stock } = emptyDesign();
+  const facts = factsOf(BUILT_IN, stock, LASER, sheet.plan);
+  const told = { ...sheet, facts };
+  it('names material, thickness, process, kerf, feed, gas, film side and time', () => {
+    const all = facts.join(' ');
+    for (const word of [
+      'Material',
+      `${stock.thicknessMm} mm`,
+      'Process',
+      'kerf 0.2 mm',
+      '4000 mm/min',
+      'Gas',
+      'film',
+      'Time',
+    ])
+      expect(all).toContain(word);
+  });
+  it('stands in the drawing below the sheet, on a layer of its own, and can be left out', () => {
+    const read = readDxf(writeJobDxf(told, job.designs, JOINED));
+    const texts = read.entities.filter((e) => e.layer === 'NOTES');
+    expect(texts.length).toBeGreaterThanOrEqual(facts.length);
+    expect(texts.every((e) => e.type === 'TEXT')).toBe(true);
+    const bare = readDxf(writeJobDxf(told, job.designs, { ...JOINED, bare: true }));
+    expect(bare.entities.some((e) => e.layer === 'NOTES')).toBe(false);
+    expect(bare.entities.length + texts.length).toBe(read.entities.length);
+  });
+  it.runIf(ezdxfVersion() !== undefined)('is read by ezdxf without a fault', () => {
+    const read = readWithEzdxf(writeJobDxf(told, job.designs, { ...JOINED, moves: true }));
+    expect(read).toMatchObject({ errors: 0, fixes: 0 });
+    expect(read.entities.filter((e) => e.kind === 'TEXT' && e.layer === 'NOTES').length).toBeGreaterThan(4);
+    expect(read.extmin[1]).toBeLessThan(0);
   });
 });
 

@@ -1,10 +1,13 @@
 import { printInName } from '../../geometry/design/show-fingerprint.ts';
 import { expose } from 'comlink';
 import { designText } from '../../geometry/design/write-design.ts';
+import type { SheetPlan } from '../../geometry/cutplan/sheet-plan.ts';
+import { factsOf } from '../../geometry/files/job/job-facts.ts';
 import type { Job } from '../../geometry/files/job/job.ts';
 import type { JobFile } from '../../geometry/files/job/job-files.ts';
 import { safePart } from '../../geometry/files/names.ts';
 import { compareProcesses } from '../../geometry/cutplan/cost/compare.ts';
+import type { NestedSheet } from '../../geometry/sheet/sheets.ts';
 import { nest } from '../../geometry/sheet/nest.ts';
 import { createStore } from '../../geometry/pipeline/solve-store.ts';
 import type { StockBook } from '../../geometry/stock/stock-book.ts';
@@ -84,10 +87,16 @@ const api: CutApi = {
       const asked = planJob.sheets.flatMap((_, i) => (wanted.kind === 'zip' || i === wanted.sheet ? [i] : []));
       if (asked.some((i) => plans.bites(i).length > 0)) return { problem: 'cut.files.bites' };
       const there = new Set(planJob.sheets.flatMap(({ plates }) => plates.map(({ wish }) => wish)));
+      const { book } = orderTaken();
+      const jobSheet = (sheet: NestedSheet, plan: SheetPlan) => ({
+        sheet,
+        plan,
+        facts: factsOf(book, planJob.stock, plans.settings, plan),
+      });
       const job: Job = {
         // one sheet asked for needs no others
         sheets: planJob.sheets.flatMap((sheet, i) =>
-          wanted.kind === 'zip' || i <= wanted.sheet ? [{ sheet, plan: plans.plan(i) }] : [],
+          wanted.kind === 'zip' || i <= wanted.sheet ? [jobSheet(sheet, plans.plan(i))] : [],
         ),
         designs: orderTaken().plates.flatMap(({ shown }) => (there.has(shown.wish) ? [shown.job] : [])),
       };

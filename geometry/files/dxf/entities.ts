@@ -12,6 +12,22 @@ export function writeCircle(tags: TagWriter, handle: string, layer: string, cent
   tags.length(40, radiusMm);
 }
 
+/** One line of text, its baseline from the left; style Standard. */
+export function writeText(
+  tags: TagWriter,
+  handle: string,
+  layer: string,
+  { at, heightMm, text }: { readonly at: Point; readonly heightMm: number; readonly text: string },
+): void {
+  tags.text(0, 'TEXT');
+  tags.add(entityHead(handle, layer));
+  tags.text(100, 'AcDbText');
+  tags.point3(at.x, at.y);
+  tags.length(40, heightMm);
+  tags.text(1, text);
+  tags.text(100, 'AcDbText');
+}
+
 /** Lines and arcs with bulges; closed, or from the first vertex to the last. */
 export function writePolyline(
   tags: TagWriter,

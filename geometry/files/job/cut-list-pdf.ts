@@ -42,7 +42,7 @@ export async function writeCutList(
   const name = sheetName(job);
   const marks = own.map((d) => d.fingerprint).join(' ');
   const page = createPage({ title: `Cut list, ${name}`, subject: `Fingerprints ${marks}`, fonts });
-  let y = drawHead(page, job, own, name, outdated);
+  let y = drawHead(page, job, rows, own, name, outdated);
   const fits = (from: number) => Math.max(1, Math.floor((BOTTOM - from) / ROW_MM) - 1);
   const first = fits(y);
   const perPage = fits(26);
@@ -77,6 +77,7 @@ export async function writeCutList(
 function drawHead(
   page: PdfPage,
   job: JobSheet,
+  rows: readonly CutListRow[],
   designs: readonly JobDesign[],
   name: string,
   outdated: readonly string[],
@@ -84,10 +85,15 @@ function drawHead(
   page.line('CUT LIST', LEFT, 19, 60, { size: 7, bold: true, colour: INK.copper, spacing: 0.9 });
   page.line(name, LEFT, 27, WIDTH, { size: 16, bold: true });
   const { passes, cuttingMm, rapidMm } = job.plan;
-  const sums = `${job.sheet.plates.length} plates, ${passes.length} cuts, ${metresText(cuttingMm)} to cut, ${metresText(rapidMm)} of ways between`;
+  const listedMm = rows.reduce((sum, row) => sum + row.lengthMm, 0);
+  const sums = `${job.sheet.plates.length} plates, ${passes.length} cuts, ${metresText(listedMm)} in the list, ${metresText(cuttingMm)} with lead-ins, ${metresText(rapidMm)} of ways between`;
   page.line(sums, LEFT, 33, WIDTH, { size: 10 });
   page.rule(LEFT, 37, LEFT + WIDTH, 37, 0.35, INK.char);
   let y = 43;
+  for (const fact of job.facts ?? []) {
+    page.line(fact, LEFT, y, WIDTH, { size: 8.5 });
+    y += 4.6;
+  }
   for (const sentence of outdated.slice(0, MOST_OUTDATED)) {
     page.line(`OUTDATED: ${sentence}`, LEFT, y, WIDTH, { size: 8.5, bold: true, colour: INK.copper });
     y += 4.6;

@@ -1,13 +1,13 @@
 /**
  * The cut file of a whole sheet, or of one plate on it: DXF AC1015 like a plate's own (dxf.ts), y up.
  *
- * Entities stand in the order of cutting. Layers say what a line is: CUT, RIM, LEAD-IN, LEAD-OUT, WITNESS, MOVE, MOVE RAISED, NOT CUT.
+ * Entities stand in the order of cutting. Layers say what a line is: CUT, RIM, LEAD-IN, LEAD-OUT, WITNESS, MOVE, MOVE RAISED, NOT CUT, NOTES.
  * Circles of true size are CIRCLE, everything else LWPOLYLINE; a path keeps its beginning, where it is pierced.
  */
 import { arcOf, contourToRing } from '../../measure/arc.ts';
 import { joinBoxes, ringBox } from '../../measure/ring.ts';
-import type { Box, Vertex } from '../../shapes.ts';
-import { writeCircle, writePolyline } from '../dxf/entities.ts';
+import type { Box, Point, Vertex } from '../../shapes.ts';
+import { writeCircle, writePolyline, writeText } from '../dxf/entities.ts';
 import { writeDxfFile } from '../dxf/frame.ts';
 import type { JobDesign, JobSheet } from './job.ts';
 import { jobLines, type JobLine, type LineKind, type LineWishes } from './job-lines.ts';
@@ -31,12 +31,38 @@ export function writeJobDxf(job: JobSheet, designs: readonly JobDesign[], wishes
   const lines = jobLines(job, wishes);
   const used = Object.entries(LAYERS).flatMap(([kind, layer]) => (lines.some((l) => l.kind === kind) ? [layer] : []));
   const notes = jobNotes(job, designs, wishes);
-  return writeDxfFile(notes, used, extentOf(job, lines, wishes), lines, (tags, handle, line) => {
+  const texts = job.facts && !wishes.plate && !wishes.bare ? notes.map(textBelow) : [];
+  const layers = texts.length > 0 ? [...used, NOTES] : used;
+  const extent = withTexts(extentOf(job, lines, wishes), texts);
+  return writeDxfFile(notes, layers, extent, [...lines, ...texts], (tags, handle, line) => {
+    if ('text' in line) {
+      writeText(tags, handle, NOTES.name, line);
+      return;
+    }
     const layer = LAYERS[line.kind].name;
     const circle = wishes.size.kind === 'net' || line.kind === 'not cut' ? circleOf(line) : undefined;
     if (circle) writeCircle(tags, handle, layer, circle.centre, circle.radiusMm);
     else writePolyline(tags, handle, layer, line.run, line.closed);
   });
+}
+
+/** Below the sheet, off all that is cut. */
+const NOTES = { name: 'NOTES', colour: 7 };
+const TEXT_MM = 8;
+const LINE_MM = 14;
+
+interface TextLine {
+  readonly at: Point;
+  readonly heightMm: number;
+  readonly text: string;
+}
+
+function textBelow(text: string, i: number): TextLine {
+  return { at: { x: 0, y: -LINE_MM * (i + 2) }, heightMm: TEXT_MM, text };
+}
+
+function withTexts(extent: Box, texts: readonly TextLine[]): Box {
+  return { ...extent, minY: Math.min(extent.minY, ...texts.map((line) => line.at.y)) };
 }
 
 /** Two half circles the same way round. */

@@ -35,6 +35,8 @@ export interface LineWishes {
   /** Of a whole sheet with lead-ins: the ways between cuts as well, each before what it leads to. */
   readonly moves?: boolean;
   readonly witness: boolean;
+  /** Without the block of text on layer NOTES. */
+  readonly bare?: boolean;
   /** Why the plan no longer fits its designs, in English, where it is wanted all the same. */
   readonly outdated?: readonly string[];
   /** One plate alone, in its own frame; absent: the sheet. */

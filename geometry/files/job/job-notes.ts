@@ -11,6 +11,7 @@ export function jobNotes(job: JobSheet, designs: readonly JobDesign[], wishes: L
     'Bridgehead cut file',
     plate ? `Plate ${plate.id} of ${sheetName(job)}` : sheetName(job),
     ...shown.map((d) => `${d.title}, ${d.plateName}. Fingerprint: ${showFingerprint(d.fingerprint)}. ${d.approval}`),
+    ...(job.facts ?? []),
     ...outdated.map((sentence) => `OUTDATED: ${sentence}`),
     'Units: millimetres. Seen from the painted side. In the order of cutting.',
     size.kind === 'net'

@@ -25,6 +25,8 @@ export interface JobDesign {
 export interface JobSheet {
   readonly sheet: NestedSheet;
   readonly plan: SheetPlan;
+  /** What it is cut from and how, a line each, in English; absent: not told. */
+  readonly facts?: readonly string[];
 }
 
 /** An order ready to be cut. */

@@ -81,6 +81,15 @@ export function Measured({ marks }: { readonly marks: readonly WitnessMark[] }) 
         onChange={setBy}
       />
       <p className={text.note}>{t(by === 'ring' ? 'cut.drift.howRing' : 'cut.drift.how')}</p>
+      {by === 'ring' && own[0] && (
+        <p className={text.note}>
+          {t('cut.drift.nominal', {
+            drawn: lengthWords(ringMm(own[0]), unit, 2),
+            kerf: lengthWords(process.kerfMm.value, unit, 2),
+            left: lengthWords(ringMm(own[0]) - process.kerfMm.value, unit, 2),
+          })}
+        </p>
+      )}
       {own.map((mark, i) => {
         const { widths = {}, offset = {} } = typed[mark.id] ?? {};
         const set = (part: Typed): void => setTyped({ ...typed, [mark.id]: { ...typed[mark.id], ...part } });
@@ -106,6 +115,7 @@ export function Measured({ marks }: { readonly marks: readonly WitnessMark[] }) 
                       leastMm={0}
                       mostMm={mark.outerMm}
                       onChange={(mm) => set({ widths: { ...widths, [side]: mm } })}
+                      onEmpty={() => set({ widths: without(widths, side) })}
                     />
                   ))
                 : AXES.map((axis) => (
@@ -117,6 +127,7 @@ export function Measured({ marks }: { readonly marks: readonly WitnessMark[] }) 
                       leastMm={-5}
                       mostMm={5}
                       onChange={(mm) => set({ offset: { ...offset, [axis]: mm } })}
+                      onEmpty={() => set({ offset: without(offset, axis) })}
                     />
                   ))}
             </div>
@@ -174,6 +185,16 @@ function offsetFrom(typed: Typed | undefined, by: By, noiseMm: number): Point | 
   }
   const { x, y } = typed?.offset ?? {};
   return x === undefined || y === undefined ? undefined : { x, y };
+}
+
+/** As drawn; the larger circle's kerf lies inside it, so that much of the metal is gone. */
+function ringMm({ innerMm, outerMm }: WitnessMark): number {
+  return (outerMm - innerMm) / 2;
+}
+
+function without<T extends object>(record: T, key: keyof T): T {
+  const { [key]: _gone, ...rest } = record;
+  return rest as T;
 }
 
 function isWhole(widths: Partial<RingWidths>): widths is RingWidths {

@@ -10,6 +10,7 @@ interface LengthFieldProps {
   /** undefined: nothing typed yet. */
   readonly mm: number | undefined;
   readonly onChange: (mm: number) => void;
+  readonly onEmpty?: (() => void) | undefined;
   readonly hint?: string | undefined;
   readonly leastMm?: number | undefined;
   readonly mostMm?: number | undefined;

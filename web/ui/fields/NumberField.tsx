@@ -12,6 +12,8 @@ interface NumberFieldProps {
   /** NaN: none yet, shown as `show` has it. */
   readonly value: number;
   readonly onChange: (value: number) => void;
+  /** Where nothing is an answer too: an emptied field is empty, and not what it was before. */
+  readonly onEmpty?: (() => void) | undefined;
   readonly unitLabel?: string | undefined;
   readonly hint?: string | undefined;
   readonly least?: number | undefined;
@@ -36,11 +38,17 @@ export function NumberField(props: NumberFieldProps) {
   const text = mine ?? show(props.value);
   const { endEdit } = useEditSurroundings();
   const [inside, setInside] = useState(false);
-  const wrong = mine === undefined ? undefined : judge(read(mine), props, show);
+  const isEmpty = props.onEmpty !== undefined && mine?.trim() === '';
+  const wrong = mine === undefined || isEmpty ? undefined : judge(read(mine), props, show);
   // a number half typed is not yet wrong: nothing is said, and nothing jumps, until the field is left
   const problem = inside ? undefined : wrong;
 
   function type(next: string): void {
+    if (props.onEmpty && next.trim() === '') {
+      setTyped({ text: next, for: NaN });
+      if (!Number.isNaN(props.value)) props.onEmpty();
+      return;
+    }
     const parsed = read(next);
     if ('value' in parsed && judge(parsed, props, show) === undefined) {
       setTyped({ text: next, for: parsed.value });

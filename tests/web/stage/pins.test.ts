@@ -111,3 +111,20 @@ describe('pins', () => {
     expect(pinAt(pins, { leftPx: 300, topPx: 300 }, 22)).toBeUndefined();
   });
 });
+
+describe('bare metal', () => {
+  it('is what lies in the hole of an opening and outside it, and not the opening itself, however it is turned', () => {
+    const around = (radius: number, turns: 1 | -1) =>
+      Array.from({ length: 360 }, (_, i) => {
+        const angle = (turns * i * Math.PI) / 180;
+        return { x: radius * Math.cos(angle), y: radius * Math.sin(angle) };
+      });
+    const region = { outer: around(120, 1), holes: [around(80, -1)] };
+    const isBare = bareMetal([{ id: 'a/0', elementIds: ['a'], word: 'a/0', region }], 200);
+    for (let deg = 0; deg < 360; deg += 7) {
+      const [x, y] = [Math.cos((deg * Math.PI) / 180), Math.sin((deg * Math.PI) / 180)];
+      const bare = [60, 100, 140].map((r) => isBare({ x: r * x, y: r * y }, 3));
+      expect(bare, `at ${deg} degrees`).toEqual([true, false, true]);
+    }
+  });
+});

@@ -9,7 +9,7 @@ import { cloud2, lattice, noise2, seededRandom } from './seeded.ts';
 
 export type Theme = 'light' | 'dark';
 
-interface OakWish {
+export interface OakWish {
   /** Side of the square picture. */
   readonly sizePx: number;
   /** What that side is in the wood. */
@@ -18,7 +18,7 @@ interface OakWish {
   readonly theme: Theme;
 }
 
-interface OakPixels {
+export interface OakPixels {
   /** RGBA, row by row, as ImageData takes it. */
   readonly rgba: Uint8ClampedArray<ArrayBuffer>;
   /** How pale the wood is at each pixel, 0 to 255: paint and char take unevenly by it. */

@@ -1,6 +1,8 @@
 import { createCache } from '../../../geometry/cache.ts';
-import { oakPixels, type Theme } from './oak.ts';
+import { oakPixels, type OakPixels, type OakWish, type Theme } from './oak.ts';
 import { lattice, noise2 } from './seeded.ts';
+import { STEEL_PX, steelPixels } from './steel.ts';
+import type { TexturePixels } from './texture-worker.ts';
 
 /**
  * Bitmaps that painting needs again and again. Each is made once and kept: the wood of a head takes
@@ -25,19 +27,54 @@ const SHEETS = createCache<HTMLCanvasElement>(10);
  * barrel show the same one.
  */
 export function oakTexture(sideMm: number, theme: Theme): OakTexture {
+  const wish = oakWish(sideMm, theme);
+  return OAKS.getOrMake(keyOf(wish), () => textureOf(oakPixels(wish), wish.sizePx));
+}
+
+/** Has wood and steel for such a head made by a worker, so that painting them keeps no hand waiting. Never rejects. */
+export async function bringTextures(sideMm: number, theme: Theme): Promise<void> {
+  const wish = oakWish(sideMm, theme);
+  const made = await madeByWorker(wish);
+  if (made === undefined) return;
+  OAKS.getOrMake(keyOf(wish), () => textureOf(made.oak, wish.sizePx));
+  SHEETS.getOrMake('steel', () => painted(made.steel, STEEL_PX));
+}
+
+/** What does not come in this time is painted on the spot. */
+const PATIENCE_MS = 8000;
+
+function madeByWorker(wish: OakWish): Promise<TexturePixels | undefined> {
+  return new Promise((done) => {
+    const worker = new Worker(new URL('./texture-worker.ts', import.meta.url), { type: 'module' });
+    const end = (made: TexturePixels | undefined): void => {
+      worker.terminate();
+      done(made);
+    };
+    worker.onmessage = ({ data }: MessageEvent<TexturePixels>) => end(data);
+    worker.onerror = () => end(undefined);
+    setTimeout(end, PATIENCE_MS, undefined);
+    worker.postMessage(wish);
+  });
+}
+
+function oakWish(sideMm: number, theme: Theme): OakWish {
   const side = SIDES_MM.reduce((a, b) => (Math.abs(b - sideMm) < Math.abs(a - sideMm) ? b : a));
   const sizePx = Math.min(innerWidth, innerHeight) * Math.min(3, devicePixelRatio || 1) < 760 ? 760 : 1100;
-  const key = `${side}/${theme}/${sizePx}`;
-  return OAKS.getOrMake(key, () => {
-    const pixels = oakPixels({ sizePx, sideMm: side, seed: SEED, theme });
-    let grain: HTMLCanvasElement | undefined;
-    return {
-      wood: painted(pixels.rgba, sizePx),
-      get grain() {
-        return (grain ??= painted(asAlpha(pixels.relief), sizePx));
-      },
-    };
-  });
+  return { sizePx, sideMm: side, seed: SEED, theme };
+}
+
+function keyOf({ sideMm, theme, sizePx }: OakWish): string {
+  return `${sideMm}/${theme}/${sizePx}`;
+}
+
+function textureOf(pixels: OakPixels, sizePx: number): OakTexture {
+  let grain: HTMLCanvasElement | undefined;
+  return {
+    wood: painted(pixels.rgba, sizePx),
+    get grain() {
+      return (grain ??= painted(asAlpha(pixels.relief), sizePx));
+    },
+  };
 }
 
 function painted(rgba: Uint8ClampedArray<ArrayBuffer>, sizePx: number): HTMLCanvasElement {
@@ -54,27 +91,7 @@ function asAlpha(levels: Uint8ClampedArray): Uint8ClampedArray<ArrayBuffer> {
 
 /** Brushing marks of rolled sheet: grey streaks about the middle, to be laid over with soft light. */
 export function steelTexture(): HTMLCanvasElement {
-  return SHEETS.getOrMake('steel', drawSteel);
-}
-
-function drawSteel(): HTMLCanvasElement {
-  const size = 768;
-  const made = blankCanvas(size, size);
-  const image = new ImageData(size, size);
-  for (let y = 0; y < size; y++) {
-    const row = lattice(y, 1, 7) - 0.5;
-    for (let x = 0; x < size; x++) {
-      const streak = noise2(x * 0.012, y * 0.9, 3) * 0.6 + noise2(x * 0.05, y, 5) * 0.4 - 0.5;
-      const level = 128 + streak * 128 + row * 34;
-      const i = (y * size + x) * 4;
-      image.data[i] = level;
-      image.data[i + 1] = level;
-      image.data[i + 2] = level;
-      image.data[i + 3] = 255;
-    }
-  }
-  context(made).putImageData(image, 0, 0);
-  return made;
+  return SHEETS.getOrMake('steel', () => painted(steelPixels(STEEL_PX), STEEL_PX));
 }
 
 /** Limewashed cellar wall of rough stone courses, a little out of focus behind the barrel; to be stretched. */

@@ -31,7 +31,7 @@ import { StageLayers } from './StageLayers.tsx';
 import { TypeHere } from './TypeHere.tsx';
 import { useFontsArrived } from './use-fonts-arrived.ts';
 import { useGestures } from './use-gestures.ts';
-import { useScene } from './use-scene.ts';
+import { useFirstWood, useScene } from './use-scene.ts';
 import { useDragEnd, useShownPlate } from './use-shown-plate.ts';
 import { useStageBridges, type StageBridges } from './use-stage-bridges.tsx';
 import type { StagePlacing } from './stage-placing.ts';
@@ -84,6 +84,7 @@ export function PlateStage(props: PlateStageProps) {
   const { plate, paths, lifted, settled, dragging } = useShownPlate(newest, busy, drags);
 
   const radiusMm = plate ? plate.diameterMm / 2 : BARE_MM;
+  useFirstWood(radiusMm, theme);
   const worldMm = worldRadiusMm(radiusMm);
   const frame = useMemo<Frame | undefined>(
     () => size && { size, worldMm, marginPx: Math.min(size.width, size.height) < NARROW_PX ? 23 : 34 },

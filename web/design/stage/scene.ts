@@ -40,7 +40,7 @@ export interface SceneWish {
 }
 
 /** Visible head around a plate of that radius, and the barrel's outer edge, millimetres. */
-function headRadiusMm(plateMm: number): number {
+export function headRadiusMm(plateMm: number): number {
   return plateMm * 1.045;
 }
 
@@ -53,41 +53,55 @@ export interface Ground extends Painted {
   readonly metal: HTMLCanvasElement;
 }
 
+/** A picture that comes in steps, between which the page can do other work: whole when all of them are done. */
+export interface InSteps<What> {
+  readonly painted: What;
+  readonly steps: readonly (() => void)[];
+}
+
 /** Paints both for one view. */
-export function paintGround(wish: SceneWish): Ground {
+export function paintGround(wish: SceneWish): InSteps<Ground> {
   const { ctx, bitmap } = sheet(wish);
+  const metal = sheet(wish);
   const { palette, plateMm, theme } = wish;
   const scale = wish.view.scale * wish.ratio;
   const head = headRadiusMm(plateMm);
   const hoop = worldRadiusMm(plateMm);
   const chime = head + (hoop - head) * 0.76;
   const paint = { theme, scale };
-
-  ctx.fillStyle = palette.ground;
-  ctx.fillRect(0, 0, bitmap.width, bitmap.height);
-  place(ctx, wish, 1);
-  const glow = ctx.createRadialGradient(-hoop * 0.4, -hoop * 0.4, hoop * 0.4, 0, 0, hoop * 1.9);
-  glow.addColorStop(0, palette.glow);
-  glow.addColorStop(1, palette.ground);
-  ctx.fillStyle = glow;
-  ctx.fillRect(-2 * hoop, -2 * hoop, 4 * hoop, 4 * hoop);
-  paintBodyShadow(ctx, hoop - 1, paint, plateMm * 0.05);
-  paintHoop(ctx, chime - 0.5, hoop, paint, -62);
-  paintHead(ctx, head, oakTexture(head * 2, theme), paint);
-  paintChimeShadow(ctx, head, paint, plateMm * 0.05);
-  paintStaveEnds(ctx, head, chime, paint);
-  const metal = sheet(wish);
-  place(metal.ctx, wish, -1);
-  paintMetal(metal.ctx, { radiusMm: plateMm, theme });
-  return { bitmap, view: wish.view, size: wish.size, metal: metal.bitmap };
+  const steps = [
+    () => {
+      ctx.fillStyle = palette.ground;
+      ctx.fillRect(0, 0, bitmap.width, bitmap.height);
+      place(ctx, wish, 1);
+      const glow = ctx.createRadialGradient(-hoop * 0.4, -hoop * 0.4, hoop * 0.4, 0, 0, hoop * 1.9);
+      glow.addColorStop(0, palette.glow);
+      glow.addColorStop(1, palette.ground);
+      ctx.fillStyle = glow;
+      ctx.fillRect(-2 * hoop, -2 * hoop, 4 * hoop, 4 * hoop);
+    },
+    () => paintBodyShadow(ctx, hoop - 1, paint, plateMm * 0.05),
+    () => paintHoop(ctx, chime - 0.5, hoop, paint, -62),
+    () => paintHead(ctx, head, oakTexture(head * 2, theme), paint),
+    () => paintChimeShadow(ctx, head, paint, plateMm * 0.05),
+    () => paintStaveEnds(ctx, head, chime, paint),
+    () => {
+      place(metal.ctx, wish, -1);
+      paintMetal(metal.ctx, { radiusMm: plateMm, theme });
+    },
+  ];
+  return {
+    painted: { bitmap, view: wish.view, size: wish.size, metal: metal.bitmap },
+    steps: steps.map((step) => () => {
+      step();
+      settle(bitmap);
+      settle(metal.bitmap);
+    }),
+  };
 }
 
 /** The same with the plate laid in, step by step: what is given back is whole when all steps are done. */
-export function paintScene(
-  wish: SceneWish,
-  ground: Ground,
-  plate: ScenePlate,
-): { readonly painted: Painted; readonly steps: readonly (() => void)[] } {
+export function paintScene(wish: SceneWish, ground: Ground, plate: ScenePlate): InSteps<Painted> {
   const { ctx, bitmap } = sheet(wish);
   const scale = wish.view.scale * wish.ratio;
   const begin = () => {

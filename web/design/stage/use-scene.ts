@@ -1,8 +1,10 @@
-import { useEffect, useMemo, useState } from 'react';
+import { use, useEffect, useMemo, useState } from 'react';
+import { bringTextures } from '../../barrel/painting/textures.ts';
 import type { SizePx } from '../../ui/size.ts';
 import type { Theme } from '../../barrel/painting/oak.ts';
 import { PALETTES } from './canvas/palette.ts';
 import {
+  headRadiusMm,
   healScene,
   paintGround,
   paintScene,
@@ -81,30 +83,53 @@ export function useScene(
   );
 }
 
+let wood: Promise<void> | undefined;
+
+/**
+ * What waits for the stage goes on waiting until its first wood and steel are there: painted in the page they would keep
+ * a hand waiting for a second on a phone. Another size of head later is painted on the spot.
+ */
+export function useFirstWood(plateMm: number, theme: Theme): void {
+  use((wood ??= bringTextures(headRadiusMm(plateMm) * 2, theme)));
+}
+
 /** One picture: painted step by step between other work of the page; the one before is shown until it is done. */
 function usePainted(wish: SceneWish | undefined, plate: ScenePlate | undefined, lifted: Lifted | undefined) {
+  const [below, setBelow] = useState<{ ground: Ground; wish: SceneWish }>();
   const [done, setDone] = useState<{ painted: Painted; ground: Ground; plate: ScenePlate; theme: Theme }>();
-  const ground = useMemo(() => wish && paintGround(wish), [wish]);
   useEffect(() => {
-    if (!wish || !ground || !plate) return;
-    const { painted, steps } = paintScene(wish, ground, plate);
-    let timer: ReturnType<typeof setTimeout>;
-    const go = (at: number) => {
-      const step = steps[at];
-      if (step) {
-        step();
-        timer = setTimeout(go, 0, at + 1);
-      } else setDone({ painted, ground, plate, theme: wish.theme });
-    };
-    timer = setTimeout(go, 0, 0);
-    return () => clearTimeout(timer);
-  }, [wish, ground, plate]);
-  const fits = done && wish && plate && done.theme === wish.theme ? done : undefined;
+    if (!wish) return;
+    const { painted: ground, steps } = paintGround(wish);
+    return inTurn(steps, () => setBelow({ ground, wish }));
+  }, [wish]);
+  const ready = below && below.wish === wish ? below : undefined;
+  useEffect(() => {
+    if (!ready || !plate) return;
+    const { ground } = ready;
+    const { painted, steps } = paintScene(ready.wish, ground, plate);
+    return inTurn(steps, () => setDone({ painted, ground, plate, theme: ready.wish.theme }));
+  }, [ready, plate]);
+  // by night nothing of the day is shown, once there is something else
+  const fits = done && wish && plate && (done.theme === wish.theme || !ready) ? done : undefined;
   const healed = useMemo(
     () => (fits && lifted?.of === fits.plate ? healScene(fits.painted, fits.ground, lifted.openings) : fits?.painted),
     [fits, lifted],
   );
+  const ground = ready?.ground ?? fits?.ground;
   return useMemo(() => ({ shown: healed ?? ground, ground, plate: fits?.plate }), [healed, ground, fits]);
+}
+
+/** Does one step after the other, each as a task of its own, then what comes after them. Gives a way to stop. */
+function inTurn(steps: readonly (() => void)[], then: () => void): () => void {
+  let timer: ReturnType<typeof setTimeout>;
+  const go = (at: number): void => {
+    const step = steps[at];
+    if (!step) return then();
+    step();
+    timer = setTimeout(go, 0, at + 1);
+  };
+  timer = setTimeout(go, 0, 0);
+  return () => clearTimeout(timer);
 }
 
 function useRested(look: Look): Look {

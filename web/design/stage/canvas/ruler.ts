@@ -1,5 +1,5 @@
 import type { Opening } from '../../../../geometry/bridges/types.ts';
-import { regionHolds } from '../../../../geometry/measure/ring.ts';
+import { regionHolds, ringBox } from '../../../../geometry/measure/ring.ts';
 import { MM_PER_INCH } from '../../../../geometry/units.ts';
 
 /** Ticks along a radius. Pure. */
@@ -32,10 +32,14 @@ export function radiusTicks(radiusMm: number, units: Units, pxPerMm: number): Ti
 
 /** True when a figure of that half width, standing so high on the radius at three o'clock, falls on metal only. */
 export function isBare(openings: readonly Opening[], xMm: number, halfWidthMm: number, heightMm: number): boolean {
+  const near = openings.filter(({ region }) => {
+    const box = ringBox(region.outer);
+    return box.minX <= xMm + halfWidthMm && box.maxX >= xMm - halfWidthMm && box.minY <= heightMm && box.maxY >= 0;
+  });
   for (let i = -3; i <= 3; i++) {
     for (let j = 0; j <= 2; j++) {
       const p = { x: xMm + (i / 3) * halfWidthMm, y: (j / 2) * heightMm };
-      if (openings.some((o) => regionHolds(o.region, p))) return false;
+      if (near.some((o) => regionHolds(o.region, p))) return false;
     }
   }
   return true;

@@ -1,6 +1,7 @@
 import type { KerningTable } from '../geometry/adapters/face.ts';
 import type { FaceEntry } from './catalogue.ts';
 import { createFaceStore, loadFacesWith } from './load-faces.ts';
+import { unpackInBrowser } from './unpack-in-browser.ts';
 import type { FaceFetcher, FacesWanted, LoadedFaces } from './load-faces.ts';
 
 /** Faces in the browser, page and worker alike: only the files of the faces asked for are fetched. */
@@ -84,7 +85,7 @@ async function fetchFile(url: string | undefined, { id }: FaceEntry): Promise<Ui
   if (url === undefined) throw new Error(`no address for ${id}`);
   const answer = await fetch(url, { signal: AbortSignal.timeout(PATIENCE_MS) });
   if (!answer.ok) throw new Error(`${answer.status} for ${id}`);
-  return new Uint8Array(await answer.arrayBuffer());
+  return unpackInBrowser(new Uint8Array(await answer.arrayBuffer()));
 }
 
 function fontKey(entry: FaceEntry): string {

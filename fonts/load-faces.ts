@@ -25,6 +25,7 @@ export interface LoadedFaces {
 
 /** How the files of a catalogue face are got: from disk or over the wire. Rejections are turned into problems. */
 export interface FaceFetcher {
+  /** The plain font file, unpacked. */
   font(entry: FaceEntry): Promise<Uint8Array>;
   /** The file of further letters; only asked for when the entry names one. */
   further(entry: FaceEntry): Promise<Uint8Array>;

@@ -2,9 +2,11 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import type { KerningTable } from '../geometry/adapters/face.ts';
+import { unpackWoff } from '../geometry/adapters/unpack-woff.ts';
+import { isWoff } from '../geometry/adapters/woff.ts';
 import { motifById } from '../geometry/motifs/catalogue.ts';
 import { refused } from '../geometry/sentences/say.ts';
-import { FACES } from './catalogue.ts';
+import { FACES, type FaceEntry } from './catalogue.ts';
 import { catalogueFace, createFaceStore, loadFacesWith } from './load-faces.ts';
 import type { FaceFetcher, FaceOutcome, FacesWanted, LoadedFaces } from './load-faces.ts';
 
@@ -27,8 +29,13 @@ const store = createFaceStore();
 
 const fetcher: FaceFetcher = {
   motifs: () => Promise.resolve(motifById),
-  font: (entry) => readFile(packageFile(entry.packageName, entry.file)),
-  further: (entry) => readFile(packageFile(entry.packageName, entry.furtherFile ?? '')),
+  font: (entry) => plainFile(entry, entry.file),
+  further: (entry) => plainFile(entry, entry.furtherFile ?? ''),
   kerning: async (entry) =>
     JSON.parse(await readFile(new URL(`./kerning/${entry.id}.json`, import.meta.url), 'utf8')) as KerningTable,
 };
+
+async function plainFile({ packageName }: FaceEntry, file: string): Promise<Uint8Array> {
+  const bytes = await readFile(packageFile(packageName, file));
+  return (isWoff(bytes) ? unpackWoff(bytes) : undefined) ?? bytes;
+}

@@ -2,10 +2,9 @@ import react from '@vitejs/plugin-react';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { appManifest } from './serve/app-manifest.ts';
-import { visitChunks } from './serve/chunks.ts';
+import { visitChunks, workerChunks } from './serve/chunks.ts';
 import { demoPictures } from './serve/demo-pictures.ts';
 import { leanClipper } from './serve/lean-clipper.ts';
-import { leanFaces } from './serve/lean-faces.ts';
 import { licenceNotice } from './serve/licence-notice.ts';
 import { offlineBuild } from './serve/offline-build.ts';
 import { pagePolicy } from './serve/page-policy.ts';
@@ -29,7 +28,6 @@ export default defineConfig({
   // Relative addresses: the built folder works under any path of a shop's own server.
   base: './',
   plugins: [
-    leanFaces(),
     leanClipper(),
     demoPictures(),
     react(),
@@ -54,8 +52,8 @@ export default defineConfig({
   },
   worker: {
     format: 'es',
-    plugins: () => [leanFaces(), leanClipper(), licences.worker],
-    rolldownOptions: { output: { codeSplitting: { groups: [words] } } },
+    plugins: () => [leanClipper(), licences.worker],
+    rolldownOptions: { output: { codeSplitting: { groups: [words, ...workerChunks(at('.'))] } } },
   },
   server: {
     host: '127.0.0.1',

@@ -7,7 +7,8 @@ import { countOpentype, countSubroutines } from './count-opentype.ts';
 import { faceOf, type FontParts, tableKern } from './face-of.ts';
 import type { Face, KerningTable } from './face.ts';
 import { fontFileProblem, hasSaneCharacterMap } from './font-file.ts';
-import { isWoff, unpackWoff } from './woff.ts';
+import { unpackWoff } from './unpack-woff.ts';
+import { isWoff } from './woff.ts';
 
 countOpentype();
 

@@ -3,10 +3,9 @@ import type { Refused } from '../sentences/wording.ts';
 import { faceOf, tableKern } from './face-of.ts';
 import type { Face, KerningTable } from './face.ts';
 import { glyfReader, type GlyfPoint } from './glyf.ts';
-import { isWoff, unpackWoff } from './woff.ts';
 
 /**
- * A face of the catalogue out of its TrueType or WOFF file: a small reader of just the tables that a plate needs, so
+ * A face of the catalogue out of its TrueType file: a small reader of just the tables that a plate needs, so
  * that the page does not load the large one (opentype.ts) before somebody brings a font of their own. Takes files that
  * are known to be whole; restOf: the face that the file holds further letters of. undefined for a kind that it does not know. Table layouts: OpenType 1.9, chapters cmap, head,
  * hhea, hmtx, loca, maxp and glyf. Tests hold every glyph against opentype.js.
@@ -19,9 +18,7 @@ export function readTrueType(
   joins: boolean,
   restOf?: Face,
 ): { face: Face } | Refused | undefined {
-  const plain = isWoff(bytes) ? unpackWoff(bytes) : bytes;
-  if (!plain) return undefined;
-  const file = new DataView(plain.buffer, plain.byteOffset, plain.byteLength);
+  const file = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const table = tablesOf(file);
   const [head, hhea, hmtx, cmap, maxp] = ['head', 'hhea', 'hmtx', 'cmap', 'maxp'].map((tag) => table.get(tag));
   const [loca, glyf] = [table.get('loca'), table.get('glyf')];

@@ -1,51 +1,57 @@
-import { unzlibSync } from 'fflate';
-
 /** True for files that begin as WOFF 1.0 does. */
 export function isWoff(bytes: Uint8Array): boolean {
   return bytes[0] === 0x77 && bytes[1] === 0x4f && bytes[2] === 0x46 && bytes[3] === 0x46;
 }
 
-/**
- * A WOFF 1.0 file (W3C recommendation, 2012) as the plain font file inside it; undefined when it cannot be unpacked.
- * Done here and not by the font reader, whose own unpacking never ends on some damaged files.
- * The header must have been judged first (font-file.ts).
- */
-export function unpackWoff(bytes: Uint8Array): Uint8Array | undefined {
-  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  const count = view.getUint16(12);
-  const tables: { at: number; data: Uint8Array }[] = [];
-  for (let i = 0; i < count; i++) {
-    const at = 44 + 20 * i;
-    const [offset, packed, length] = [view.getUint32(at + 4), view.getUint32(at + 8), view.getUint32(at + 12)];
-    const data = bytes.subarray(offset, offset + packed);
-    const plain = packed < length ? inflate(data, length) : data;
-    if (plain?.length !== length) return undefined;
-    tables.push({ at, data: plain });
-  }
-  const head = 12 + 16 * count;
-  const out = new Uint8Array(tables.reduce((size, table) => size + padded(table.data.length), head));
-  const put = new DataView(out.buffer);
-  put.setUint32(0, view.getUint32(4));
-  put.setUint16(4, count);
-  let end = head;
-  tables.forEach((table, i) => {
-    const record = 12 + 16 * i;
-    put.setUint32(record, view.getUint32(table.at));
-    put.setUint32(record + 4, view.getUint32(table.at + 16));
-    put.setUint32(record + 8, end);
-    put.setUint32(record + 12, table.data.length);
-    out.set(table.data, end);
-    end += padded(table.data.length);
-  });
-  return out;
+/** One table as it lies in a WOFF 1.0 file. */
+export interface WoffTable {
+  /** Where the file says what it is, bytes. */
+  readonly at: number;
+  readonly data: Uint8Array<ArrayBuffer>;
+  /** Packed by zlib. */
+  readonly packed: boolean;
+  /** Of what is in it, bytes. */
+  readonly length: number;
 }
 
-function inflate(data: Uint8Array, length: number): Uint8Array | undefined {
-  try {
-    return unzlibSync(data, { out: new Uint8Array(length) });
-  } catch {
-    return undefined;
-  }
+/** The tables of a WOFF 1.0 file (W3C recommendation, 2012), whose header must have been judged first (font-file.ts). */
+export function woffTables(bytes: Uint8Array<ArrayBuffer>): WoffTable[] {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  return Array.from({ length: view.getUint16(12) }, (_, i) => {
+    const at = 44 + 20 * i;
+    const [offset, size, length] = [view.getUint32(at + 4), view.getUint32(at + 8), view.getUint32(at + 12)];
+    return { at, data: bytes.subarray(offset, offset + size), packed: size < length, length };
+  });
+}
+
+/** The plain font file with what is in those tables, each given in full; undefined when one has not its length. */
+export function plainFont(
+  bytes: Uint8Array<ArrayBuffer>,
+  tables: readonly WoffTable[],
+  contents: readonly (Uint8Array | undefined)[],
+): Uint8Array<ArrayBuffer> | undefined {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const whole = tables.flatMap((table, i) => {
+    const data = contents[i];
+    return data?.length === table.length ? [{ at: table.at, data }] : [];
+  });
+  if (whole.length < tables.length) return undefined;
+  const head = 12 + 16 * whole.length;
+  const out = new Uint8Array(whole.reduce((size, { data }) => size + padded(data.length), head));
+  const put = new DataView(out.buffer);
+  put.setUint32(0, view.getUint32(4));
+  put.setUint16(4, whole.length);
+  let end = head;
+  whole.forEach(({ at, data }, i) => {
+    const record = 12 + 16 * i;
+    put.setUint32(record, view.getUint32(at));
+    put.setUint32(record + 4, view.getUint32(at + 16));
+    put.setUint32(record + 8, end);
+    put.setUint32(record + 12, data.length);
+    out.set(data, end);
+    end += padded(data.length);
+  });
+  return out;
 }
 
 /** Tables begin at multiples of four bytes. */

@@ -3,15 +3,19 @@ import { expect, test } from 'vitest';
 import { FACES } from '../../fonts/catalogue.ts';
 import { printableLatin1 } from '../../fonts/coverage.ts';
 import { packageFile } from '../../fonts/node-faces.ts';
+import { unpackInBrowser } from '../../fonts/unpack-in-browser.ts';
 import { glyfReader } from '../../geometry/adapters/glyf.ts';
 import { readFace } from '../../geometry/adapters/opentype.ts';
 import { readTrueType } from '../../geometry/adapters/truetype.ts';
+import { unpackWoff } from '../../geometry/adapters/unpack-woff.ts';
 
 /** Outside check: the small reader against opentype.js, every glyph of every face to the last digit. */
-test.each(FACES)('$id: the small reader draws what opentype.js draws', (entry) => {
+test.each(FACES)('$id: the small reader draws what opentype.js draws', async (entry) => {
   const bytes = new Uint8Array(readFileSync(packageFile(entry.packageName, entry.file)));
   const kerning = { unitsPerEm: 1000, pairs: {} };
-  const small = readTrueType(entry.id, entry.name, bytes, kerning, entry.joins);
+  const plain = await unpackInBrowser(bytes);
+  expect(plain).toEqual(unpackWoff(bytes));
+  const small = readTrueType(entry.id, entry.name, plain, kerning, entry.joins);
   const large = readFace(entry.id, bytes, kerning, entry.joins);
   if (!small || !('face' in small) || !('face' in large)) throw new Error('not read');
   const { face, face: { capHeight, ascent, descent, joins } } = small; // prettier-ignore
@@ -52,4 +56,11 @@ test('a glyph that is another one, turned a quarter counter-clockwise and moved'
     [-3, 103],
     [-13, 3],
   ]);
+});
+
+test('a catalogue file that is cut short or spoilt is not taken for a font', async () => {
+  const [entry] = FACES;
+  const bytes = new Uint8Array(readFileSync(packageFile(entry!.packageName, entry!.file)));
+  await expect(unpackInBrowser(bytes.slice(0, bytes.length / 2))).rejects.toThrow();
+  await expect(unpackInBrowser(bytes.map((b, i) => (i > 2000 && i < 2100 ? 255 - b : b)))).rejects.toThrow();
 });

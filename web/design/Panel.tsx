@@ -7,13 +7,12 @@ import { later } from '../ui/later.tsx';
 import { t, withWords } from '../words/t.ts';
 import { beginningById } from './beginnings/beginnings.ts';
 import { isFirstDesign } from './beginnings/first-design.ts';
-import { useDesign, usePage, useUi } from '../page/page-context.ts';
+import { useDesign, usePage, usePlates, useUi } from '../page/page-context.ts';
 import css from './Panel.module.css';
 
 // what is not asked first comes when it is asked
-const QuestionSheet = later(
-  async () => (await withWords(import('./beginnings/QuestionSheet.tsx'), 'work')).QuestionSheet,
-);
+const questionSheet = async () => (await withWords(import('./beginnings/QuestionSheet.tsx'), 'work')).QuestionSheet;
+const QuestionSheet = later(questionSheet);
 const StylePanel = later(async () => (await withWords(import('./panels/face/StylePanel.tsx'), 'work')).StylePanel);
 const TextPanel = later(async () => (await withWords(import('./panels/text/TextPanel.tsx'), 'work')).TextPanel);
 const SizePanel = later(async () => (await withWords(import('./panels/SizePanel.tsx'), 'work')).SizePanel);
@@ -33,6 +32,20 @@ function useBegin(): string | undefined {
   });
 }
 
+/** What comes first after a choice is fetched while somebody chooses, once the first plate has come. */
+function useQuestionsSoon(choosing: boolean): void {
+  const drawn = usePlates((s) => Object.keys(s.plates).length > 0);
+  useEffect(() => {
+    if (!choosing || !drawn) return;
+    // one that does not come is said when it is wanted
+    const timer = setTimeout(() => void questionSheet().catch(() => undefined), SOON_MS);
+    return () => clearTimeout(timer);
+  }, [choosing, drawn]);
+}
+
+/** The first plate is painted before anything else is asked for. */
+const SOON_MS = 250;
+
 /** One question at a time, and the way to the next. */
 export function Panel() {
   const { ui } = usePage();
@@ -40,6 +53,7 @@ export function Panel() {
   const scroller = useRef<HTMLDivElement>(null);
   const title = useRef<HTMLHeadingElement>(null);
   const begin = useBegin();
+  useQuestionsSoon(begin === 'choose');
   const page = `${step} ${begin ?? ''}`;
   const shown = useRef(page);
   const at = STEPS.indexOf(step);

@@ -13,6 +13,14 @@ export function visitChunks(root: string): readonly Group[] {
   ];
 }
 
+/** The worker that makes plates, the same way; what comes later in it is shared with it. */
+export function workerChunks(root: string): readonly Group[] {
+  return [{ name: reachedFrom(`${root}worker/plate-worker.ts`, 'plate'), priority: 1 }];
+}
+
+/** A list of all icons there are: of these, those that are used come along by themselves. */
+const BARREL = /\/lucide-react\/dist\/esm\/lucide-react\.mjs$/;
+
 /** Takes what an entry imports at once and not later, itself included. */
 function reachedFrom(entry: string, chunk: string): Rolldown.CodeSplittingNameFunction {
   const known = new WeakMap<object, ReadonlySet<string>>();
@@ -20,8 +28,8 @@ function reachedFrom(entry: string, chunk: string): Rolldown.CodeSplittingNameFu
     let reached = known.get(context);
     if (!reached) {
       const found = new Set([entry]);
-      for (const each of found) for (const next of context.getModuleInfo(each)?.importedIds ?? []) found.add(next);
-      if (found.size === 1) throw new Error(`${entry} imports nothing: is it still called so?`);
+      for (const each of found)
+        if (!BARREL.test(each)) for (const next of context.getModuleInfo(each)?.importedIds ?? []) found.add(next);
       known.set(context, (reached = found));
     }
     return reached.has(id) ? chunk : null;

@@ -1,5 +1,5 @@
 import PDFDocument from 'pdfkit';
-import { unpackWoff } from '../../adapters/woff.ts';
+import { unpackWoff } from '../../adapters/unpack-woff.ts';
 import { zlibOf } from '../../adapters/zlib.ts';
 import { replaceMissingLetters, fitText, wrapText } from './lay-text.ts';
 import { PAPERS, type PageSize } from './page-size.ts';

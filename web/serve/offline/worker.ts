@@ -18,7 +18,8 @@ const scope = self as unknown as ServiceWorkerGlobalScope;
 const built = BUILT;
 const FAMILY = 'bridgehead ';
 const NOW = FAMILY + built.version;
-const AT_ONCE = 6;
+/** A browser has six connections to a server: most stay free for whoever is using the page meanwhile. */
+const AT_ONCE = 2;
 /** Built files of this folder carry a mark of their content in their name: the same name is the same file. */
 const MARKED = 'assets/';
 
@@ -55,7 +56,7 @@ async function asBuilt(file: string, sha256: string): Promise<Response> {
   const known = file.startsWith(MARKED) ? await caches.match(url, { ignoreVary: true }) : undefined;
   if (known && (await isAsBuilt(known, sha256))) return known;
   for (const cache of file.startsWith(MARKED) ? (['default', 'reload'] as const) : (['reload'] as const)) {
-    const came = await fetch(new Request(url, { cache }));
+    const came = await fetch(new Request(url, { cache, priority: 'low' }));
     // A shop may go without its files, or show them to nobody; the page then says so.
     if (sha256 === '' ? came.status < 500 : came.ok && (await isAsBuilt(came, sha256))) return came;
   }

@@ -23,7 +23,7 @@ const STAGES = {
       ['run', '--config', 'tests/vitest.config.ts', '--reporter=default', '--reporter=json', `--outputFile.json=${unitReport}`],
       { minutes: 9 },
     ),
-  build: () => runTool('vite/bin/vite.js', ['build', '--config', 'web/vite.config.ts'], { minutes: 2 }),
+  build: () => runTool('vite/bin/vite.js', ['build', '--config', 'web/vite.config.ts'], { minutes: 4 }),
   journeys: runJourneys,
 };
 const COUNTS = { unit: () => vitestCounts(unitReport), journeys: () => playwrightCounts(journeyReport) };

@@ -3,7 +3,7 @@ import * as hb from 'harfbuzzjs';
 import opentype from 'opentype.js';
 import newest from 'opentype-newest';
 import { packageFile } from '../../../fonts/node-faces.ts';
-import { unpackWoff } from '../../../geometry/adapters/woff.ts';
+import { unpackWoff } from '../../../geometry/adapters/unpack-woff.ts';
 import { seeded } from '../../judge/seeded.ts';
 import { timeInTurns } from '../../bench/timing.ts';
 import { type Claim, rounded } from '../claim.ts';

@@ -70,7 +70,7 @@ async function visit({ browser }: ServedPage, port: number): Promise<Visit> {
 /** Types into the first field of each beginning, with the plates being worked out meanwhile. */
 async function typeAll(page: Page): Promise<{ beginning: string; ms: number }[]> {
   const keys: { beginning: string; ms: number }[] = [];
-  for (let i = 0; i === 0 || i < (await page.locator(CARD).count()); i++) {
+  for (let i = 0, beginnings = 1; i < beginnings; i++) {
     await page
       .getByRole('button', { name: 'Begin anew' })
       .or(page.locator('#questions button').first())
@@ -78,6 +78,7 @@ async function typeAll(page: Page): Promise<{ beginning: string; ms: number }[]>
       .click();
     const card = page.locator(CARD).nth(i);
     const beginning = await card.innerText();
+    beginnings = await page.locator(CARD).count();
     await card.click();
     const field = page.locator('#questions input[type=text]').first();
     await field.click();

@@ -3,9 +3,6 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { goTo, openPage, test, worked } from './walk.ts';
 
-// The worker for work without a network would answer in place of the routes below.
-test.use({ serviceWorkers: 'block' });
-
 const STARTING = fileURLToPath(new URL('../geometry/stock/starting-stock.json', import.meta.url));
 
 /** The shop's own: the one that ships with a word changed. */
@@ -23,7 +20,9 @@ async function stockIs(page: Page, answer: { status?: number; body?: string }): 
 test(
   'a shop whose own numbers are gone hears of it, and has files only on purpose',
   { tag: '@long' },
-  async ({ page }) => {
+  async ({ page, clean }) => {
+    // The worker for work without a network would answer in place of the routes below: this browser refuses it.
+    await page.addInitScript(`ServiceWorkerContainer.prototype.register = () => Promise.reject(new Error('refused'))`);
     await stockIs(page, { body: ownStock() });
     await openPage(page);
     await worked(page);
@@ -60,5 +59,8 @@ test(
     await page.reload();
     await worked(page);
     await expect(note).toHaveCount(0);
+    // The browser logs each answer of 404 by itself.
+    const logged = clean.splice(0);
+    expect(logged.filter((fault) => !fault.endsWith('404 (Not Found)'))).toEqual([]);
   },
 );

@@ -1,17 +1,17 @@
-import { useEffect, useState } from 'react';
 import { MOTIFS } from '../../../geometry/motifs/catalogue.ts';
 import { addMotif } from '../../state/actions/elements/add-motif.ts';
 import { useAct, useCurrentPlate, usePage } from '../../page/page-context.ts';
 import { useRadiusMm } from '../../page/use-radius.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Modal } from '../../ui/Modal.tsx';
-import type { SmallPicture } from '../../worker/artwork-api.ts';
-import { artworkWorker } from '../../worker/artwork-client.ts';
 import { t } from '../../words/t.ts';
 import { DrawingPicture } from './DrawingPicture.tsx';
 import { end } from './import-store.ts';
 import { motifName } from '../../page/motif-words.ts';
 import css from './MotifPicker.module.css';
+import { useMotifPictures } from './use-motif-pictures.ts';
+
+const ALL: readonly string[] = MOTIFS.map(({ id }) => id);
 
 /** All motifs with their pictures; choosing one puts it on the plate. */
 export function MotifPicker({ inPlaceOf }: { readonly inPlaceOf: string | undefined }) {
@@ -19,7 +19,7 @@ export function MotifPicker({ inPlaceOf }: { readonly inPlaceOf: string | undefi
   const { ui } = usePage();
   const { plate } = useCurrentPlate();
   const radius = useRadiusMm();
-  const pictures = useMotifPictures();
+  const pictures = useMotifPictures(ALL);
 
   function choose(id: string): void {
     act((design) => {
@@ -58,25 +58,3 @@ export function MotifPicker({ inPlaceOf }: { readonly inPlaceOf: string | undefi
     </Modal>
   );
 }
-
-/** Pictures come one after the other from the worker. */
-function useMotifPictures(): Readonly<Record<string, SmallPicture>> {
-  const [pictures, setPictures] = useState<Readonly<Record<string, SmallPicture>>>(known);
-  useEffect(() => {
-    let gone = false;
-    void (async () => {
-      for (const { id } of MOTIFS) {
-        if (known[id] === undefined) known = { ...known, [id]: await artworkWorker().motif(id, {}) };
-        if (gone) return;
-        setPictures(known);
-      }
-    })();
-    return () => {
-      gone = true;
-    };
-  }, []);
-  return pictures;
-}
-
-/** Drawn once a visit. */
-let known: Readonly<Record<string, SmallPicture>> = {};
